@@ -1,0 +1,18 @@
+/** The public surface: words in, entries and what follows from them out. Pure; the same in browser and server. */
+export { consequences } from "./consequences/index.ts";
+export { hear } from "./hear.ts";
+export {
+  byValve,
+  type Listening,
+  listen,
+  type Mark,
+  type PhraseReading,
+  readPhrase,
+  startListening,
+} from "./parse/index.ts";
+export type * from "./shapes/codes.ts";
+export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts";
+export type { Ask, Entry, Unread } from "./shapes/entry.ts";
+export type { Session, SessionResult } from "./shapes/session.ts";
+export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
+export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
