@@ -1,0 +1,179 @@
+import { index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+
+/**
+ * What the log keeps. Phrases, jobs, valve records and corrections are only ever added;
+ * readings, entries, valve states and due dates are derived from them and may be made again at any time.
+ * Ids are text made by the client. A moment is UTC text of fixed width (see moments.ts), so that text order
+ * is time order in every engine. `site` is "" where none was said.
+ */
+
+export const sites = sqliteTable("sites", {
+  site: text("site").primaryKey(),
+  name: text("name").notNull(),
+  /** IANA zone: "today" is the site's */
+  zone: text("zone").notNull(),
+  createdAt: text("created_at").notNull(),
+});
+
+/** Each row is a statement about a valve as set up by a person; the newest stands, the older ones stay. */
+export const valveRecords = sqliteTable(
+  "valve_records",
+  {
+    site: text("site").notNull(),
+    tag: text("tag").notNull(),
+    number: integer("number").notNull(),
+    /** valveSchema as JSON */
+    known: text("known").notNull(),
+    madeAt: text("made_at").notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.site, t.tag, t.number] })],
+);
+
+export const jobs = sqliteTable(
+  "jobs",
+  {
+    id: text("id").primaryKey(),
+    site: text("site").notNull(),
+    tag: text("tag"),
+    startedAt: text("started_at").notNull(),
+    startedOffset: integer("started_offset").notNull(),
+    receivedAt: text("received_at").notNull(),
+    /** goes up whenever the job's phrases or their reading change */
+    revision: integer("revision").notNull(),
+  },
+  (t) => [index("jobs_by_day").on(t.site, t.startedAt, t.id)],
+);
+
+export const phrases = sqliteTable(
+  "phrases",
+  {
+    id: text("id").primaryKey(),
+    site: text("site").notNull(),
+    job: text("job")
+      .notNull()
+      .references(() => jobs.id),
+    device: text("device"),
+    person: text("person"),
+    /** as heard, letter for letter */
+    text: text("text").notNull(),
+    saidAt: text("said_at").notNull(),
+    saidOffset: integer("said_offset").notNull(),
+    how: text("how", { enum: ["typed", "heard"] }).notNull(),
+    confidence: real("confidence"),
+    /** the reader here when it arrived */
+    reader: text("reader").notNull(),
+    receivedAt: text("received_at").notNull(),
+  },
+  (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id)],
+);
+
+/** A later word on a phrase: strike it, or read other words in its place. The phrase itself stays as it was. */
+export const corrections = sqliteTable(
+  "corrections",
+  {
+    id: text("id").primaryKey(),
+    site: text("site").notNull(),
+    job: text("job")
+      .notNull()
+      .references(() => jobs.id),
+    phrase: text("phrase")
+      .notNull()
+      .references(() => phrases.id),
+    /** the words to read instead; null strikes the phrase */
+    text: text("text"),
+    why: text("why"),
+    person: text("person"),
+    madeAt: text("made_at").notNull(),
+    madeOffset: integer("made_offset").notNull(),
+    receivedAt: text("received_at").notNull(),
+  },
+  (t) => [index("corrections_in_order").on(t.site, t.job, t.madeAt, t.id)],
+);
+
+/** What a phrase became when it was heard in its job. */
+export const readings = sqliteTable(
+  "readings",
+  {
+    phrase: text("phrase")
+      .primaryKey()
+      .references(() => phrases.id),
+    site: text("site").notNull(),
+    job: text("job").notNull(),
+    /** the reader that made it */
+    reader: text("reader").notNull(),
+    entries: text("entries").notNull(),
+    unread: text("unread").notNull(),
+    ask: text("ask").notNull(),
+    marks: text("marks").notNull(),
+    alerts: text("alerts").notNull(),
+    touched: text("touched").notNull(),
+  },
+  (t) => [index("readings_of_job").on(t.site, t.job)],
+);
+
+/** The entries that stand after a job's last phrase, one a row, in order. */
+export const entries = sqliteTable(
+  "entries",
+  {
+    site: text("site").notNull(),
+    job: text("job").notNull(),
+    n: integer("n").notNull(),
+    /** the valve they belong to; "" where none was named */
+    tag: text("tag").notNull(),
+    /** when the job started: a valve's history in one look-up */
+    startedAt: text("started_at").notNull(),
+    phrase: text("phrase"),
+    type: text("type").notNull(),
+    body: text("body").notNull(),
+    reader: text("reader").notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.site, t.job, t.n] }),
+    index("entries_by_valve").on(t.site, t.tag, t.startedAt, t.job, t.n),
+  ],
+);
+
+/** What follows for a valve as it stands after its last job; absent where it must be reckoned again. */
+export const valveStates = sqliteTable(
+  "valve_states",
+  {
+    site: text("site").notNull(),
+    tag: text("tag").notNull(),
+    reader: text("reader").notNull(),
+    /** follow-ups still open, as JSON */
+    open: text("open").notNull(),
+    service: text("service").notNull(),
+    /** "" where no job is known */
+    lastOn: text("last_on").notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.site, t.tag] })],
+);
+
+/** Every tag that a record or an entry has named, so that the due board need not search for them. */
+export const valveTags = sqliteTable(
+  "valve_tags",
+  {
+    site: text("site").notNull(),
+    tag: text("tag").notNull(),
+    /** 1 where the state must be reckoned again */
+    stale: integer("stale").notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.site, t.tag] }),
+    index("valve_tags_stale").on(t.site, t.stale, t.tag),
+    index("valve_tags_by_tag").on(t.tag),
+  ],
+);
+
+export const due = sqliteTable(
+  "due",
+  {
+    site: text("site").notNull(),
+    tag: text("tag").notNull(),
+    task: text("task").notNull(),
+    on: text("due_on").notNull(),
+    /** dueSchema as JSON */
+    body: text("body").notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.site, t.tag, t.task] }), index("due_by_date").on(t.site, t.on, t.tag)],
+);

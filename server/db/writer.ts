@@ -1,0 +1,137 @@
+import { AsyncLocalStorage } from "node:async_hooks";
+import type { Client } from "@libsql/client";
+import type { LibSQLDatabase } from "drizzle-orm/libsql";
+
+export type Db = LibSQLDatabase<Record<string, never>>;
+export type Tx = Parameters<Parameters<Db["transaction"]>[0]>[0];
+
+/** The store cannot take this now; the same call may succeed later. */
+export class StoreBusy extends Error {}
+/** The store has no room left. */
+export class StoreFull extends Error {}
+
+/**
+ * The one way to write. `fn` awaits database calls only, and may run twice: a batch that met a lock is done again.
+ * The promise resolves after COMMIT, so what it answers is on disk. A `write` inside a `write` joins it.
+ */
+export interface Writer {
+  write<T>(fn: (tx: Tx) => Promise<T>): Promise<T>;
+  /** resolves when nothing waits */
+  settled(): Promise<void>;
+  /** jobs waiting; commits made; jobs in them */
+  figures(): { waiting: number; commits: number; jobs: number };
+}
+
+interface Job {
+  fn: (tx: Tx) => Promise<unknown>;
+  resolve: (value: unknown) => void;
+  reject: (cause: unknown) => void;
+}
+type Outcome = { ok: true; value: unknown } | { ok: false; cause: unknown };
+
+const PER_COMMIT = 64;
+const MOST_WAITING = 2_000;
+const LONGEST_LOCK_MS = 15_000;
+
+export function makeWriter(client: Client, db: Db): Writer {
+  const queue: Job[] = [];
+  const joined = new AsyncLocalStorage<Tx>();
+  let draining: Promise<void> | undefined;
+  let commits = 0;
+  let done = 0;
+
+  async function drain(): Promise<void> {
+    // a turn of the loop first, or jobs that arrive together are never grouped
+    await turn();
+    while (queue.length > 0) {
+      await commit(queue.splice(0, PER_COMMIT));
+      await turn();
+    }
+  }
+
+  async function commit(batch: Job[]): Promise<void> {
+    const start = performance.now();
+    for (let attempt = 0; ; attempt++) {
+      let outcomes: Outcome[] = [];
+      try {
+        await db.transaction(async (tx) => {
+          outcomes = [];
+          for (const job of batch) outcomes.push(await runOne(tx, job));
+        });
+      } catch (cause) {
+        // one lock error poisons the connection: without a new one every later commit fails
+        await client.reconnect();
+        if (isLock(cause) && performance.now() - start < LONGEST_LOCK_MS) {
+          await new Promise((wake) => setTimeout(wake, Math.min(20 * 2 ** attempt, 500)));
+          continue;
+        }
+        const told = explain(cause);
+        for (const job of batch) job.reject(told);
+        return;
+      }
+      commits++;
+      done += batch.length;
+      batch.forEach((job, at) => {
+        const outcome = outcomes[at] as Outcome;
+        if (outcome.ok) job.resolve(outcome.value);
+        else job.reject(outcome.cause);
+      });
+      return;
+    }
+  }
+
+  /** Each job in a savepoint: one that fails leaves its neighbours alone. */
+  async function runOne(tx: Tx, job: Job): Promise<Outcome> {
+    try {
+      return { ok: true, value: await tx.transaction((inner) => joined.run(inner, () => job.fn(inner))) };
+    } catch (cause) {
+      if (endsTransaction(cause)) throw cause;
+      return { ok: false, cause };
+    }
+  }
+
+  return {
+    write<T>(fn: (tx: Tx) => Promise<T>): Promise<T> {
+      const open = joined.getStore();
+      if (open) return fn(open);
+      if (queue.length >= MOST_WAITING) return Promise.reject(new StoreBusy("too many writes are waiting"));
+      return new Promise<T>((resolve, reject) => {
+        queue.push({ fn, resolve: resolve as (value: unknown) => void, reject });
+        draining ??= drain().finally(() => {
+          draining = undefined;
+        });
+      });
+    },
+    async settled() {
+      while (draining) await draining;
+    },
+    figures: () => ({ waiting: queue.length, commits, jobs: done }),
+  };
+}
+
+const turn = () => new Promise<void>((resolve) => setImmediate(resolve));
+
+/** The driver's code, through whatever wrapped it. */
+function codeOf(cause: unknown): string {
+  for (let at = cause; at instanceof Error; at = at.cause) {
+    const code = (at as { code?: unknown }).code;
+    if (typeof code === "string" && code.startsWith("SQLITE_")) return code;
+  }
+  return "";
+}
+
+function isLock(cause: unknown): boolean {
+  return /^SQLITE_(BUSY|LOCKED)/.test(codeOf(cause)) || /statements in progress/.test(String(cause));
+}
+
+/** After these the engine may have rolled the whole transaction back by itself. */
+function endsTransaction(cause: unknown): boolean {
+  return isLock(cause) || /^SQLITE_(FULL|IOERR|NOMEM|CORRUPT|INTERRUPT|READONLY|CANTOPEN)/.test(codeOf(cause));
+}
+
+function explain(cause: unknown): Error {
+  const code = codeOf(cause);
+  if (isLock(cause)) return new StoreBusy("another process holds the database", { cause });
+  if (/^SQLITE_(FULL|IOERR)/.test(code)) return new StoreFull(`the database could not be written (${code})`, { cause });
+  return new Error(`the database refused a commit (${code || "no code"})`, { cause });
+}
