@@ -13,6 +13,7 @@ export {
 export type * from "./shapes/codes.ts";
 export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts";
 export type { Ask, Entry, Unread } from "./shapes/entry.ts";
+export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
