@@ -64,7 +64,11 @@ function formatOf(zone: string): Intl.DateTimeFormat {
 export function localDay(moment: Moment, zone?: string): string {
   const ms = Date.parse(`${moment.utc.slice(0, 19)}Z`);
   if (!zone) return new Date(ms + moment.offset * 60_000).toISOString().slice(0, 10);
-  const parts = Object.fromEntries(formatOf(zone).formatToParts(ms).map((part) => [part.type, part.value]));
+  const parts = Object.fromEntries(
+    formatOf(zone)
+      .formatToParts(ms)
+      .map((part) => [part.type, part.value]),
+  );
   return `${(parts.year ?? "").padStart(4, "0")}-${parts.month}-${parts.day}`;
 }
 

@@ -10,7 +10,8 @@ function packageFolder(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   while (!existsSync(join(folder, "package.json"))) {
     const above = dirname(folder);
-    if (above === folder) throw new Error(`no package.json above ${fileURLToPath(import.meta.url)}: run from a whole checkout`);
+    if (above === folder)
+      throw new Error(`no package.json above ${fileURLToPath(import.meta.url)}: run from a whole checkout`);
     folder = above;
   }
   return folder;

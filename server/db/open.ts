@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, openSync, readSync, closeSync, statSync, readFileSync } from "node:fs";
+import { closeSync, existsSync, mkdirSync, openSync, readFileSync, readSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Client, createClient } from "@libsql/client";
@@ -75,7 +75,8 @@ function pathOf(url: string): string | undefined {
 
 function lookAtFile(path: string): void {
   if (!existsSync(path)) {
-    if (existsSync(`${path}-wal`)) throw refuse(path, `is missing, though ${path}-wal is there: its data would be lost`);
+    if (existsSync(`${path}-wal`))
+      throw refuse(path, `is missing, though ${path}-wal is there: its data would be lost`);
     return;
   }
   const about = statSync(path);

@@ -1,0 +1,99 @@
+import { OpenAPIHono } from "@hono/zod-openapi";
+import { secureHeaders } from "hono/secure-headers";
+import { access } from "./access.ts";
+import { answerFailure, Refusal } from "./errors.ts";
+import { bodies } from "./limits.ts";
+import { correctionRoutes } from "./routes/corrections/route.ts";
+import { dueRoutes } from "./routes/due/route.ts";
+import { healthRoutes } from "./routes/health/route.ts";
+import { jobRoutes } from "./routes/jobs/route.ts";
+import type { Env, Given } from "./routes/kit.ts";
+import { phraseRoutes } from "./routes/phrases/route.ts";
+import { siteRoutes } from "./routes/sites/route.ts";
+import { staticRoutes } from "./routes/static/route.ts";
+import { valveRoutes } from "./routes/valves/route.ts";
+
+/** The whole server but for the listening: what is given in, every route out. */
+export function makeApp(given: Given, web?: string) {
+  const app = new OpenAPIHono<Env>();
+  app.onError((cause, c) => answerFailure(cause, c, given.log));
+  app.use(async (c, next) => {
+    const start = performance.now();
+    await next();
+    given.metrics.took((performance.now() - start) / 1000);
+    given.metrics.count("handsfull_requests", { method: knownMethod(c.req.method), status: String(c.res.status) });
+    given.log.debug("request", { method: c.req.method, path: c.req.path, status: c.res.status });
+  });
+  app.use(headers());
+  app.use(bodies());
+  app.use("/api/*", access());
+  app.use("/report/*", access());
+
+  app.route("/", healthRoutes(given));
+  app.route("/", phraseRoutes(given));
+  app.route("/", correctionRoutes(given));
+  app.route("/", jobRoutes(given));
+  app.route("/", valveRoutes(given));
+  app.route("/", dueRoutes(given));
+  app.route("/", siteRoutes(given));
+  app.doc31("/api/openapi.json", {
+    openapi: "3.1.0",
+    info: {
+      title: "Handsfull",
+      version: "1",
+      description: "A talking log for valve technicians. Times are ISO 8601 with offset; errors are RFC 9457 problems.",
+    },
+  });
+  refuseOtherMethods(app);
+  app.route("/", staticRoutes(web));
+  app.notFound((c) => {
+    const detail = `Nothing is served at ${c.req.method} ${c.req.path.slice(0, 200)}. GET /api/openapi.json lists what is.`;
+    return answerFailure(new Refusal(404, detail), c, given.log);
+  });
+  return app;
+}
+
+/** A path that is served, asked in a way that is not, is answered with the ways that are. */
+function refuseOtherMethods(app: OpenAPIHono<Env>): void {
+  const methods = new Map<string, Set<string>>();
+  for (const { path, method } of app.routes) {
+    if (method === "ALL" || path.includes("*")) continue;
+    methods.set(path, (methods.get(path) ?? new Set()).add(method));
+  }
+  for (const [path, known] of methods) {
+    const allow = [...known, ...(known.has("GET") ? ["HEAD"] : [])].sort().join(", ");
+    app.all(path, (c) => {
+      const detail = `${c.req.method} is not done at ${c.req.path.slice(0, 200)}: use ${allow}.`;
+      throw new Refusal(405, detail, { headers: { allow } });
+    });
+  }
+}
+
+/** No inline script anywhere, no other host, no frame: what the pages need and nothing more. */
+function headers() {
+  return secureHeaders({
+    contentSecurityPolicy: {
+      defaultSrc: ["'self'"],
+      scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
+      styleSrc: ["'self'"],
+      imgSrc: ["'self'", "data:", "blob:"],
+      mediaSrc: ["'self'", "blob:"],
+      connectSrc: ["'self'"],
+      workerSrc: ["'self'"],
+      objectSrc: ["'none'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+    },
+    xFrameOptions: "DENY",
+    referrerPolicy: "no-referrer",
+    permissionsPolicy: { microphone: ["self"], camera: ["self"], geolocation: [] },
+    // meaningful over TLS only, and then it is for whoever terminates TLS to decide for the whole host
+    strictTransportSecurity: false,
+    xXssProtection: false,
+  });
+}
+
+const knownMethod = (method: string) => (/^(GET|HEAD|POST|PUT|DELETE|PATCH|OPTIONS)$/.test(method) ? method : "other");
+
+export type App = ReturnType<typeof makeApp>;

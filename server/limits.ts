@@ -1,0 +1,82 @@
+import type { MiddlewareHandler } from "hono";
+import { Refusal } from "./errors.ts";
+
+/** Every bound on a request, in one place. */
+export const MOST_BODY_BYTES = 1_048_576;
+export const TIMES = {
+  /** the whole request must have come in by then */
+  requestTimeout: 30_000,
+  headersTimeout: 10_000,
+  keepAliveTimeout: 5_000,
+};
+
+const TOO_LARGE = "The body is over 1 MB: send fewer phrases at a time, at most 200.";
+
+/**
+ * Reads a body once, up to the limit, and refuses what is not JSON in UTF-8, before any route looks at it.
+ * What is over the limit is still read to its end and thrown away: a client that is cut off while sending
+ * sees a broken connection and never the answer.
+ */
+export function bodies(): MiddlewareHandler {
+  return async (c, next) => {
+    if (c.req.method === "GET" || c.req.method === "HEAD" || c.req.method === "OPTIONS") return next();
+    const bytes = await readUpTo(c.req.raw.body, MOST_BODY_BYTES);
+    if (!bytes) throw new Refusal(413, TOO_LARGE);
+    if (bytes.length > 0) {
+      const type = c.req.header("content-type") ?? "";
+      if (!/^application\/json\s*(;|$)/i.test(type)) {
+        throw new Refusal(415, "Send the body as JSON with content-type: application/json.");
+      }
+      checkJson(bytes);
+    }
+    c.req.raw = new Request(c.req.raw.url, {
+      method: c.req.method,
+      headers: c.req.raw.headers,
+      ...(bytes.length > 0 ? { body: bytes } : {}),
+    });
+    return next();
+  };
+}
+
+async function readUpTo(
+  body: ReadableStream<Uint8Array> | null,
+  most: number,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const parts: Uint8Array[] = [];
+  let size = 0;
+  if (body) {
+    const reader = body.getReader();
+    for (let part = await reader.read(); !part.done; part = await reader.read()) {
+      size += part.value.length;
+      if (size <= most) parts.push(part.value);
+      else if (size > most * 16) {
+        // no honest client: stop listening
+        await reader.cancel();
+        break;
+      }
+    }
+  }
+  if (size > most) return undefined;
+  const whole = new Uint8Array(size);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
+
+function checkJson(bytes: Uint8Array): void {
+  let text: string;
+  try {
+    text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch (cause) {
+    throw new Refusal(400, "The body is not UTF-8: encode it as UTF-8 and send it again.", { cause });
+  }
+  try {
+    JSON.parse(text);
+  } catch (cause) {
+    const what = cause instanceof Error ? cause.message.replace(/"[\s\S]*"/, "…") : "";
+    throw new Refusal(400, `The body is not JSON (${what}): send one JSON object.`, { cause });
+  }
+}

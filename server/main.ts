@@ -1,0 +1,39 @@
+import { StoreRefused } from "./db/open.ts";
+import { readSettings } from "./env.ts";
+import { serve } from "./serve.ts";
+
+/** Starts the server; on SIGTERM or SIGINT finishes what it acknowledged and leaves. */
+const settings = readSettings(process.env, process.cwd());
+if (!settings.ok) fail(settings.problem);
+else await start(settings.value);
+
+async function start(value: Extract<typeof settings, { ok: true }>["value"]): Promise<void> {
+  try {
+    const served = await serve(value);
+    process.stdout.write(`Handsfull is at ${served.address}\n`);
+    let leaving = false;
+    const leave = async () => {
+      if (leaving) return;
+      leaving = true;
+      await served.stop();
+      process.exit(0);
+    };
+    process.on("SIGTERM", leave);
+    process.on("SIGINT", leave);
+  } catch (cause) {
+    if (cause instanceof StoreRefused) return fail(cause.message);
+    const code = (cause as { code?: string }).code;
+    if (code === "EADDRINUSE") return fail(`Port ${value.port} on ${value.host} is taken: set PORT to another one.`);
+    if (code === "EACCES" || code === "EADDRNOTAVAIL") {
+      return fail(
+        `Cannot listen on ${value.host} port ${value.port} (${code}): set HOST and PORT to what this machine has.`,
+      );
+    }
+    throw cause;
+  }
+}
+
+function fail(words: string): void {
+  process.stderr.write(`${words}\n`);
+  process.exit(1);
+}

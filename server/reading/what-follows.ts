@@ -1,0 +1,52 @@
+import { type Consequences, consequences, type Entry, type PastJob, type Valve } from "../../core/index.ts";
+import { knownValve, type Reads, recordOf, type Visit, visitsOf } from "./what-is-known.ts";
+
+/** One valve's share of a job, with what follows from it. */
+export interface ShareReckoned {
+  tag: string;
+  valve: Valve;
+  entries: Entry[];
+  consequences: Consequences;
+}
+
+interface JobPlace {
+  id: string;
+  site: string;
+  startedAt: string;
+}
+
+/**
+ * What follows from a job, valve by valve, the job's own valve first.
+ * `day`: the site's day of the job. What was heard on a valve in later jobs does not count.
+ */
+export async function reckonJob(
+  db: Reads,
+  job: JobPlace,
+  main: string,
+  standing: readonly { tag: string; entry: Entry }[],
+  day: string,
+  zone: string | undefined,
+): Promise<ShareReckoned[]> {
+  const byTag = new Map<string, Entry[]>([[main, []]]);
+  for (const { tag, entry } of standing) {
+    const share = byTag.get(tag);
+    if (share) share.push(entry);
+    else byTag.set(tag, [entry]);
+  }
+  const shares: ShareReckoned[] = [];
+  for (const [tag, entries] of byTag) {
+    const visits = await visitsOf(db, job.site, tag, zone, job);
+    const valve = knownValve(tag, await recordOf(db, job.site, tag), visits);
+    shares.push({ tag, valve, entries, consequences: consequences(valve, history(visits), entries, day) });
+  }
+  return shares;
+}
+
+/** What follows for a valve as it stands after its last job. `today` counts only where no job is known. */
+export function reckonValve(valve: Valve, visits: readonly Visit[], today: string): Consequences {
+  const last = visits[visits.length - 1];
+  if (!last) return consequences(valve, [], [], today);
+  return consequences(valve, history(visits.slice(0, -1)), last.entries, last.on);
+}
+
+const history = (visits: readonly Visit[]): PastJob[] => visits.map(({ on, entries }) => ({ on, entries }));

@@ -1,0 +1,92 @@
+import { and, asc, desc, eq, lt, or } from "drizzle-orm";
+import type { Entry, Valve } from "../../core/index.ts";
+import { valveSchema } from "../../core/shapes/valve.ts";
+import { entries, jobs, sites, valveRecords } from "../db/tables.ts";
+import type { Tx } from "../db/writer.ts";
+import { localDay, type Moment, now } from "../moments.ts";
+
+/** Reads from the database itself or from inside an open write. */
+export type Reads = Pick<Tx, "select" | "selectDistinct">;
+
+/** One earlier (or any) job's share of one valve. */
+export interface Visit {
+  job: string;
+  on: string;
+  startedAt: Moment;
+  entries: Entry[];
+}
+
+/** The site's zone, or undefined for a site that nobody set up: its days then go by the offset said. */
+export async function zoneOf(db: Reads, site: string): Promise<string | undefined> {
+  if (site === "") return undefined;
+  const [row] = await db.select({ zone: sites.zone }).from(sites).where(eq(sites.site, site));
+  return row?.zone;
+}
+
+/** The site's day at this moment; of a site that nobody set up, the day in UTC. */
+export const todayIn = (zone: string | undefined): string => localDay(now(), zone);
+
+/** A valve as a person last set it up; undefined where nobody did. */
+export async function recordOf(db: Reads, site: string, tag: string): Promise<Valve | undefined> {
+  const [row] = await db
+    .select({ known: valveRecords.known })
+    .from(valveRecords)
+    .where(and(eq(valveRecords.site, site), eq(valveRecords.tag, tag)))
+    .orderBy(desc(valveRecords.number))
+    .limit(1);
+  return row && readRecord(row.known);
+}
+
+export function readRecord(text: string): Valve {
+  const read = valveSchema.safeParse(JSON.parse(text));
+  if (!read.success) throw new Error("a stored valve record does not read", { cause: read.error });
+  return read.data;
+}
+
+/** Everything heard of one valve, oldest job first; `before`: only jobs that started before this one. */
+export async function visitsOf(
+  db: Reads,
+  site: string,
+  tag: string,
+  zone: string | undefined,
+  before?: { startedAt: string; id: string },
+): Promise<Visit[]> {
+  if (tag === "") return [];
+  const earlier = before
+    ? or(
+        lt(entries.startedAt, before.startedAt),
+        and(eq(entries.startedAt, before.startedAt), lt(entries.job, before.id)),
+      )
+    : undefined;
+  const rows = await db
+    .select({ job: entries.job, startedAt: entries.startedAt, offset: jobs.startedOffset, body: entries.body })
+    .from(entries)
+    .innerJoin(jobs, eq(jobs.id, entries.job))
+    .where(and(eq(entries.site, site), eq(entries.tag, tag), earlier))
+    .orderBy(asc(entries.startedAt), asc(entries.job), asc(entries.n));
+  const visits: Visit[] = [];
+  for (const row of rows) {
+    let visit = visits[visits.length - 1];
+    if (visit?.job !== row.job) {
+      const startedAt = { utc: row.startedAt, offset: row.offset };
+      visit = { job: row.job, on: localDay(startedAt, zone), startedAt, entries: [] };
+      visits.push(visit);
+    }
+    visit.entries.push(JSON.parse(row.body) as Entry);
+  }
+  return visits;
+}
+
+/** What is known of a valve: as set up, and where that is silent, as was last said of it in an earlier job. */
+export function knownValve(tag: string, record: Valve | undefined, visits: readonly Visit[]): Valve {
+  const said: Valve = {};
+  for (const { entries: heard } of visits) {
+    for (const entry of heard) {
+      if (entry.type !== "valve") continue;
+      if (entry.size_in !== undefined) said.size_in = entry.size_in;
+      if (entry.acts) said.acts = entry.acts;
+      if (entry.service) said.service = entry.service;
+    }
+  }
+  return { ...said, ...record, ...(tag === "" ? {} : { tag }) };
+}

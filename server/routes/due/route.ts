@@ -1,0 +1,26 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import { dueListSchema } from "../../../core/shapes/served.ts";
+import { blank, type Given, json, refusals, router } from "../kit.ts";
+import { dueWithin } from "./store.ts";
+
+const list = createRoute({
+  method: "get",
+  path: "/api/due",
+  summary: "What is overdue or falls due within so many days (30): severe service first, then by date",
+  request: {
+    query: z.object({
+      site: blank(z.string().max(80).optional()),
+      days: blank(z.coerce.number().int().min(0).max(3650).default(30)),
+    }),
+  },
+  responses: { 200: json(dueListSchema, "the due board"), ...refusals },
+});
+
+export function dueRoutes({ store }: Given) {
+  const routes = router();
+  routes.openapi(list, async (c) => {
+    const { site, days } = c.req.valid("query");
+    return c.json(await dueWithin(store, site, days), 200);
+  });
+  return routes;
+}

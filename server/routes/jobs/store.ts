@@ -1,0 +1,153 @@
+import { and, asc, between, eq } from "drizzle-orm";
+import type { Entry, JobSummary, JobView, PhraseView } from "../../../core/index.ts";
+import type { Store } from "../../db/open.ts";
+import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
+import { aroundDay, localDay, writeMoment } from "../../moments.ts";
+import type { JobRow } from "../../reading/keep-reading.ts";
+import { mainTag } from "../../reading/read-job.ts";
+import { reckonJob, type ShareReckoned } from "../../reading/what-follows.ts";
+import { zoneOf } from "../../reading/what-is-known.ts";
+
+/** A job with its phrases in the order said, what stands, and what follows; undefined where there is none. */
+export async function jobView(store: Store, id: string): Promise<JobView | undefined> {
+  const [job] = await store.db.select().from(jobs).where(eq(jobs.id, id));
+  if (!job) return undefined;
+  const [said, standing, zone] = await Promise.all([
+    phraseViews(store, job),
+    standingOf(store, job),
+    zoneOf(store.db, job.site),
+  ]);
+  const day = dayOf(job, zone);
+  const main = mainTag(standing, job.tag);
+  const shares = await reckonJob(store.db, job, main, standing, day, zone);
+  const own = shares[0] as ShareReckoned;
+  return {
+    id: job.id,
+    ...named(job.site, main),
+    day,
+    startedAt: startOf(job),
+    receivedAt: writeMoment({ utc: job.receivedAt, offset: 0 }),
+    valve: own.valve,
+    phrases: said,
+    entries: standing.map((one) => one.entry),
+    unread: said.flatMap((one, phrase) => one.unread.map((words) => ({ phrase, ...words }))),
+    ask: said.flatMap((one, phrase) => one.ask.map((question) => ({ phrase, question }))),
+    consequences: own.consequences,
+    valves: shares.map(({ tag, ...share }) => ({ ...(tag ? { tag } : {}), ...share })),
+  };
+}
+
+/** The jobs that started on a site's day, or all days; every site's where none is named. Oldest first. */
+export async function jobsOf(store: Store, site: string | undefined, day: string | undefined): Promise<JobSummary[]> {
+  const when = day ? between(jobs.startedAt, ...aroundDay(day)) : undefined;
+  const rows = await store.db
+    .select()
+    .from(jobs)
+    .where(and(site === undefined ? undefined : eq(jobs.site, site), when))
+    .orderBy(asc(jobs.startedAt), asc(jobs.id));
+  const zones = new Map<string, string | undefined>();
+  const summaries: JobSummary[] = [];
+  for (const job of rows) {
+    if (!zones.has(job.site)) zones.set(job.site, await zoneOf(store.db, job.site));
+    const zone = zones.get(job.site);
+    if (day && dayOf(job, zone) !== day) continue;
+    summaries.push(await summaryOf(store, job, zone));
+  }
+  return summaries;
+}
+
+async function summaryOf(store: Store, job: JobRow, zone: string | undefined): Promise<JobSummary> {
+  const standing = await standingOf(store, job);
+  const day = dayOf(job, zone);
+  const main = mainTag(standing, job.tag);
+  const shares = await reckonJob(store.db, job, main, standing, day, zone);
+  const heard = await store.db
+    .select({ unread: readings.unread, alerts: readings.alerts })
+    .from(readings)
+    .where(and(eq(readings.site, job.site), eq(readings.job, job.id)));
+  const alerts = heard.flatMap((one) => JSON.parse(one.alerts) as Entry[]);
+  const all = standing.map((one) => one.entry);
+  const hazards = [...alerts, ...all].flatMap((entry) => (entry.type === "hazard" ? [entry.hazard] : []));
+  const failed = shares.flatMap((share) =>
+    share.consequences.followUps.filter((one) => one.rule === "test_failed").map((one) => one.test ?? "seat_leak"),
+  );
+  return {
+    id: job.id,
+    ...named(job.site, main),
+    tags: [...new Set([main, ...standing.map((one) => one.tag)])].filter((tag) => tag !== ""),
+    day,
+    startedAt: startOf(job),
+    phrases: heard.length,
+    entries: all.length,
+    unread: heard.filter((one) => one.unread !== "[]").length,
+    hazards: [...new Set(hazards)],
+    failedTests: [...new Set(failed)],
+    now: shares.reduce(
+      (sum, share) => sum + share.consequences.followUps.filter((one) => one.when === "now").length,
+      0,
+    ),
+    finished: all.some((entry) => entry.type === "command" && entry.command === "finish"),
+  };
+}
+
+async function phraseViews(store: Store, job: JobRow): Promise<PhraseView[]> {
+  const rows = await store.db
+    .select({ phrase: phrases, reading: readings })
+    .from(phrases)
+    .innerJoin(readings, eq(readings.phrase, phrases.id))
+    .where(and(eq(phrases.site, job.site), eq(phrases.job, job.id)))
+    .orderBy(asc(phrases.saidAt), asc(phrases.id));
+  const later = await correctionsOf(store, job);
+  return rows.map(({ phrase, reading }) => ({
+    id: phrase.id,
+    job: phrase.job,
+    text: phrase.text,
+    saidAt: writeMoment({ utc: phrase.saidAt, offset: phrase.saidOffset }),
+    how: phrase.how,
+    ...(phrase.confidence === null ? {} : { confidence: phrase.confidence }),
+    receivedAt: writeMoment({ utc: phrase.receivedAt, offset: 0 }),
+    reader: reading.reader,
+    entries: JSON.parse(reading.entries),
+    unread: JSON.parse(reading.unread),
+    ask: JSON.parse(reading.ask),
+    marks: JSON.parse(reading.marks),
+    alerts: JSON.parse(reading.alerts),
+    touched: JSON.parse(reading.touched),
+    corrections: later.get(phrase.id) ?? [],
+  }));
+}
+
+async function correctionsOf(store: Store, job: JobRow): Promise<Map<string, PhraseView["corrections"]>> {
+  const rows = await store.db
+    .select()
+    .from(corrections)
+    .where(and(eq(corrections.site, job.site), eq(corrections.job, job.id)))
+    .orderBy(asc(corrections.madeAt), asc(corrections.id));
+  const byPhrase = new Map<string, PhraseView["corrections"]>();
+  for (const row of rows) {
+    const all = byPhrase.get(row.phrase) ?? [];
+    all.push({
+      id: row.id,
+      phrase: row.phrase,
+      ...(row.text === null ? {} : { text: row.text }),
+      ...(row.why === null ? {} : { why: row.why }),
+      madeAt: writeMoment({ utc: row.madeAt, offset: row.madeOffset }),
+    });
+    byPhrase.set(row.phrase, all);
+  }
+  return byPhrase;
+}
+
+async function standingOf(store: Store, job: JobRow): Promise<{ tag: string; entry: Entry }[]> {
+  const rows = await store.db
+    .select({ tag: entries.tag, body: entries.body })
+    .from(entries)
+    .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
+    .orderBy(asc(entries.n));
+  return rows.map((row) => ({ tag: row.tag, entry: JSON.parse(row.body) as Entry }));
+}
+
+const startOf = (job: JobRow) => writeMoment({ utc: job.startedAt, offset: job.startedOffset });
+const dayOf = (job: JobRow, zone: string | undefined) =>
+  localDay({ utc: job.startedAt, offset: job.startedOffset }, zone);
+const named = (site: string, tag: string) => ({ ...(site ? { site } : {}), ...(tag ? { tag } : {}) });

@@ -1,0 +1,263 @@
+import { eq, inArray } from "drizzle-orm";
+import type { z } from "zod";
+import type { Entry, Job, Phrase, PhraseResult } from "../../../core/index.ts";
+import { keepable, siteKeySchema, tagKeySchema } from "../../../core/shapes/served.ts";
+import { jobSchema, phraseSchema } from "../../../core/shapes/wire.ts";
+import type { Who } from "../../access.ts";
+import type { Store } from "../../db/open.ts";
+import { jobs, phrases, readings } from "../../db/tables.ts";
+import type { Tx } from "../../db/writer.ts";
+import { type Moment, now, readMoment } from "../../moments.ts";
+import { type JobRow, keepReading, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
+import { READER } from "../../reading/version.ts";
+
+export interface JobResult {
+  id: string;
+  status: "stored" | "known" | "refused";
+  problem?: string;
+}
+export interface Delivered {
+  results: PhraseResult[];
+  jobs: JobResult[];
+}
+
+type Read<T> = { ok: true; value: T } | { ok: false; id: string; problem: string };
+type PhraseRead = Phrase & { moment: Moment };
+type JobRead = Job & { moment: Moment };
+
+/**
+ * Keeps what a device sent and answers for each phrase in its place: all in one transaction, each judged by itself.
+ * What it answers is on disk.
+ */
+export async function deliver(
+  given: { store: Store; recent: RecentJobs },
+  sent: { jobs: readonly unknown[]; phrases: readonly unknown[] },
+  who: Who,
+): Promise<Delivered> {
+  const sentJobs = sent.jobs.map(readJob);
+  const sentPhrases = sent.phrases.map(readPhrase);
+  const { answer, read } = await given.store.write(async (tx) => {
+    const jobResults = await keepJobs(tx, sentJobs);
+    const kept = await keepPhrases(tx, sentPhrases, sentJobs, who);
+    const read = new Map<string, Remembered>();
+    for (const [job, added] of kept.added) {
+      read.set(job.id, await keepReading(tx, job, given.recent.get(job.id), added));
+    }
+    return { answer: { results: await withReadings(tx, kept.results), jobs: jobResults }, read };
+  });
+  // only now: before COMMIT it might not have happened
+  for (const [job, what] of read) given.recent.set(job, what);
+  return answer;
+}
+
+function readJob(raw: unknown): Read<JobRead> {
+  const read = jobSchema.safeParse(raw);
+  if (!read.success) return { ok: false, id: idOf(raw), problem: problemOf("job", read.error) };
+  const job = read.data;
+  const moment = readMoment(job.startedAt);
+  if (!moment)
+    return { ok: false, id: job.id, problem: "startedAt is no time that can be kept: send ISO 8601 with offset" };
+  const tag = job.tag === undefined ? undefined : tagKeySchema.safeParse(job.tag);
+  const site = job.site === undefined ? undefined : siteKeySchema.safeParse(job.site);
+  if (tag && !tag.success) return { ok: false, id: job.id, problem: problemOf("tag", tag.error) };
+  if (site && !site.success) return { ok: false, id: job.id, problem: problemOf("site", site.error) };
+  return { ok: true, value: { ...job, tag: tag?.data, site: site?.data, moment } };
+}
+
+function readPhrase(raw: unknown): Read<PhraseRead> {
+  const read = phraseSchema.safeParse(raw);
+  if (!read.success) return { ok: false, id: idOf(raw), problem: problemOf("phrase", read.error) };
+  const phrase = read.data;
+  const moment = readMoment(phrase.saidAt);
+  if (!moment)
+    return { ok: false, id: phrase.id, problem: "saidAt is no time that can be kept: send ISO 8601 with offset" };
+  if (!keepable(phrase.text)) {
+    return {
+      ok: false,
+      id: phrase.id,
+      problem: "text holds a NUL or half a surrogate pair, which cannot be kept as sent: send it without",
+    };
+  }
+  return { ok: true, value: { ...phrase, moment } };
+}
+
+async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResult[]> {
+  const known = await jobsById(
+    tx,
+    sent.flatMap((one) => (one.ok ? [one.value.id] : [])),
+  );
+  const results: JobResult[] = [];
+  for (const one of sent) {
+    if (!one.ok) {
+      results.push({ id: one.id, status: "refused", problem: one.problem });
+      continue;
+    }
+    const job = one.value;
+    const before = known.get(job.id);
+    if (before) {
+      results.push(
+        sameJob(before, job) ? { id: job.id, status: "known" } : { id: job.id, status: "refused", problem: OTHER_JOB },
+      );
+      continue;
+    }
+    const row = {
+      id: job.id,
+      site: job.site ?? "",
+      tag: job.tag ?? null,
+      startedAt: job.moment.utc,
+      startedOffset: job.moment.offset,
+      receivedAt: now().utc,
+      revision: 0,
+    };
+    await tx.insert(jobs).values(row);
+    known.set(job.id, row);
+    results.push({ id: job.id, status: "stored" });
+  }
+  return results;
+}
+
+const OTHER_JOB =
+  "this id was used for another job (tag, site or start differ) and stays as first sent; its phrases are taken. Name another valve by saying so, or start a job with a new id";
+
+const sameJob = (row: JobRow, job: JobRead) =>
+  row.tag === (job.tag ?? null) && row.site === (job.site ?? "") && row.startedAt === job.moment.utc;
+
+interface KeptPhrases {
+  results: PhraseResult[];
+  added: Map<JobRow, { id: string; text: string; saidAt: string }[]>;
+}
+
+async function keepPhrases(
+  tx: Tx,
+  sent: readonly Read<PhraseRead>[],
+  sentJobs: readonly Read<JobRead>[],
+  who: Who,
+): Promise<KeptPhrases> {
+  const good = sent.flatMap((one) => (one.ok ? [one.value] : []));
+  const owners = await jobsById(
+    tx,
+    good.map((one) => one.job),
+  );
+  const known = await phrasesById(
+    tx,
+    good.map((one) => one.id),
+  );
+  const refusedJobs = new Map(sentJobs.flatMap((one) => (one.ok ? [] : [[one.id, one.problem] as const])));
+  const kept: KeptPhrases = { results: [], added: new Map() };
+  const rows: (typeof phrases.$inferInsert)[] = [];
+  for (const one of sent) {
+    if (!one.ok) {
+      kept.results.push(refused(one.id, one.problem));
+      continue;
+    }
+    const phrase = one.value;
+    const before = known.get(phrase.id);
+    if (before) {
+      kept.results.push(alreadyThere(before, phrase));
+      continue;
+    }
+    const job = owners.get(phrase.job);
+    if (!job) {
+      const why = refusedJobs.get(phrase.job);
+      const problem = why
+        ? `its job was refused (${why}): mend the job, then send both again`
+        : `no job ${phrase.job} is known here: send it in "jobs" with or before its phrases`;
+      kept.results.push(refused(phrase.id, problem));
+      continue;
+    }
+    rows.push({
+      id: phrase.id,
+      site: job.site,
+      job: job.id,
+      device: who.device ?? null,
+      person: who.person ?? null,
+      text: phrase.text,
+      saidAt: phrase.moment.utc,
+      saidOffset: phrase.moment.offset,
+      how: phrase.how,
+      confidence: phrase.confidence ?? null,
+      reader: READER,
+      receivedAt: now().utc,
+    });
+    known.set(phrase.id, { text: phrase.text, job: job.id });
+    const added = kept.added.get(job) ?? [];
+    added.push({ id: phrase.id, text: phrase.text, saidAt: phrase.moment.utc });
+    kept.added.set(job, added);
+    kept.results.push({ id: phrase.id, status: "stored", entries: [], unread: [] });
+  }
+  if (rows.length > 0) await tx.insert(phrases).values(rows);
+  return kept;
+}
+
+function alreadyThere(before: { text: string; job: string }, phrase: Phrase): PhraseResult {
+  if (before.text !== phrase.text) {
+    return refused(
+      phrase.id,
+      "this id is already used by a phrase with other words, which stays: send yours with a new id",
+    );
+  }
+  if (before.job !== phrase.job) {
+    return refused(
+      phrase.id,
+      "this id is already used by a phrase of another job, which stays: send yours with a new id",
+    );
+  }
+  return { id: phrase.id, status: "known", entries: [], unread: [] };
+}
+
+/** What each stored or known phrase became, as the whole job reads. */
+async function withReadings(tx: Tx, results: PhraseResult[]): Promise<PhraseResult[]> {
+  const ids = results.flatMap((one) => (one.status === "refused" ? [] : [one.id]));
+  if (ids.length === 0) return results;
+  const rows = await tx
+    .select({ phrase: readings.phrase, entries: readings.entries, unread: readings.unread })
+    .from(readings)
+    .where(inArray(readings.phrase, ids));
+  const byId = new Map(rows.map((row) => [row.phrase, row]));
+  return results.map((one) => {
+    const row = one.status === "refused" ? undefined : byId.get(one.id);
+    if (!row) return one;
+    return {
+      ...one,
+      entries: JSON.parse(row.entries) as Entry[],
+      unread: JSON.parse(row.unread) as PhraseResult["unread"],
+    };
+  });
+}
+
+async function jobsById(tx: Tx, ids: readonly string[]): Promise<Map<string, JobRow>> {
+  if (ids.length === 0) return new Map();
+  const [only] = ids;
+  const where = ids.length === 1 && only ? eq(jobs.id, only) : inArray(jobs.id, [...new Set(ids)]);
+  return new Map((await tx.select().from(jobs).where(where)).map((row) => [row.id, row]));
+}
+
+async function phrasesById(tx: Tx, ids: readonly string[]): Promise<Map<string, { text: string; job: string }>> {
+  if (ids.length === 0) return new Map();
+  const rows = await tx
+    .select({ id: phrases.id, text: phrases.text, job: phrases.job })
+    .from(phrases)
+    .where(inArray(phrases.id, [...new Set(ids)]));
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
+const refused = (id: string, problem: string): PhraseResult => ({
+  id,
+  status: "refused",
+  entries: [],
+  unread: [],
+  problem,
+});
+
+/** The id as it was sent, so that the sender finds its own; "" where it sent none. */
+function idOf(raw: unknown): string {
+  if (typeof raw !== "object" || raw === null || !("id" in raw)) return "";
+  return typeof raw.id === "string" ? raw.id.slice(0, 200) : String(raw.id).slice(0, 200);
+}
+
+function problemOf(what: string, error: z.ZodError): string {
+  const words = error.issues
+    .slice(0, 4)
+    .map((issue) => `${issue.path.map(String).join(".") || what}: ${issue.message}`);
+  return `mend the ${what} and send it again: ${words.join("; ")}`;
+}

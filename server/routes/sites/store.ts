@@ -1,0 +1,32 @@
+import { asc, eq } from "drizzle-orm";
+import type { Site } from "../../../core/index.ts";
+import type { Store } from "../../db/open.ts";
+import { sites } from "../../db/tables.ts";
+import { now } from "../../moments.ts";
+import { todayIn } from "../../reading/what-is-known.ts";
+
+export async function sitesOf(store: Store): Promise<(Site & { today: string })[]> {
+  const rows = await store.db
+    .select({ site: sites.site, name: sites.name, zone: sites.zone })
+    .from(sites)
+    .orderBy(asc(sites.name), asc(sites.site));
+  return rows.map((row) => ({ ...row, today: todayIn(row.zone) }));
+}
+
+export async function siteOf(store: Store, key: string): Promise<Site | undefined> {
+  const [row] = await store.db
+    .select({ site: sites.site, name: sites.name, zone: sites.zone })
+    .from(sites)
+    .where(eq(sites.site, key));
+  return row;
+}
+
+/** Sets up a site, or gives it another name or zone. */
+export async function setUpSite(store: Store, site: Site): Promise<void> {
+  await store.write(async (tx) => {
+    await tx
+      .insert(sites)
+      .values({ ...site, createdAt: now().utc })
+      .onConflictDoUpdate({ target: sites.site, set: { name: site.name, zone: site.zone } });
+  });
+}

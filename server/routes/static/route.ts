@@ -1,0 +1,40 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { serveStatic } from "@hono/node-server/serve-static";
+import type { Context } from "hono";
+import { Refusal } from "../../errors.ts";
+import { WEB } from "../../places.ts";
+import { router } from "../kit.ts";
+
+/** The built client. Files named by their content are kept for good; the rest is asked for again each time. */
+export function staticRoutes(folder: string = WEB) {
+  const routes = router();
+  routes.use(
+    "*",
+    serveStatic({
+      root: folder,
+      onFound: (path, c) => {
+        const byContent = /[\\/]assets[\\/].+-[\w-]{8,}\.\w+$/.test(path);
+        c.header("cache-control", byContent ? "public, max-age=31536000, immutable" : "no-cache");
+      },
+    }),
+  );
+  // the client draws its own screens: any page address is answered with the one page
+  routes.get("*", async (c) => {
+    if (!asksForPage(c))
+      throw new Refusal(404, `Nothing is served at ${c.req.path.slice(0, 200)}. The pages start at /.`);
+    try {
+      const page = await readFile(join(folder, "index.html"), "utf8");
+      return c.html(page, 200, { "cache-control": "no-cache" });
+    } catch (cause) {
+      throw new Refusal(404, "The pages are not built yet: run npm run build.", { cause });
+    }
+  });
+  return routes;
+}
+
+function asksForPage(c: Context): boolean {
+  if (/^\/(api|report)(\/|$)/.test(c.req.path)) return false;
+  if (/\.\w+$/.test(c.req.path)) return false;
+  return (c.req.header("accept") ?? "").includes("text/html");
+}

@@ -1,0 +1,101 @@
+import { and, asc, count, eq, max, min } from "drizzle-orm";
+import type { FollowUp, Valve, ValveSetUp, ValveSummary, ValveView } from "../../../core/index.ts";
+import type { Store } from "../../db/open.ts";
+import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
+import { now, writeMoment } from "../../moments.ts";
+import { markStale } from "../../reading/keep-reading.ts";
+import { refreshStates } from "../../reading/valve-states.ts";
+import { reckonValve } from "../../reading/what-follows.ts";
+import { knownValve, readRecord, recordOf, todayIn, visitsOf, zoneOf } from "../../reading/what-is-known.ts";
+
+/** The sites at which a tag is known. */
+export async function sitesWith(store: Store, tag: string): Promise<string[]> {
+  const rows = await store.db
+    .select({ site: valveTags.site })
+    .from(valveTags)
+    .where(eq(valveTags.tag, tag))
+    .orderBy(asc(valveTags.site));
+  return rows.map((row) => row.site);
+}
+
+export async function valveView(store: Store, site: string, tag: string): Promise<ValveView> {
+  const zone = await zoneOf(store.db, site);
+  const record = await recordOf(store.db, site, tag);
+  const visits = await visitsOf(store.db, site, tag, zone);
+  const valve = knownValve(tag, record, visits);
+  const after = reckonValve(valve, visits, todayIn(zone));
+  return {
+    ...(site ? { site } : {}),
+    tag,
+    valve,
+    setUp: record !== undefined,
+    history: visits.map(({ job, on, startedAt, entries }) => ({ job, on, startedAt: writeMoment(startedAt), entries })),
+    seat: visits.flatMap(({ job, on, entries }) =>
+      entries
+        .filter((entry) => (entry.type === "finding" || entry.type === "work") && entry.part === "seat")
+        .map((entry) => ({ job, on, entry })),
+    ),
+    due: after.due,
+    open: after.followUps,
+    checks: after.checks,
+  };
+}
+
+/** Every valve that was set up or named, by site and tag. */
+export async function valvesOf(store: Store, site: string | undefined): Promise<ValveSummary[]> {
+  await refreshStates(store, site);
+  const at = <T extends { site: typeof valveTags.site }>(table: T) =>
+    site === undefined ? undefined : eq(table.site, site);
+  const newest = store.db
+    .select({ site: valveRecords.site, tag: valveRecords.tag, number: max(valveRecords.number).as("newest") })
+    .from(valveRecords)
+    .groupBy(valveRecords.site, valveRecords.tag)
+    .as("newest");
+  const next = store.db
+    .select({ site: due.site, tag: due.tag, on: min(due.on).as("next_on") })
+    .from(due)
+    .groupBy(due.site, due.tag)
+    .as("next");
+  const rows = await store.db
+    .select({
+      site: valveTags.site,
+      tag: valveTags.tag,
+      known: valveRecords.known,
+      state: valveStates,
+      nextOn: next.on,
+    })
+    .from(valveTags)
+    .leftJoin(newest, and(eq(newest.site, valveTags.site), eq(newest.tag, valveTags.tag)))
+    .leftJoin(
+      valveRecords,
+      and(eq(valveRecords.site, newest.site), eq(valveRecords.tag, newest.tag), eq(valveRecords.number, newest.number)),
+    )
+    .leftJoin(valveStates, and(eq(valveStates.site, valveTags.site), eq(valveStates.tag, valveTags.tag)))
+    .leftJoin(next, and(eq(next.site, valveTags.site), eq(next.tag, valveTags.tag)))
+    .where(at(valveTags))
+    .orderBy(asc(valveTags.site), asc(valveTags.tag));
+  return rows.map((row) => ({
+    ...(row.site ? { site: row.site } : {}),
+    tag: row.tag,
+    valve: { ...(row.known ? readRecord(row.known) : {}), tag: row.tag },
+    ...(row.state?.lastOn ? { lastOn: row.state.lastOn } : {}),
+    open: row.state ? (JSON.parse(row.state.open) as FollowUp[]).length : 0,
+    ...(row.nextOn ? { nextOn: row.nextOn } : {}),
+  }));
+}
+
+/** Sets up a valve. The record before it stays; this one stands. */
+export async function setUpValve(store: Store, { site, ...valve }: ValveSetUp): Promise<void> {
+  const known: Valve = valve;
+  await store.write(async (tx) => {
+    const [row] = await tx
+      .select({ made: count() })
+      .from(valveRecords)
+      .where(and(eq(valveRecords.site, site), eq(valveRecords.tag, valve.tag)));
+    const number = (row?.made ?? 0) + 1;
+    await tx
+      .insert(valveRecords)
+      .values({ site, tag: valve.tag, number, known: JSON.stringify(known), madeAt: now().utc });
+    await markStale(tx, site, [valve.tag]);
+  });
+}

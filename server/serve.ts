@@ -1,0 +1,58 @@
+import { readFileSync } from "node:fs";
+import { createServer as createSecure } from "node:https";
+import type { AddressInfo } from "node:net";
+import { createAdaptorServer } from "@hono/node-server";
+import { makeApp } from "./app.ts";
+import { openStore } from "./db/open.ts";
+import type { Settings } from "./env.ts";
+import { TIMES } from "./limits.ts";
+import { makeLog } from "./log.ts";
+import { makeMetrics } from "./metrics.ts";
+import { RecentJobs } from "./reading/keep-reading.ts";
+import { distrustOlderStates } from "./reading/valve-states.ts";
+
+export interface Served {
+  address: string;
+  /** takes no new request, finishes those it has, moves the log into the file */
+  stop(): Promise<void>;
+}
+
+const LONGEST_STOP_MS = 10_000;
+
+/** Opens the store, listens, and answers with the address. */
+export async function serve(settings: Settings): Promise<Served> {
+  const log = makeLog(settings.logLevel);
+  const store = await openStore(settings.databaseUrl);
+  await distrustOlderStates(store);
+  const app = makeApp({ store, log, metrics: makeMetrics(), recent: new RecentJobs() });
+  const { tls } = settings;
+  const server = createAdaptorServer({
+    fetch: app.fetch,
+    ...(tls
+      ? {
+          createServer: createSecure,
+          serverOptions: { ...TIMES, cert: readFileSync(tls.cert), key: readFileSync(tls.key) },
+        }
+      : { serverOptions: TIMES }),
+  }) as ReturnType<typeof createSecure>;
+  await new Promise<void>((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(settings.port, settings.host, () => {
+      server.off("error", reject);
+      resolve();
+    });
+  });
+  const { port } = server.address() as AddressInfo;
+  const host = settings.host.includes(":") ? `[${settings.host}]` : settings.host;
+  return {
+    address: `${tls ? "https" : "http"}://${host}:${port}/`,
+    async stop() {
+      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+      server.closeIdleConnections();
+      const cut = setTimeout(() => server.closeAllConnections(), LONGEST_STOP_MS);
+      await closed;
+      clearTimeout(cut);
+      await store.close();
+    },
+  };
+}
