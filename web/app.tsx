@@ -1,0 +1,34 @@
+import { useEffect } from "hono/jsx/dom";
+import { useStateOf } from "./parts/use-state-of.ts";
+import type { Deeds } from "./state/deeds.ts";
+import type { Store } from "./state/store.ts";
+import { Bench } from "./views/bench/bench.tsx";
+import { Desk } from "./views/desk/desk.tsx";
+import { DueBoard } from "./views/due/due.tsx";
+import { Help } from "./views/help/help.tsx";
+import { JobSheet } from "./views/job/job.tsx";
+import { ValveSheet } from "./views/valve/valve.tsx";
+
+/** One screen at a time, by the address. */
+export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
+  const state = useStateOf(store);
+  const { route, settings } = state;
+  useEffect(() => {
+    if (settings.theme === "system") delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = settings.theme;
+  }, [settings.theme]);
+  switch (route.screen) {
+    case "bench":
+      return <Bench state={state} deeds={deeds} />;
+    case "desk":
+      return <Desk key={`${route.site} ${route.day}`} route={route} state={state} deeds={deeds} />;
+    case "job":
+      return <JobSheet key={route.id} id={route.id} state={state} deeds={deeds} />;
+    case "valve":
+      return <ValveSheet key={route.tag} tag={route.tag} state={state} deeds={deeds} />;
+    case "due":
+      return <DueBoard key={route.site ?? ""} site={route.site} state={state} deeds={deeds} />;
+    case "help":
+      return <Help state={state} deeds={deeds} />;
+  }
+}

@@ -1,0 +1,68 @@
+import type { Child } from "hono/jsx";
+import type { Deeds } from "../state/deeds.ts";
+import { addressOf, type Route } from "../state/route.ts";
+import type { State } from "../state/state.ts";
+import { clockHere } from "../state/time-words.ts";
+import { outboxWords } from "../sync/outbox-words.ts";
+import { ThemeChoice } from "../views/bench/menu.tsx";
+import { Stencil } from "./stencil.tsx";
+
+const SCREENS: { route: Route; name: string }[] = [
+  { route: { screen: "bench" }, name: "Bench" },
+  { route: { screen: "desk" }, name: "Jobs" },
+  { route: { screen: "due" }, name: "Due" },
+  { route: { screen: "help" }, name: "How to say it" },
+];
+
+/** What every screen of the desk stands in: its sign, the way to the others, the light. */
+export function DeskFrame({
+  sign,
+  state,
+  deeds,
+  children,
+}: {
+  sign: string;
+  state: State;
+  deeds: Deeds;
+  children?: Child;
+}) {
+  return (
+    <>
+      <header class="desk-head">
+        <nav aria-label="Screens">
+          {SCREENS.map(({ route, name }) => (
+            <a
+              key={name}
+              class="tab"
+              href={addressOf(route)}
+              aria-current={route.screen === state.route.screen ? "page" : undefined}
+            >
+              {name}
+            </a>
+          ))}
+        </nav>
+        <h1 class="sign">
+          <Stencil text={sign} class="head-sign" />
+        </h1>
+      </header>
+      <main class="desk">{children}</main>
+      <footer class="desk-foot">
+        <ThemeChoice settings={state.settings} deeds={deeds} />
+        <p class="outbox">This device: {outboxWords(state.outbox, clockHere)}</p>
+      </footer>
+    </>
+  );
+}
+
+/** Shown while asked and where there is no answer. */
+export function Waiting({ problem, again }: { problem: string | undefined; again: () => void }) {
+  if (!problem) return <p class="none">Asking the server…</p>;
+  return (
+    <div class="tell tell-bad" role="alert">
+      <p>{problem}</p>
+      <button type="button" class="tab" onClick={again}>
+        Look again
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,27 @@
+import type { Entry } from "../../core/index.ts";
+import { entryWords } from "./entry-words.ts";
+import { capital } from "./words.ts";
+
+/** Entries as lines of the job card: a stamp, then plain words. */
+export function EntryLines({ entries }: { entries: readonly Entry[] }) {
+  if (!entries.length) return null;
+  return (
+    <ul class="lines">
+      {entries.map((entry, index) => {
+        const { stamp, subject, told, unsure } = entryWords(entry);
+        return (
+          <li key={index} class="line">
+            <span class={`stamp stamp-${stamp.toLowerCase().replace(" ", "-")}`}>{stamp}</span>
+            <span class="line-words">
+              {subject && <b>{capital(subject)}</b>} {told}
+              {unsure && <em class="unsure"> not sure</em>}
+              {"assumed" in entry && entry.assumed && entry.resolved && (
+                <em class="unsure"> taken as {entry.resolved.replaceAll("_", " ")}</em>
+              )}
+            </span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

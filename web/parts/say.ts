@@ -1,0 +1,38 @@
+import type { Entry, Part, PhraseReading } from "../../core/index.ts";
+import { entryWords } from "./entry-words.ts";
+import { listed, nameOf } from "./words.ts";
+
+/** What the page says aloud. Short: it is heard between two turns of a wrench. */
+
+export function sayEntry(entry: Entry): string {
+  const { stamp, subject, told, unsure } = entryWords(entry);
+  const lead = stamp === "Order" ? "to order: " : stamp === "Note" ? "noted" : stamp === "Hazard" ? "hazard: " : "";
+  return `${lead}${subject} ${entry.type === "note" ? "" : told.toLowerCase()}${unsure ? ", not sure" : ""}`
+    .replaceAll("·", " ")
+    .trim();
+}
+
+/** What one phrase became, said back. */
+export function readBack(reading: PhraseReading): string {
+  const sayings = reading.entries.filter((entry) => entry.type !== "command").map(sayEntry);
+  const unread = reading.unread.map((one) => one.text).join(", ");
+  const question = reading.ask[0]?.question;
+  if (question) sayings.push(question);
+  else if (unread) sayings.push(`did not understand: ${unread}`);
+  else if (!sayings.length && reading.touched.length) sayings.push("scratched");
+  return sayings.join(". ");
+}
+
+export function sayEntries(entries: Entry[]): string {
+  const sayings = entries.filter((entry) => entry.type !== "command").map(sayEntry);
+  return sayings.length ? sayings.join(". ") : "Nothing on the card yet.";
+}
+
+export function sayParts(parts: readonly Part[]): string {
+  return parts.length ? `Not heard yet: ${listed(parts.map(nameOf))}.` : "Nothing is missing from the list.";
+}
+
+export function alertSpoken(alerts: readonly Entry[]): string {
+  const names = alerts.flatMap((entry) => (entry.type === "hazard" ? [nameOf(entry.hazard)] : []));
+  return `Stop. Stop. ${listed(names)}. Stop work. Only site procedure clears this.`;
+}

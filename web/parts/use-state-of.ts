@@ -1,0 +1,13 @@
+import { useEffect, useState } from "hono/jsx/dom";
+import type { State } from "../state/state.ts";
+import type { Store } from "../state/store.ts";
+
+/** The store's state, with a new drawing after each change. */
+export function useStateOf(store: Store): State {
+  const [state, setState] = useState(store.state());
+  useEffect(() => {
+    setState(store.state());
+    return store.watch(() => setState(store.state()));
+  }, [store]);
+  return state;
+}

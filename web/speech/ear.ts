@@ -1,0 +1,124 @@
+import type { EarView } from "../state/state.ts";
+import type { Recognition, RecognitionMaker } from "./recognition.ts";
+import { NO_EAR, troubleWords } from "./trouble.ts";
+
+export interface Ear {
+  open(): void;
+  close(): void;
+  /** stops hearing while the page speaks; settles when nothing more will be heard */
+  hush(): Promise<void>;
+  /** hears again, if it was open when hushed */
+  unhush(): void;
+}
+
+export interface EarTells {
+  view(ear: Partial<EarView>): void;
+  phrase(text: string, confidence: number | undefined): void;
+}
+
+/** How long a recogniser may take to say that it ended: some never do. */
+const END_WAIT_MS = 1500;
+
+/**
+ * Listens phrase by phrase on whatever recogniser it is given, and keeps listening until closed: browsers end a
+ * recognition at each silence, so an end that nobody asked for starts the next one.
+ */
+export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
+  let wanted = false;
+  let hushed = false;
+  let recognition: Recognition | undefined;
+  let ended: (() => void)[] = [];
+  /** ends in a row that came without a word: a recogniser that ends at once must not be started in a tight loop */
+  let idleEnds = 0;
+
+  function start(): void {
+    if (!make || recognition || !wanted || hushed) return;
+    const current = new make();
+    recognition = current;
+    current.lang = "en-US";
+    current.continuous = true;
+    current.interimResults = true;
+    current.onstart = () => tells.view({ state: "open", trouble: undefined });
+    current.onresult = (event) => {
+      if (recognition !== current) return;
+      idleEnds = 0;
+      let hearing = "";
+      for (let index = event.resultIndex; index < event.results.length; index++) {
+        const result = event.results[index];
+        const best = result?.[0];
+        if (!result || !best) continue;
+        const text = best.transcript.trim();
+        if (!result.isFinal) hearing += ` ${text}`;
+        // a confidence of 0 is how some browsers say that they have none
+        else if (text) tells.phrase(text, best.confidence > 0 && best.confidence <= 1 ? best.confidence : undefined);
+      }
+      tells.view({ hearing: hearing.trim() });
+    };
+    current.onerror = (event) => {
+      const trouble = troubleWords(event.error);
+      if (!trouble) return;
+      wanted = false;
+      tells.view({ trouble });
+    };
+    current.onend = () => finished(current);
+    tells.view({ state: "opening", hearing: "" });
+    try {
+      current.start();
+    } catch (problem) {
+      // the platform throws where the microphone is still held by an earlier recognition
+      wanted = false;
+      tells.view({ trouble: troubleWords(problem instanceof Error ? problem.name : "unknown") });
+      finished(current);
+    }
+  }
+
+  function finished(which: Recognition): void {
+    if (recognition !== which) return;
+    recognition = undefined;
+    for (const told of ended) told();
+    ended = [];
+    if (wanted && !hushed && idleEnds++ < 20) setTimeout(start, Math.min(idleEnds * 100, 1000));
+    else {
+      if (!hushed) wanted = false;
+      tells.view({ state: hushed && wanted ? "hushed" : "closed", hearing: "" });
+    }
+  }
+
+  return {
+    open() {
+      if (!make) {
+        tells.view({ state: "closed", trouble: NO_EAR });
+        return;
+      }
+      wanted = true;
+      idleEnds = 0;
+      tells.view({ trouble: undefined });
+      start();
+    },
+    close() {
+      wanted = false;
+      if (recognition) recognition.stop();
+      else tells.view({ state: "closed", hearing: "" });
+    },
+    hush() {
+      hushed = true;
+      const current = recognition;
+      if (!current) return Promise.resolve();
+      return new Promise((resolve) => {
+        ended.push(resolve);
+        setTimeout(() => {
+          if (recognition !== current) return;
+          current.abort();
+          finished(current);
+        }, END_WAIT_MS);
+        // stop, not abort: what the person said until this moment must still arrive
+        current.stop();
+      });
+    },
+    unhush() {
+      hushed = false;
+      if (wanted) start();
+      else tells.view({ state: "closed" });
+    },
+  };
+}

@@ -1,0 +1,216 @@
+import { type Entry, readPhrase, startListening } from "../../core/index.ts";
+import { alertSpoken, readBack, sayEntries, sayParts } from "../parts/say.ts";
+import { standingAlert, valveAtHand, whatFollows } from "./seen.ts";
+import type { CardPhrase, JobCard, KnownValve, Settings } from "./state.ts";
+import type { Store } from "./store.ts";
+import { instantHere } from "./time-words.ts";
+
+/** What the deeds need from the rooms that touch the world; main.ts hands them in. */
+export interface Hands {
+  shelf: {
+    keepJob(card: JobCard): Promise<void>;
+    keepPhrase(phrase: CardPhrase): Promise<void>;
+    markSeen(id: string): Promise<void>;
+    closeJob(card: JobCard): Promise<void>;
+    setOpenJob(id: string): Promise<void>;
+    job(id: string): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
+    keepSettings(settings: Settings): Promise<void>;
+    askAgain(): Promise<void>;
+  };
+  flush(): void;
+  /** what is known of a valve, from the server or from this device */
+  knowValve(tag: string): Promise<KnownValve | undefined>;
+  speak(text: string): void;
+  quiet(): void;
+  openEar(): void;
+  closeEar(): void;
+  newId(): string;
+  now(): Date;
+  /** changes over to the newer page that waits */
+  takeNewer(): void;
+}
+
+export interface Deeds {
+  /** says a phrase: into the open job, or, with none open, to choose the valve */
+  say(text: string, how: "typed" | "heard", confidence?: number): Promise<void>;
+  start(tag: string | undefined): Promise<void>;
+  /** starts a job without a tag and says the words that named none */
+  startWithStray(): Promise<void>;
+  undo(): Promise<void>;
+  seenAlert(): Promise<void>;
+  close(): Promise<void>;
+  reopen(): Promise<void>;
+  keepAgain(id: string): Promise<void>;
+  askAgain(): Promise<void>;
+  talk(on: boolean): void;
+  set(settings: Partial<Settings>): void;
+  dropStray(): void;
+  takeNewer(): void;
+  /** after a job was taken up again: fetches what is known of its valve */
+  recall(): Promise<void>;
+}
+
+export function deeds(store: Store, hands: Hands): Deeds {
+  const problemWords = (problem: unknown) => (problem instanceof Error ? problem.message : String(problem));
+
+  /** After the last phrase of the job, so that a clock set back does not change the order of what was said. */
+  function instantAfterLast(): string {
+    const last = store.state().phrases.at(-1);
+    const now = hands.now();
+    return instantHere(last && Date.parse(last.saidAt) >= now.getTime() ? new Date(Date.parse(last.saidAt) + 1) : now);
+  }
+
+  async function keep(phrase: CardPhrase): Promise<void> {
+    try {
+      await hands.shelf.keepPhrase(phrase);
+      store.happen({ is: "on_device", id: phrase.id });
+      hands.flush();
+    } catch (problem) {
+      store.happen({ is: "not_on_device", id: phrase.id, problem: problemWords(problem) });
+      // the page may still hold it for the server: then it is not lost yet
+      hands.flush();
+    }
+  }
+
+  async function learn(tag: string | undefined): Promise<void> {
+    if (!tag || store.state().known?.tag === tag) return;
+    const known = await hands.knowValve(tag);
+    // the valve may have changed while the server was asked
+    if (known && valveAtHand(store.state()).tag === tag) store.happen({ is: "knew", known });
+  }
+
+  async function start(tag: string | undefined): Promise<void> {
+    const { settings } = store.state();
+    const card: JobCard = { id: hands.newId(), tag, site: settings.site, startedAt: instantHere(hands.now()) };
+    store.happen({ is: "started", card });
+    try {
+      await hands.shelf.keepJob(card);
+      hands.flush();
+    } catch (problem) {
+      store.happen({ is: "noticed", notice: `This device does not keep the job: ${problemWords(problem)}` });
+    }
+    await learn(tag);
+  }
+
+  async function sayInJob(text: string, how: "typed" | "heard", confidence?: number): Promise<void> {
+    const { card, heard } = store.state();
+    if (!card) return;
+    if (heard.muted && how === "heard") {
+      // what is only overheard while muted is not taken down; a hazard and the word that ends it are
+      const ahead = readPhrase(text, heard);
+      if (!ahead.alerts.length && !ahead.entries.some((entry) => entry.type === "command")) return;
+    }
+    const phrase: CardPhrase = {
+      id: hands.newId(),
+      job: card.id,
+      text,
+      saidAt: instantAfterLast(),
+      how,
+      confidence,
+      delivery: "keeping",
+    };
+    store.happen({ is: "said", phrase });
+    const kept = keep(phrase);
+    answer();
+    await kept;
+    await learn(valveAtHand(store.state()).tag);
+  }
+
+  /** Speaks what became of the last phrase, and does what it commands. */
+  function answer(): void {
+    const state = store.state();
+    const reading = state.heard.phrases.at(-1);
+    if (!reading) return;
+    if (reading.alerts.length) {
+      hands.speak(alertSpoken(reading.alerts));
+      return;
+    }
+    // an alert that nobody has seen is not talked over
+    if (standingAlert(state)) return;
+    const command = reading.entries.find((entry) => entry.type === "command")?.command;
+    if (command === "finish") void close();
+    if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
+    else if (command === "missing") hands.speak(sayParts(whatFollows(state).missing));
+    else if (state.settings.readBack) hands.speak(readBack(reading));
+  }
+
+  async function close(): Promise<void> {
+    const { card } = store.state();
+    if (!card || standingAlert(store.state())) return;
+    store.happen({ is: "closed", at: instantHere(hands.now()) });
+    const closed = store.state().closed;
+    if (closed) await hands.shelf.closeJob({ ...closed, tag: card.tag });
+    hands.flush();
+  }
+
+  return {
+    start,
+    close,
+    async say(text, how, confidence) {
+      const words = text.trim();
+      if (!words) return;
+      if (store.state().card) return sayInJob(words, how, confidence);
+      const reading = readPhrase(words, startListening());
+      const tag = tagIn(reading.entries);
+      if (!tag && !reading.alerts.length) {
+        store.happen({ is: "strayed", text: words });
+        return;
+      }
+      await start(tag);
+      // a bare tag is the name of the job; anything more is a phrase of it and must not be lost
+      if (words.toUpperCase() !== tag) await sayInJob(words, how, confidence);
+    },
+    async startWithStray() {
+      const { stray } = store.state();
+      await start(undefined);
+      if (stray) await sayInJob(stray, "typed");
+    },
+    async undo() {
+      await sayInJob("scratch that", "typed");
+    },
+    async seenAlert() {
+      const alert = standingAlert(store.state());
+      if (!alert) return;
+      hands.quiet();
+      store.happen({ is: "alert_seen", id: alert.phrase.id });
+      await hands.shelf.markSeen(alert.phrase.id);
+    },
+    async reopen() {
+      const { closed } = store.state();
+      const kept = closed && (await hands.shelf.job(closed.id));
+      if (!kept) return;
+      store.happen({ is: "restored", ...kept });
+      await hands.shelf.setOpenJob(kept.card.id);
+      await learn(valveAtHand(store.state()).tag);
+    },
+    async keepAgain(id) {
+      const phrase = store.state().phrases.find((one) => one.id === id);
+      if (phrase) await keep(phrase);
+    },
+    async askAgain() {
+      await hands.shelf.askAgain();
+      hands.flush();
+    },
+    talk(on) {
+      if (on) hands.openEar();
+      else hands.closeEar();
+    },
+    set(settings) {
+      store.happen({ is: "set", settings });
+      if (settings.readBack === false) hands.quiet();
+      hands.shelf.keepSettings(store.state().settings).catch((problem: unknown) => {
+        store.happen({ is: "noticed", notice: `This device does not keep the setting: ${problemWords(problem)}` });
+      });
+    },
+    dropStray() {
+      store.happen({ is: "strayed" });
+    },
+    takeNewer: hands.takeNewer,
+    recall: () => learn(valveAtHand(store.state()).tag),
+  };
+}
+
+function tagIn(entries: Entry[]): string | undefined {
+  for (const entry of entries) if (entry.type === "valve" && entry.tag) return entry.tag;
+  return undefined;
+}

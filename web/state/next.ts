@@ -1,0 +1,105 @@
+import { listen, startListening } from "../../core/index.ts";
+import type { Route } from "./route.ts";
+import type { CardPhrase, EarView, JobCard, KnownValve, ListedValve, Outbox, Settings, State } from "./state.ts";
+
+/** What can happen. Every change of the screen begins as one of these. */
+export type Happening =
+  | { is: "went"; route: Route }
+  | { is: "set"; settings: Partial<Settings> }
+  | { is: "restored"; card: JobCard; phrases: CardPhrase[] }
+  | { is: "started"; card: JobCard }
+  | { is: "knew"; known: KnownValve }
+  | { is: "listed"; valves: ListedValve[] }
+  | { is: "said"; phrase: CardPhrase }
+  | { is: "on_device"; id: string }
+  | { is: "not_on_device"; id: string; problem: string }
+  | { is: "delivered"; ids: string[] }
+  | { is: "refused"; id: string; problem: string }
+  | { is: "alert_seen"; id: string }
+  | { is: "closed"; at: string }
+  | { is: "strayed"; text?: string }
+  | { is: "noticed"; notice?: string }
+  | { is: "newer" }
+  | { is: "ear"; ear: Partial<EarView> }
+  | { is: "outbox"; outbox: Partial<Outbox> };
+
+export function firstState(route: Route): State {
+  return {
+    route,
+    settings: { theme: "system", readBack: true },
+    phrases: [],
+    heard: startListening(),
+    valves: [],
+    ear: { state: "closed", hearing: "" },
+    outbox: { waiting: 0, refused: 0 },
+  };
+}
+
+/** The state after something happened. Pure. */
+export function next(state: State, now: Happening): State {
+  switch (now.is) {
+    case "went":
+      return { ...state, route: now.route };
+    case "set":
+      return { ...state, settings: { ...state.settings, ...now.settings } };
+    case "restored": {
+      let heard = startListening();
+      for (const phrase of now.phrases) heard = listen(heard, phrase.text);
+      return { ...bare(state), card: { ...now.card, closedAt: undefined }, phrases: now.phrases, heard };
+    }
+    case "started":
+      return { ...bare(state), card: now.card };
+    case "knew":
+      return { ...state, known: now.known };
+    case "listed":
+      return { ...state, valves: now.valves };
+    case "said":
+      return {
+        ...state,
+        notice: undefined,
+        phrases: [...state.phrases, now.phrase],
+        heard: listen(state.heard, now.phrase.text),
+      };
+    case "on_device":
+      // the server may have answered before the device's own store did: never step back from "kept"
+      return each(state, [now.id], (one) => (one.delivery === "keeping" ? { ...one, delivery: "waiting" } : one));
+    case "not_on_device":
+      return each(state, [now.id], (one) => ({ ...one, delivery: "not_kept", problem: now.problem }));
+    case "delivered":
+      return each(state, now.ids, (one) => ({ ...one, delivery: "kept", problem: undefined }));
+    case "refused":
+      return each(state, [now.id], (one) => ({ ...one, delivery: "refused", problem: now.problem }));
+    case "alert_seen":
+      return each(state, [now.id], (one) => ({ ...one, alertSeen: true }));
+    case "closed":
+      return state.card ? { ...bare(state), closed: { ...state.card, closedAt: now.at } } : state;
+    case "strayed":
+      return { ...state, stray: now.text };
+    case "noticed":
+      return { ...state, notice: now.notice };
+    case "newer":
+      return { ...state, newer: true };
+    case "ear":
+      return { ...state, ear: { ...state.ear, ...now.ear } };
+    case "outbox":
+      return { ...state, outbox: { ...state.outbox, ...now.outbox } };
+  }
+}
+
+/** The same state with no job on the bench. */
+function bare(state: State): State {
+  return {
+    ...state,
+    card: undefined,
+    phrases: [],
+    heard: startListening(),
+    known: undefined,
+    closed: undefined,
+    stray: undefined,
+    notice: undefined,
+  };
+}
+
+function each(state: State, ids: string[], change: (one: CardPhrase) => CardPhrase): State {
+  return { ...state, phrases: state.phrases.map((one) => (ids.includes(one.id) ? change(one) : one)) };
+}

@@ -1,0 +1,45 @@
+/**
+ * Which screen the address asks for. The part after `#` is used, so that one kept page serves every screen offline
+ * and the server needs no list of our screens.
+ */
+export type Route =
+  | { screen: "bench" }
+  | { screen: "desk"; site?: string; day?: string }
+  | { screen: "job"; id: string }
+  | { screen: "valve"; tag: string }
+  | { screen: "due"; site?: string }
+  | { screen: "help" };
+
+/** Reads the part of an address after `#`; what it does not know is the bench. */
+export function readRoute(hash: string): Route {
+  const [path = "", query = ""] = hash.replace(/^#\/?/, "").split("?");
+  const [screen = "", subject = ""] = path.split("/").map(decode);
+  const asked = new URLSearchParams(query);
+  const site = asked.get("site") || undefined;
+  if (screen === "desk") return { screen, site, day: asked.get("day") || undefined };
+  if (screen === "job" && subject) return { screen, id: subject };
+  if (screen === "valve" && subject) return { screen, tag: subject };
+  if (screen === "due") return { screen, site };
+  if (screen === "help") return { screen };
+  return { screen: "bench" };
+}
+
+/** The address of a screen, to stand in a link. */
+export function addressOf(route: Route): string {
+  if (route.screen === "job") return `#/job/${encodeURIComponent(route.id)}`;
+  if (route.screen === "valve") return `#/valve/${encodeURIComponent(route.tag)}`;
+  const asked = new URLSearchParams();
+  if ("site" in route && route.site) asked.set("site", route.site);
+  if ("day" in route && route.day) asked.set("day", route.day);
+  const query = asked.toString();
+  return `#/${route.screen}${query ? `?${query}` : ""}`;
+}
+
+function decode(piece: string): string {
+  try {
+    return decodeURIComponent(piece);
+  } catch {
+    // a half-typed % escape is taken as it stands
+    return piece;
+  }
+}

@@ -1,0 +1,95 @@
+import type { Life, Listening, PastJob, Valve } from "../../core/index.ts";
+import type { Route } from "./route.ts";
+
+/** Everything the screens show. A value: next.ts makes the next one, nothing edits it in place. */
+
+/**
+ * How far a phrase has come: being written to the device, on the device and waiting, kept by the server,
+ * refused by the server, or not even on the device.
+ */
+export type Delivery = "keeping" | "waiting" | "kept" | "refused" | "not_kept";
+
+export interface CardPhrase {
+  id: string;
+  job: string;
+  text: string;
+  /** ISO 8601 with the offset of the place where it was said */
+  saidAt: string;
+  how: "typed" | "heard";
+  confidence?: number;
+  delivery: Delivery;
+  /** why it was refused or not kept, in words */
+  problem?: string;
+  /** the alert it raised was seen by someone; says nothing about the hazard itself */
+  alertSeen?: true;
+}
+
+/** One job as the bench holds it. */
+export interface JobCard {
+  id: string;
+  tag?: string;
+  site?: string;
+  startedAt: string;
+  closedAt?: string;
+}
+
+/** What the device knows of a valve before the job begins. */
+export interface KnownValve {
+  tag: string;
+  valve: Valve;
+  history: PastJob[];
+  fleet: Life[];
+}
+
+/** A valve as the list to choose from shows it. */
+export interface ListedValve {
+  tag: string;
+  site?: string;
+  note?: string;
+}
+
+export type EarState = "closed" | "opening" | "open" | "hushed";
+export interface EarView {
+  state: EarState;
+  /** what is being heard and is not settled yet */
+  hearing: string;
+  /** why it cannot listen, in words */
+  trouble?: string;
+}
+
+export interface Outbox {
+  waiting: number;
+  refused: number;
+  /** when the server last said that it holds something, ISO 8601 */
+  lastKeptAt?: string;
+  /** why it is not getting through, in words */
+  trouble?: string;
+}
+
+export interface Settings {
+  theme: "system" | "day" | "dark";
+  readBack: boolean;
+  site?: string;
+}
+
+export interface State {
+  route: Route;
+  settings: Settings;
+  /** the open job, or none */
+  card?: JobCard;
+  phrases: CardPhrase[];
+  /** the reading of `phrases`, one for one */
+  heard: Listening;
+  known?: KnownValve;
+  /** the job closed last, so that a closing said by mistake can be taken back */
+  closed?: JobCard;
+  /** words that came while no job was open and named no valve */
+  stray?: string;
+  /** one thing to say on the screen that is about no phrase */
+  notice?: string;
+  /** a newer page has been fetched and waits to be taken */
+  newer?: true;
+  valves: ListedValve[];
+  ear: EarView;
+  outbox: Outbox;
+}

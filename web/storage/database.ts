@@ -1,0 +1,39 @@
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import type { CardPhrase, JobCard, KnownValve, ListedValve, Settings } from "../state/state.ts";
+
+/** A job row also says whether the server has it. */
+export interface KeptJob extends JobCard {
+  delivery: "waiting" | "kept" | "refused";
+  problem?: string;
+}
+
+/** What the device holds. Words not yet sent live here and nowhere else: rows are added and marked, never removed. */
+interface Shelf extends DBSchema {
+  jobs: { key: string; value: KeptJob; indexes: { delivery: string } };
+  phrases: { key: string; value: CardPhrase; indexes: { job: string; delivery: string } };
+  valves: { key: string; value: KnownValve };
+  listed: { key: string; value: ListedValve };
+  kept: { key: "openJob" | "settings" | "lastKeptAt"; value: string | Partial<Settings> };
+}
+export type Database = IDBPDatabase<Shelf>;
+
+/** Opens the device's own store, making it on the first visit. Rejects where the browser keeps nothing. */
+export function openDatabase(name = "handsfull"): Promise<Database> {
+  return openDB<Shelf>(name, 1, {
+    upgrade(db) {
+      const jobs = db.createObjectStore("jobs", { keyPath: "id" });
+      jobs.createIndex("delivery", "delivery");
+      const phrases = db.createObjectStore("phrases", { keyPath: "id" });
+      phrases.createIndex("job", "job");
+      phrases.createIndex("delivery", "delivery");
+      db.createObjectStore("valves", { keyPath: "tag" });
+      db.createObjectStore("listed", { keyPath: "tag" });
+      db.createObjectStore("kept");
+    },
+    blocking(_old, _new, event) {
+      // a newer page in another tab waits for us: let it go on, this tab reloads into the newer page
+      (event.target as IDBDatabase).close();
+      location.reload();
+    },
+  });
+}

@@ -1,0 +1,86 @@
+import type { CardPhrase, JobCard, ListedValve } from "../state/state.ts";
+import type { KeptJob } from "./database.ts";
+import type { Shelf } from "./shelf.ts";
+
+/**
+ * Stands in where the browser keeps nothing. Words are held in this page only, long enough to be sent;
+ * every promise to keep them is refused with the reason, so that nobody is told that they are kept.
+ */
+export function noShelf(why: string): Shelf {
+  const jobs = new Map<string, KeptJob>();
+  const phrases = new Map<string, CardPhrase>();
+  let listed: ListedValve[] = [];
+  let lastKeptAt: string | undefined;
+  const only = <Row extends { delivery: string }>(rows: Map<string, Row>, delivery: string) =>
+    [...rows.values()].filter((row) => row.delivery === delivery);
+  const mark = <Row extends { delivery: string; problem?: string }>(
+    rows: Map<string, Row>,
+    id: string,
+    delivery: Row["delivery"],
+    problem?: string,
+  ) => {
+    const row = rows.get(id);
+    if (row) rows.set(id, { ...row, delivery, problem });
+  };
+  return {
+    async keepJob(card: JobCard) {
+      jobs.set(card.id, { ...card, delivery: "waiting" });
+    },
+    async keepPhrase(phrase) {
+      phrases.set(phrase.id, { ...phrase, delivery: "waiting" });
+      throw new Error(
+        `this browser lets the page keep nothing (${why}); it is sent to the server if that can be reached`,
+      );
+    },
+    async markSeen() {},
+    async openJob() {
+      return undefined;
+    },
+    async setOpenJob() {},
+    async closeJob() {},
+    async job(id) {
+      const card = jobs.get(id);
+      return card && { card, phrases: [...phrases.values()].filter((phrase) => phrase.job === id) };
+    },
+    async waiting(limit) {
+      const first = only(phrases, "waiting").slice(0, limit);
+      return { jobs: [...jobs.values()].filter((job) => first.some((one) => one.job === job.id)), phrases: first };
+    },
+    async markDelivered(jobIds, phraseIds) {
+      for (const id of jobIds) mark(jobs, id, "kept");
+      for (const id of phraseIds) mark(phrases, id, "kept");
+    },
+    async markRefused(kind, id, problem) {
+      if (kind === "jobs") mark(jobs, id, "refused", problem);
+      else mark(phrases, id, "refused", problem);
+    },
+    async refused() {
+      return { jobs: only(jobs, "refused"), phrases: only(phrases, "refused") };
+    },
+    async askAgain() {
+      for (const one of only(jobs, "refused")) mark(jobs, one.id, "waiting");
+      for (const one of only(phrases, "refused")) mark(phrases, one.id, "waiting");
+    },
+    async counts() {
+      const refused = only(jobs, "refused").length + only(phrases, "refused").length;
+      return { waiting: only(phrases, "waiting").length, refused, lastKeptAt };
+    },
+    async keepValve() {},
+    async valve() {
+      return undefined;
+    },
+    async keepListed(valves) {
+      listed = valves;
+    },
+    async listed() {
+      return listed;
+    },
+    async settings() {
+      return {};
+    },
+    async keepSettings() {},
+    async setLastKeptAt(at) {
+      lastKeptAt = at;
+    },
+  };
+}

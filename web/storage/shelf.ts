@@ -1,0 +1,165 @@
+import type { CardPhrase, JobCard, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { Database, KeptJob } from "./database.ts";
+
+/** `strict`: the promise settles after the words are on the disk, not in some cache in front of it. */
+const STRICT = { durability: "strict" } as const;
+
+/** What the rest of the page may ask of the device's store. Every promise of writing settles after the commit. */
+export interface Shelf {
+  keepJob(card: JobCard): Promise<void>;
+  keepPhrase(phrase: CardPhrase): Promise<void>;
+  markSeen(phraseId: string): Promise<void>;
+  /** the job on the bench when the page was last open, with its phrases in the order said */
+  openJob(): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
+  setOpenJob(id: string | undefined): Promise<void>;
+  closeJob(card: JobCard): Promise<void>;
+  job(id: string): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
+  /** what the server does not hold yet, oldest first, at most `limit` phrases */
+  waiting(limit: number): Promise<{ jobs: KeptJob[]; phrases: CardPhrase[] }>;
+  markDelivered(jobs: string[], phrases: string[]): Promise<void>;
+  markRefused(kind: "jobs" | "phrases", id: string, problem: string): Promise<void>;
+  refused(): Promise<{ jobs: KeptJob[]; phrases: CardPhrase[] }>;
+  /** puts every refused row back in the queue */
+  askAgain(): Promise<void>;
+  counts(): Promise<{ waiting: number; refused: number; lastKeptAt?: string }>;
+  keepValve(known: KnownValve): Promise<void>;
+  valve(tag: string): Promise<KnownValve | undefined>;
+  keepListed(valves: ListedValve[]): Promise<void>;
+  listed(): Promise<ListedValve[]>;
+  settings(): Promise<Partial<Settings>>;
+  keepSettings(settings: Settings): Promise<void>;
+  setLastKeptAt(at: string): Promise<void>;
+}
+
+/** By `saidAt`, then by id: the order of the record. Compared as instants, for offsets may differ. */
+export function inOrderSaid(a: CardPhrase, b: CardPhrase): number {
+  return Date.parse(a.saidAt) - Date.parse(b.saidAt) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+export function shelfOn(db: Database): Shelf {
+  async function job(id: string) {
+    const row = await db.get("jobs", id);
+    if (!row) return undefined;
+    const { delivery: _delivery, problem: _problem, ...card } = row;
+    return { card, phrases: (await db.getAllFromIndex("phrases", "job", id)).sort(inOrderSaid) };
+  }
+  return {
+    job,
+    async keepJob(card) {
+      const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
+      await Promise.all([
+        tx.objectStore("jobs").put({ ...card, delivery: "waiting" }),
+        tx.objectStore("kept").put(card.id, "openJob"),
+        tx.done,
+      ]);
+    },
+    async keepPhrase(phrase) {
+      const tx = db.transaction("phrases", "readwrite", STRICT);
+      await Promise.all([tx.store.put({ ...phrase, delivery: "waiting" }), tx.done]);
+    },
+    async markSeen(phraseId) {
+      const tx = db.transaction("phrases", "readwrite", STRICT);
+      const row = await tx.store.get(phraseId);
+      if (row) await tx.store.put({ ...row, alertSeen: true });
+      await tx.done;
+    },
+    async openJob() {
+      const id = await db.get("kept", "openJob");
+      return typeof id === "string" ? job(id) : undefined;
+    },
+    async setOpenJob(id) {
+      if (id === undefined) await db.delete("kept", "openJob");
+      else await db.put("kept", id, "openJob");
+    },
+    async closeJob(card) {
+      const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
+      const row = await tx.objectStore("jobs").get(card.id);
+      if (row) await tx.objectStore("jobs").put({ ...row, closedAt: card.closedAt });
+      await tx.objectStore("kept").delete("openJob");
+      await tx.done;
+    },
+    async waiting(limit) {
+      // by id, which ascends with time: the oldest words go first
+      const phrases = await db.getAllFromIndex("phrases", "delivery", "waiting", limit);
+      const jobs = new Map<string, KeptJob>();
+      for (const row of await db.getAllFromIndex("jobs", "delivery", "waiting", limit)) jobs.set(row.id, row);
+      // the job goes along with its phrases each time: the server takes it twice without harm
+      for (const phrase of phrases) {
+        const row = jobs.has(phrase.job) ? undefined : await db.get("jobs", phrase.job);
+        if (row) jobs.set(row.id, row);
+      }
+      return { jobs: [...jobs.values()], phrases };
+    },
+    async markDelivered(jobs, phrases) {
+      const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);
+      for (const id of jobs) {
+        const row = await tx.objectStore("jobs").get(id);
+        if (row) await tx.objectStore("jobs").put({ ...row, delivery: "kept", problem: undefined });
+      }
+      for (const id of phrases) {
+        const row = await tx.objectStore("phrases").get(id);
+        if (row) await tx.objectStore("phrases").put({ ...row, delivery: "kept", problem: undefined });
+      }
+      await tx.done;
+    },
+    async markRefused(kind, id, problem) {
+      const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);
+      if (kind === "jobs") {
+        const row = await tx.objectStore("jobs").get(id);
+        if (row) await tx.objectStore("jobs").put({ ...row, delivery: "refused", problem });
+      } else {
+        const row = await tx.objectStore("phrases").get(id);
+        if (row) await tx.objectStore("phrases").put({ ...row, delivery: "refused", problem });
+      }
+      await tx.done;
+    },
+    async refused() {
+      return {
+        jobs: await db.getAllFromIndex("jobs", "delivery", "refused"),
+        phrases: await db.getAllFromIndex("phrases", "delivery", "refused"),
+      };
+    },
+    async askAgain() {
+      const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);
+      for (const row of await tx.objectStore("jobs").index("delivery").getAll("refused"))
+        await tx.objectStore("jobs").put({ ...row, delivery: "waiting" });
+      for (const row of await tx.objectStore("phrases").index("delivery").getAll("refused"))
+        await tx.objectStore("phrases").put({ ...row, delivery: "waiting" });
+      await tx.done;
+    },
+    async counts() {
+      const [phrases, phrasesNo, jobsNo, at] = await Promise.all([
+        db.countFromIndex("phrases", "delivery", "waiting"),
+        db.countFromIndex("phrases", "delivery", "refused"),
+        db.countFromIndex("jobs", "delivery", "refused"),
+        db.get("kept", "lastKeptAt"),
+      ]);
+      return { waiting: phrases, refused: phrasesNo + jobsNo, lastKeptAt: typeof at === "string" ? at : undefined };
+    },
+    async keepValve(known) {
+      await db.put("valves", known);
+    },
+    async valve(tag) {
+      return db.get("valves", tag);
+    },
+    async keepListed(valves) {
+      const tx = db.transaction("listed", "readwrite");
+      await tx.store.clear();
+      for (const valve of valves) await tx.store.put(valve);
+      await tx.done;
+    },
+    async listed() {
+      return db.getAll("listed");
+    },
+    async settings() {
+      const kept = await db.get("kept", "settings");
+      return typeof kept === "object" ? kept : {};
+    },
+    async keepSettings(settings) {
+      await db.put("kept", settings, "settings");
+    },
+    async setLastKeptAt(at) {
+      await db.put("kept", at, "lastKeptAt");
+    },
+  };
+}

@@ -1,0 +1,37 @@
+/** A server's answer, or why there is none, in words. */
+export type Answer<T> = { ok: true; value: T } | { ok: false; status: number; problem: string };
+
+/**
+ * Asks the server for a page's data. The shape is the one in core/shapes/served.ts, made by the same build and served
+ * from the same origin: it is not checked again here, only that it is an answer of ours and not some sign-in page.
+ */
+export async function ask<T>(path: string): Promise<Answer<T>> {
+  let reply: Response;
+  try {
+    reply = await fetch(path, { headers: { accept: "application/json" }, signal: AbortSignal.timeout(20_000) });
+  } catch {
+    // unreachable or out of time
+    return { ok: false, status: 0, problem: "The server cannot be reached. Look again when there is a network." };
+  }
+  let body: unknown;
+  try {
+    body = await reply.json();
+  } catch {
+    return { ok: false, status: reply.status, problem: "Something other than the server answered. Look again later." };
+  }
+  if (reply.ok && typeof body === "object" && body !== null) return { ok: true, value: body as T };
+  const detail = typeof body === "object" && body !== null && "detail" in body ? body.detail : undefined;
+  return {
+    ok: false,
+    status: reply.status,
+    problem: typeof detail === "string" ? detail : `The server answered ${reply.status}.`,
+  };
+}
+
+/** A path with its query; what is undefined is left out. */
+export function path(base: string, query: Record<string, string | undefined>): string {
+  const asked = new URLSearchParams();
+  for (const [key, value] of Object.entries(query)) if (value) asked.set(key, value);
+  const text = asked.toString();
+  return text ? `${base}?${text}` : base;
+}

@@ -1,0 +1,40 @@
+import type { ValveSummary, ValveView } from "../../core/shapes/served.ts";
+import type { KnownValve, ListedValve } from "../state/state.ts";
+import { dayWords } from "../state/time-words.ts";
+import type { Shelf } from "../storage/shelf.ts";
+import { ask, path } from "./ask.ts";
+
+/** The site's valves from the server, kept on the device for when it cannot be had. */
+export async function listValves(shelf: Shelf): Promise<ListedValve[] | undefined> {
+  const answer = await ask<{ valves: ValveSummary[] }>("/api/valves");
+  if (!answer.ok || !Array.isArray(answer.value.valves)) return undefined;
+  const valves = answer.value.valves.map((one) => ({ tag: one.tag, site: one.site, note: noteOf(one) }));
+  await shelf.keepListed(valves);
+  return valves;
+}
+
+/** One valve and its earlier jobs, without the job `except`: fresh from the server, else as last seen by this device. */
+export async function knowValve(
+  shelf: Shelf,
+  tag: string,
+  site?: string,
+  except?: string,
+): Promise<KnownValve | undefined> {
+  const answer = await ask<ValveView>(path(`/api/valves/${encodeURIComponent(tag)}`, { site }));
+  if (!answer.ok) return shelf.valve(tag);
+  const { valve, history } = answer.value;
+  const known: KnownValve = {
+    tag,
+    valve: { ...valve, tag },
+    history: history.filter((job) => job.job !== except).map(({ on, entries }) => ({ on, entries })),
+    fleet: [],
+  };
+  await shelf.keepValve(known);
+  return known;
+}
+
+function noteOf(one: ValveSummary): string | undefined {
+  const open = one.open ? `${one.open} open` : "";
+  const next = one.nextOn ? `due ${dayWords(one.nextOn)}` : "";
+  return [next, open].filter(Boolean).join(", ") || undefined;
+}

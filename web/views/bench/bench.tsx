@@ -1,0 +1,21 @@
+import type { Deeds } from "../../state/deeds.ts";
+import { standingAlert } from "../../state/seen.ts";
+import type { State } from "../../state/state.ts";
+import { Choose } from "./choose.tsx";
+import { Controls } from "./controls.tsx";
+import { JobOnBench } from "./job-on-bench.tsx";
+import { StopScreen } from "./stop-screen.tsx";
+
+/** The bench: which valve, what was just understood, what is next; a field and a pad below; STOP in front of it all. */
+export function Bench({ state, deeds }: { state: State; deeds: Deeds }) {
+  const alert = standingAlert(state);
+  return (
+    <>
+      <main class={`bench${state.card ? "" : " bench-choosing"}`} inert={alert ? true : undefined}>
+        {state.card ? <JobOnBench state={state} deeds={deeds} /> : <Choose state={state} deeds={deeds} />}
+        <Controls state={state} deeds={deeds} />
+      </main>
+      {alert && <StopScreen key={alert.phrase.id} alert={alert} deeds={deeds} />}
+    </>
+  );
+}

@@ -1,0 +1,120 @@
+import { useEffect, useRef } from "hono/jsx/dom";
+import { Stencil } from "../../parts/stencil.tsx";
+import type { Deeds } from "../../state/deeds.ts";
+import type { EarView, State } from "../../state/state.ts";
+
+/** Held longer than this, the pad listens only while held; touched shorter, it stays on until the next touch. */
+const HOLD_MS = 500;
+/** Opens and shuts the ear from the keyboard, wherever the focus is. */
+export const TALK_KEY = "F2";
+
+/** The lower part of the bench: the field, the talk pad, and undo. */
+export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
+  const field = useRef<HTMLInputElement>(null);
+  const open = state.ear.state !== "closed";
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== TALK_KEY || event.repeat) return;
+      event.preventDefault();
+      deeds.talk(!open);
+    };
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
+  }, [open, deeds]);
+
+  const onSubmit = (event: Event) => {
+    event.preventDefault();
+    const input = field.current;
+    if (!input?.value.trim()) return;
+    const words = input.value;
+    input.value = "";
+    void deeds.say(words, "typed");
+    input.focus();
+  };
+
+  return (
+    <section class="controls" aria-label="Say it">
+      <form class="field-row" onSubmit={onSubmit}>
+        <label class="unseen" for="words">
+          {state.card ? "What did you find, what did you do?" : "Which valve?"}
+        </label>
+        <input
+          id="words"
+          ref={field}
+          class="field"
+          type="text"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          enterkeyhint="send"
+          placeholder={state.card ? "seat worn one side" : "tag: LCV-213"}
+        />
+        <button class="say" type="submit">
+          Say
+        </button>
+      </form>
+      <div class="pad-row">
+        <TalkPad ear={state.ear} deeds={deeds} />
+        {state.card && (
+          <button class="undo" type="button" disabled={!state.phrases.length} onClick={() => void deeds.undo()}>
+            <b>Scratch</b>
+            <span>the last</span>
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function TalkPad({ ear, deeds }: { ear: EarView; deeds: Deeds }) {
+  const pressed = useRef<{ at: number; wasOpen: boolean } | null>(null);
+  const open = ear.state !== "closed";
+  const down = (event: PointerEvent) => {
+    pressed.current = { at: event.timeStamp, wasOpen: open };
+    if (!open) deeds.talk(true);
+  };
+  const up = (event: PointerEvent) => {
+    const press = pressed.current;
+    pressed.current = null;
+    if (press && (press.wasOpen || event.timeStamp - press.at > HOLD_MS)) deeds.talk(false);
+  };
+  // a key or a screen reader presses without a pointer: `detail` is 0 then
+  const click = (event: MouseEvent) => {
+    if (event.detail === 0) deeds.talk(!open);
+  };
+  return (
+    <button
+      type="button"
+      class={`pad pad-${ear.state}${ear.trouble ? " pad-deaf" : ""}`}
+      aria-pressed={open ? "true" : "false"}
+      aria-describedby="pad-words"
+      onPointerDown={down}
+      onPointerUp={up}
+      onPointerCancel={up}
+      onClick={click}
+    >
+      <Stencil text={padSign(ear)} class="pad-sign" />
+      <span id="pad-words" class="pad-words">
+        {padWords(ear)}
+      </span>
+    </button>
+  );
+}
+
+function padSign(ear: EarView): string {
+  if (ear.trouble) return "TYPE IT";
+  return { closed: "TALK", opening: "WAIT", open: "GO ON", hushed: "HEAR" }[ear.state];
+}
+
+function padWords(ear: EarView): string {
+  if (ear.trouble) return ear.trouble;
+  if (ear.hearing) return ear.hearing;
+  const words = {
+    closed: `Touch to talk, or hold. Key ${TALK_KEY}.`,
+    opening: "Opening the microphone.",
+    open: "Listening. Touch to stop.",
+    hushed: "Reading back.",
+  };
+  return words[ear.state];
+}

@@ -1,0 +1,90 @@
+import { STANDING, STANDING_LINE } from "../../parts/cautions.ts";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
+import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
+import { Plate } from "../../parts/plate.tsx";
+import { nameOf } from "../../parts/words.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import { hazardsSaid, lastSaid, valveAtHand, whatFollows } from "../../state/seen.ts";
+import type { State } from "../../state/state.ts";
+import { clockHere, todayHere } from "../../state/time-words.ts";
+import { outboxWords } from "../../sync/outbox-words.ts";
+import { BenchMenu } from "./menu.tsx";
+import { Understood } from "./understood.tsx";
+
+/** A job under way: its plate, what was just understood, what is next, and the card so far. */
+export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
+  const { card, outbox, heard } = state;
+  const hand = valveAtHand(state);
+  const follows = whatFollows(state);
+  const last = lastSaid(state);
+  const hazards = [
+    ...new Set(hazardsSaid(state).flatMap((one) => (one.type === "hazard" ? [nameOf(one.hazard)] : []))),
+  ];
+  const trouble = outbox.trouble || outbox.refused ? " outbox-trouble" : "";
+  return (
+    <>
+      <header class="bench-head">
+        <h1 class="sign">
+          <Plate tag={hand.tag} />
+        </h1>
+        <BenchMenu state={state} deeds={deeds} />
+        <p class={`outbox${trouble}`} role="status">
+          {outboxWords(outbox, clockHere)}
+        </p>
+      </header>
+      {hazards.length > 0 && (
+        <p class="hazard-band">
+          <b>HAZARD SAID: {hazards.join(", ")}.</b> Only site procedure clears this.
+        </p>
+      )}
+      {heard.muted && <p class="muted-band">Muted: nothing heard is taken down but hazards. Say “start listening”.</p>}
+      <div class="paper">
+        <div class="paper-column">
+          <Understood last={last} deeds={deeds} />
+          <details class="cautions">
+            <summary>
+              <b>Cautions</b> {STANDING_LINE}
+            </summary>
+            <ul>
+              {STANDING.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </details>
+          {state.notice && <p class="tell">{state.notice}</p>}
+        </div>
+        <section class="next paper-column" aria-label="What is next">
+          <h2 class="rule-head">Next</h2>
+          <FollowLines followUps={follows.followUps} />
+          {follows.due.length > 0 && (
+            <>
+              <h2 class="rule-head">Next dates</h2>
+              <DueLines due={follows.due} today={card?.startedAt.slice(0, 10) ?? todayHere()} />
+            </>
+          )}
+          <PartChips parts={follows.missing} label="Not heard yet" />
+          <PartChips parts={follows.parts.needed} label="Parts needed" />
+          {heard.entries.length > 0 && (
+            <>
+              <h2 class="rule-head">On the card</h2>
+              <EntryLines entries={hand.entries} />
+            </>
+          )}
+          {state.phrases.length > 1 && (
+            <details class="earlier">
+              <summary>Words said so far ({state.phrases.length})</summary>
+              <ol>
+                {heard.phrases.map((reading, index) => (
+                  <li key={state.phrases[index]?.id}>
+                    <MarkedPhrase reading={reading} />
+                  </li>
+                ))}
+              </ol>
+            </details>
+          )}
+        </section>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,94 @@
+import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
+import type { Settings, State } from "../../state/state.ts";
+
+const THEMES: [Settings["theme"], string][] = [
+  ["system", "As the device"],
+  ["day", "Day"],
+  ["dark", "Dark"],
+];
+
+/** What is wanted seldom: screens, light, voice, site, the state of the queue. */
+export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
+  const { settings, outbox, valves } = state;
+  const sites = [...new Set(valves.map((valve) => valve.site).filter(Boolean))] as string[];
+  if (settings.site && !sites.includes(settings.site)) sites.push(settings.site);
+  return (
+    <details class="menu">
+      <summary class="glove">More</summary>
+      <div class="menu-sheet">
+        <nav aria-label="Screens">
+          <a class="glove" href={addressOf({ screen: "desk" })}>
+            The desk
+          </a>
+          <a class="glove" href={addressOf({ screen: "due" })}>
+            What is due
+          </a>
+          <a class="glove" href={addressOf({ screen: "help" })}>
+            How to say it
+          </a>
+        </nav>
+        {state.card && (
+          <button type="button" class="glove" onClick={() => void deeds.close()}>
+            Close this job
+          </button>
+        )}
+        {state.newer && (
+          <button type="button" class="glove" onClick={() => deeds.takeNewer()}>
+            A newer version is here: load it
+          </button>
+        )}
+        {outbox.refused > 0 && (
+          <button type="button" class="glove" onClick={() => void deeds.askAgain()}>
+            Send the {outbox.refused} refused again
+          </button>
+        )}
+        <button
+          type="button"
+          class="glove"
+          aria-pressed={settings.readBack ? "true" : "false"}
+          onClick={() => deeds.set({ readBack: !settings.readBack })}
+        >
+          Read-back is {settings.readBack ? "on" : "off"}
+          <small>Hazards are spoken either way.</small>
+        </button>
+        <ThemeChoice settings={settings} deeds={deeds} />
+        <label class="menu-site">
+          <span>Site</span>
+          <input
+            class="field"
+            type="text"
+            list="sites"
+            value={settings.site ?? ""}
+            autocomplete="off"
+            onBlur={(event: Event) => deeds.set({ site: (event.target as HTMLInputElement).value.trim() || undefined })}
+          />
+          <datalist id="sites">
+            {sites.map((site) => (
+              <option key={site} value={site} />
+            ))}
+          </datalist>
+        </label>
+      </div>
+    </details>
+  );
+}
+
+export function ThemeChoice({ settings, deeds }: { settings: Settings; deeds: Deeds }) {
+  return (
+    <fieldset class="themes">
+      <legend>Light</legend>
+      {THEMES.map(([theme, name]) => (
+        <button
+          key={theme}
+          type="button"
+          class="glove"
+          aria-pressed={settings.theme === theme ? "true" : "false"}
+          onClick={() => deeds.set({ theme })}
+        >
+          {name}
+        </button>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,72 @@
+import type { PhraseReading } from "../../../core/index.ts";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
+import { readBack } from "../../parts/say.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import type { CardPhrase } from "../../state/state.ts";
+
+/** The last phrase: its words and their marks, what it became, what was not read, what is asked, where it is kept. */
+export function Understood({
+  last,
+  deeds,
+}: {
+  last: { phrase: CardPhrase; reading: PhraseReading } | undefined;
+  deeds: Deeds;
+}) {
+  return (
+    <section class="understood" aria-label="Just understood">
+      {last ? (
+        <>
+          <MarkedPhrase reading={last.reading} />
+          <EntryLines entries={last.reading.entries} />
+          {last.reading.touched.length > 0 && <p class="touched">{touchedWords(last.reading)}</p>}
+          {last.reading.ask.map((one) => (
+            <p key={one.question} class="ask">
+              {one.question}
+            </p>
+          ))}
+          {last.reading.unread.length > 0 && (
+            <p class="not-read">
+              Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. Kept as said. Say it
+              another way, or “note” and the words.
+            </p>
+          )}
+          <Kept phrase={last.phrase} deeds={deeds} />
+        </>
+      ) : (
+        <p class="invite">Say or type what you find and what you do.</p>
+      )}
+      <p class="unseen" aria-live="polite">
+        {last ? readBack(last.reading) : ""}
+      </p>
+    </section>
+  );
+}
+
+function touchedWords(reading: PhraseReading): string {
+  return reading.entries.length
+    ? "Amended: the last words replace what they correct."
+    : "Scratched: those entries no longer stand.";
+}
+
+function Kept({ phrase, deeds }: { phrase: CardPhrase; deeds: Deeds }) {
+  if (phrase.delivery === "not_kept")
+    return (
+      <div class="tell tell-bad" role="alert">
+        <p>
+          <b>Not kept.</b> This device could not write it down: {phrase.problem}
+        </p>
+        <button type="button" class="glove" onClick={() => void deeds.keepAgain(phrase.id)}>
+          Keep it again
+        </button>
+      </div>
+    );
+  if (phrase.delivery === "refused")
+    return (
+      <p class="tell tell-bad" role="alert">
+        <b>The server refused this phrase.</b> {phrase.problem} It stays on this device.
+      </p>
+    );
+  const words = { keeping: "being kept", waiting: "kept on this device", kept: "kept by the server" };
+  return <p class={`kept kept-${phrase.delivery}`}>{words[phrase.delivery]}</p>;
+}

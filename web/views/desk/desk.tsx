@@ -1,0 +1,101 @@
+import type { JobSummary, Site } from "../../../core/shapes/served.ts";
+import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { useAnswer } from "../../parts/use-answer.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
+import type { State } from "../../state/state.ts";
+import { dayWords, todayHere } from "../../state/time-words.ts";
+import { path } from "../../sync/ask.ts";
+import { JobTicket } from "./job-ticket.tsx";
+
+export interface DeskProps {
+  route: { screen: "desk"; site?: string; day?: string };
+  state: State;
+  deeds: Deeds;
+}
+
+/** The jobs of one day at one site, what can hurt first. */
+export function Desk({ route, state, deeds }: DeskProps) {
+  const [sites] = useAnswer<{ sites: (Site & { today: string })[] }>("/api/sites");
+  const known = sites?.ok ? sites.value.sites : [];
+  const site = route.site ?? "";
+  const day = route.day ?? known.find((one) => one.site === site)?.today ?? todayHere();
+  const [answer, again] = useAnswer<{ jobs: JobSummary[] }>(path("/api/jobs", { site, day }));
+  const go = (to: { site?: string; day?: string }) => {
+    location.hash = addressOf({ screen: "desk", site: to.site ?? site, day: to.day ?? route.day });
+  };
+  const jobs = answer?.ok ? [...answer.value.jobs].sort(byWeight) : [];
+  return (
+    <DeskFrame sign="JOBS" state={state} deeds={deeds}>
+      <form class="pickers" aria-label="Which jobs" onSubmit={(event: Event) => event.preventDefault()}>
+        <label>
+          <span>Site</span>
+          <select value={site} onChange={(event: Event) => go({ site: (event.target as HTMLSelectElement).value })}>
+            <option value="">every site</option>
+            {known.map((one) => (
+              <option key={one.site} value={one.site}>
+                {one.name}
+              </option>
+            ))}
+            {site && !known.some((one) => one.site === site) && <option value={site}>{site}</option>}
+          </select>
+        </label>
+        <div class="day-picker">
+          <button type="button" class="tab" aria-label="The day before" onClick={() => go({ day: dayFrom(day, -1) })}>
+            ◂
+          </button>
+          <label>
+            <span>Day</span>
+            <input
+              type="date"
+              value={day}
+              onBlur={(event: Event) => {
+                const picked = (event.target as HTMLInputElement).value;
+                if (picked && picked !== day) go({ day: picked });
+              }}
+            />
+          </label>
+          <button type="button" class="tab" aria-label="The day after" onClick={() => go({ day: dayFrom(day, 1) })}>
+            ▸
+          </button>
+        </div>
+        {site && (
+          <a class="tab" href={path("/report", { site, day })}>
+            The day’s report
+          </a>
+        )}
+      </form>
+      {!answer?.ok ? (
+        <Waiting problem={answer?.problem} again={again} />
+      ) : jobs.length ? (
+        <>
+          <p class="count">
+            {jobs.length} {jobs.length === 1 ? "job" : "jobs"}, {dayWords(day)}
+          </p>
+          <ul class="tickets">
+            {jobs.map((job) => (
+              <JobTicket key={job.id} job={job} />
+            ))}
+          </ul>
+        </>
+      ) : (
+        <p class="none">No jobs on {dayWords(day)}.</p>
+      )}
+    </DeskFrame>
+  );
+}
+
+/** Hazards, then failed tests, then what is owed now, then words not read; else the latest first. */
+function byWeight(a: JobSummary, b: JobSummary): number {
+  return (
+    b.hazards.length - a.hazards.length ||
+    b.failedTests.length - a.failedTests.length ||
+    Number(b.now > 0) - Number(a.now > 0) ||
+    Number(b.unread > 0) - Number(a.unread > 0) ||
+    Date.parse(b.startedAt) - Date.parse(a.startedAt)
+  );
+}
+
+function dayFrom(day: string, days: number): string {
+  return new Date(Date.parse(`${day}T12:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+}

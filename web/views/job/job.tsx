@@ -1,0 +1,100 @@
+import type { JobView, PhraseView } from "../../../core/shapes/served.ts";
+import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
+import { Plate } from "../../parts/plate.tsx";
+import { useAnswer } from "../../parts/use-answer.ts";
+import { listed, nameOf } from "../../parts/words.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
+import type { State } from "../../state/state.ts";
+import { clockThere, dayWords } from "../../state/time-words.ts";
+import { ShareSheet } from "./share-sheet.tsx";
+
+/** One job: every phrase in the order said with what became of it, and what follows for each valve named in it. */
+export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds: Deeds }) {
+  const [answer, again] = useAnswer<JobView>(`/api/jobs/${encodeURIComponent(id)}`);
+  if (!answer?.ok)
+    return (
+      <DeskFrame sign="JOB" state={state} deeds={deeds}>
+        <Waiting problem={answer?.problem} again={again} />
+      </DeskFrame>
+    );
+  const job = answer.value;
+  const hazards = job.phrases.flatMap((phrase) =>
+    phrase.alerts.flatMap((one) => (one.type === "hazard" ? [one.hazard] : [])),
+  );
+  return (
+    <DeskFrame sign="JOB" state={state} deeds={deeds}>
+      <div class="job-head">
+        <Plate tag={job.tag ?? job.valves[0]?.tag} />
+        <p>
+          {dayWords(job.day)}, begun {clockThere(job.startedAt)}
+          {job.site ? `, ${job.site}` : ""}
+        </p>
+        <p>
+          {job.site && (
+            <a href={`/report?${new URLSearchParams({ site: job.site, day: job.day })}`}>The day’s report</a>
+          )}{" "}
+          <a href={addressOf({ screen: "desk", site: job.site, day: job.day })}>Jobs of that day</a>
+        </p>
+      </div>
+      {hazards.length > 0 && (
+        <p class="hazard-band">
+          <b>HAZARD SAID: {listed([...new Set(hazards)].map(nameOf))}.</b> Only site procedure clears this.
+        </p>
+      )}
+      <div class="sheet">
+        <section class="paper-column" aria-label="What was said">
+          <h2 class="rule-head">What was said</h2>
+          <ol class="phrases">
+            {job.phrases.map((phrase) => (
+              <PhraseLine key={phrase.id} phrase={phrase} all={job.phrases} />
+            ))}
+          </ol>
+          {job.ask.length > 0 && (
+            <>
+              <h2 class="rule-head">Open questions</h2>
+              {job.ask.map((one) => (
+                <p key={`${one.phrase} ${one.question}`} class="ask">
+                  {one.question}
+                </p>
+              ))}
+            </>
+          )}
+        </section>
+        <div class="paper-column">
+          {job.valves.map((share) => (
+            <ShareSheet key={share.tag ?? ""} share={share} today={job.day} />
+          ))}
+        </div>
+      </div>
+    </DeskFrame>
+  );
+}
+
+function PhraseLine({ phrase, all }: { phrase: PhraseView; all: readonly PhraseView[] }) {
+  const touched = all.filter((one) => phrase.touched.includes(one.id)).map((one) => `“${one.text}”`);
+  return (
+    <li class="phrase">
+      <p class="phrase-when">
+        {clockThere(phrase.saidAt)} {phrase.how}
+        {phrase.confidence === undefined ? "" : `, heard with ${Math.round(phrase.confidence * 100)} % sureness`}
+      </p>
+      <MarkedPhrase reading={{ ...phrase, unread: phrase.unread.map((one) => ({ ...one, phrase: 0 })) }} />
+      <EntryLines entries={phrase.entries} />
+      {phrase.unread.length > 0 && (
+        <p class="not-read">
+          Not read: <b>{phrase.unread.map((one) => one.text.trim()).join(" … ")}</b>
+        </p>
+      )}
+      {touched.length > 0 && <p class="touched">Scratches or amends {listed(touched)}</p>}
+      {phrase.corrections.map((one) => (
+        <p key={one.id} class="touched">
+          {one.text === undefined ? "Struck" : `Corrected to “${one.text}”`} {clockThere(one.madeAt)}
+          {one.why ? `: ${one.why}` : ""}
+        </p>
+      ))}
+    </li>
+  );
+}

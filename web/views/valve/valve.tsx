@@ -1,0 +1,82 @@
+import type { ValveView } from "../../../core/shapes/served.ts";
+import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { CheckLines, DueLines, FollowLines } from "../../parts/follow-lines.tsx";
+import { Plate } from "../../parts/plate.tsx";
+import { useAnswer } from "../../parts/use-answer.ts";
+import { nameOf } from "../../parts/words.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
+import type { State } from "../../state/state.ts";
+import { dayWords, todayHere } from "../../state/time-words.ts";
+import { Timeline } from "./timeline.tsx";
+import { timelinePoints } from "./timeline-points.ts";
+
+/** One valve: what it is, what is due and open, and everything that was ever said of it. */
+export function ValveSheet({ tag, state, deeds }: { tag: string; state: State; deeds: Deeds }) {
+  const [answer, again] = useAnswer<ValveView>(`/api/valves/${encodeURIComponent(tag)}`);
+  if (!answer?.ok)
+    return (
+      <DeskFrame sign="VALVE" state={state} deeds={deeds}>
+        <Waiting problem={answer?.problem} again={again} />
+      </DeskFrame>
+    );
+  const view = answer.value;
+  const today = todayHere();
+  return (
+    <DeskFrame sign="VALVE" state={state} deeds={deeds}>
+      <div class="job-head">
+        <Plate tag={view.tag} />
+        <p>{factWords(view).join(", ") || "Nothing is set down about it."}</p>
+      </div>
+      {view.history.length > 0 && <Timeline points={timelinePoints(view.history)} due={view.due} today={today} />}
+      <div class="sheet">
+        <section class="paper-column" aria-label="What is open">
+          <h2 class="rule-head">Next dates</h2>
+          <DueLines due={view.due} today={today} />
+          <h2 class="rule-head">Open</h2>
+          <FollowLines followUps={view.open} full />
+          {view.checks.length > 0 && (
+            <>
+              <h2 class="rule-head">Last checked against limits</h2>
+              <CheckLines checks={view.checks} />
+            </>
+          )}
+        </section>
+        <section class="paper-column" aria-label="History">
+          <h2 class="rule-head">History, newest first</h2>
+          {view.history.length ? (
+            <ol class="phrases">
+              {[...view.history].reverse().map((job) => (
+                <li key={job.job} class="phrase">
+                  <p class="phrase-when">
+                    <a href={addressOf({ screen: "job", id: job.job })}>{dayWords(job.on)}</a>
+                  </p>
+                  <EntryLines entries={job.entries.filter((entry) => entry.type !== "command")} />
+                </li>
+              ))}
+            </ol>
+          ) : (
+            <p class="none">Nothing was said of it yet.</p>
+          )}
+        </section>
+      </div>
+    </DeskFrame>
+  );
+}
+
+function factWords({ valve, site }: ValveView): string[] {
+  const facts = [
+    site,
+    valve.family && nameOf(valve.family),
+    valve.size_in && `${valve.size_in} inch`,
+    valve.acts && nameOf(valve.acts),
+    valve.service && `${valve.service} service`,
+    valve.leak_class && `seat class ${valve.leak_class}`,
+    valve.port_in && `port ${valve.port_in} in`,
+    valve.rated_dp_psi && `rated for ${valve.rated_dp_psi} psi across`,
+    valve.cv && `Cv ${valve.cv}`,
+    valve.interval_months && `seat every ${valve.interval_months} months by the site`,
+  ];
+  return facts.filter((fact): fact is string => Boolean(fact));
+}
