@@ -1,0 +1,181 @@
+import type { Check, Due, Entry, FollowUp, Part, Valve } from "../../core/index.ts";
+import {
+  CONDITION_WORDS,
+  capital,
+  HAZARD_WORDS,
+  isPlural,
+  partName,
+  placeName,
+  QUANTITY_WORDS,
+  TEST_WORDS,
+  unitName,
+  WORK_WORDS,
+} from "./names.ts";
+
+/** Entries and what follows from them, as sentences for whoever was not there. They say what was said, no more. */
+
+type Of<T extends Entry["type"]> = Extract<Entry, { type: T }>;
+
+/** "was found badly worn on one side", with the verb for its part. */
+function findingClause(one: Of<"finding">): string {
+  const severity = one.severity === "slight" ? "slightly " : one.severity === "severe" ? "badly " : "";
+  const extent = { one_side: "on one side", both_sides: "on both sides", all_around: "all around", partial: "in part" };
+  const words = [
+    `${severity}${CONDITION_WORDS[one.condition]}`,
+    one.extent && extent[one.extent],
+    one.place && placeName(one.place),
+    one.count !== undefined && `(${one.count})`,
+  ];
+  const was = isPlural(one.part) ? "were" : "was";
+  const what = words.filter(Boolean).join(" ");
+  if (one.absent) return `${was} looked at and not found ${what}`;
+  return one.unsure ? `may be ${what}` : `${was} found ${what}`;
+}
+
+function workClause(one: Of<"work">): string {
+  const many = isPlural(one.part);
+  const count = one.count === undefined ? "" : ` (${one.count})`;
+  const word = `${WORK_WORDS[one.work]}${count}`;
+  const maybe = one.unsure ? "perhaps " : "";
+  if (one.status === "done") return `${many ? "were" : "was"} ${maybe}${word}`;
+  if (one.status === "declined") return `${many ? "were" : "was"} ${maybe}not ${word}`;
+  return `${maybe}${many ? "need" : "needs"} to be ${word}`;
+}
+
+/** Findings and work, a sentence a part, in the order the parts were first named. */
+export function partSentences(entries: readonly Entry[]): string[] {
+  const clauses = new Map<Part | "", string[]>();
+  for (const entry of entries) {
+    if (entry.type !== "finding" && entry.type !== "work") continue;
+    const part = entry.part ?? "";
+    const said = clauses.get(part) ?? [];
+    const clause = entry.type === "finding" ? findingClause(entry) : workClause(entry);
+    // "and was found" twice over reads badly: the second finding leans on the first
+    const before = said[said.length - 1];
+    const lead = /^(was|were) (found|looked at and not found) /.exec(clause)?.[0];
+    said.push(lead && before?.startsWith(lead) ? clause.slice(lead.length) : clause);
+    clauses.set(part, said);
+  }
+  return [...clauses].map(([part, said]) => {
+    const subject = part === "" ? "A part that was not named" : `The ${partName(part)}`;
+    return `${subject} ${joined(said)}.`;
+  });
+}
+
+/** Readings, tests, needs and notes, a sentence each. */
+export function otherSentences(entries: readonly Entry[]): string[] {
+  return entries.flatMap((entry) => {
+    switch (entry.type) {
+      case "reading":
+        return [`${capital(readingWords(entry))}.`];
+      case "test":
+        return [`${testSentence(entry)}`];
+      case "need":
+        return [`To order or bring: ${entry.count === undefined ? "" : `${entry.count} × `}${partName(entry.part)}.`];
+      case "note":
+        return [`Note: ${entry.text}`];
+      default:
+        return [];
+    }
+  });
+}
+
+function readingWords(one: Of<"reading">): string {
+  const bound = { min: "at least ", max: "at most ", about: "about " };
+  const amount = one.upper === undefined ? String(one.value) : `${one.value} to ${one.upper}`;
+  const value = `${one.bound ? bound[one.bound] : ""}${amount} ${unitName(one.unit)}`;
+  if (one.quantity === "torque") return `${one.part ? partName(one.part) : "bolting"} torqued to ${value}`;
+  return `${one.part ? `${partName(one.part)} ` : ""}${QUANTITY_WORDS[one.quantity]} ${value}`;
+}
+
+export function testSentence(one: Of<"test">): string {
+  if (one.result === "pass") return `${TEST_WORDS[one.test]}: passed.`;
+  if (one.result === "fail") return `${TEST_WORDS[one.test]}: FAILED.`;
+  return `${TEST_WORDS[one.test]}: done, no result said.`;
+}
+
+/** One entry by itself, as a person reading along wants it. */
+export function entrySentence(entry: Entry): string {
+  switch (entry.type) {
+    case "finding":
+    case "work":
+      return partSentences([entry])[0] ?? "";
+    case "valve": {
+      const acts = { pressure_opens: "pressure opens it", pressure_closes: "pressure closes it" };
+      const said = [
+        entry.tag,
+        entry.size_in !== undefined && `${entry.size_in} inch`,
+        entry.acts && acts[entry.acts],
+        entry.service && `${entry.service} service`,
+      ];
+      return `Valve: ${said.filter(Boolean).join(", ")}.`;
+    }
+    case "hazard":
+      return `HAZARD: ${HAZARD_WORDS[entry.hazard]}.`;
+    case "command":
+      return `Command: ${entry.command.replaceAll("_", " ")}.`;
+    default:
+      return otherSentences([entry])[0] ?? "";
+  }
+}
+
+export function checkSentence(one: Check): string {
+  const note = one.note ? ` (${one.note})` : "";
+  if (one.check === "torque") {
+    const amount = one.upper === undefined ? String(one.value) : `${one.value} to ${one.upper}`;
+    const what = `${capital(one.part ? partName(one.part) : "bolting")} torque ${amount} ${unitName(one.unit)}`;
+    if (one.verdict === "no_limit") return `${what}: no limit is known to judge it by${note}.`;
+    const limits =
+      one.min !== undefined && one.max !== undefined ? ` the limits ${one.min} to ${one.max}` : " its limits";
+    return `${what}: ${one.verdict}${limits}${note}.`;
+  }
+  const what = `Seat leakage ${one.measured} ${unitName(one.unit)}`;
+  if (one.verdict === "no_limit") return `${what}: no limit is known to judge it by${note}.`;
+  const limit =
+    one.allowed === undefined ? "" : `, allowed ${rounded(one.allowed)}${one.class ? ` (class ${one.class})` : ""}`;
+  return `${what}${limit}: ${one.verdict === "pass" ? "passed" : "FAILED"}${note}.`;
+}
+
+/** What is to be done, without when: "Replace the seat". */
+export function followUpWords(one: FollowUp): string {
+  const part = one.part ? `the ${partName(one.part)}` : "";
+  const count = one.count === undefined ? "" : `${one.count} × `;
+  const test = one.test ? TEST_WORDS[one.test].toLowerCase() : "";
+  if (one.do === "stop") return "STOP: follow the site's procedure";
+  if (one.do === "ask") return `Settle${part ? ` (${partName(one.part as Part)})` : ""}`;
+  if (one.do === "retest") return `Repeat the ${test || "test"}`;
+  if (one.do === "order") return `Order ${count}${one.part ? partName(one.part) : "the part"}`;
+  const what = part || (test ? `what the ${test} showed` : "the part that was not named");
+  return `${capital(one.do.replaceAll("_", " "))} ${count}${what}`;
+}
+
+/** When it is to be done; `inspection`: the date of the next seat inspection, where there is one. */
+export function whenWords(one: FollowUp, inspection?: string): string {
+  if (one.when === "now") return "now";
+  if (one.when === "next_inspection") return `at the next inspection${inspection ? `, due ${inspection}` : ""}`;
+  return `by ${one.when}`;
+}
+
+export function dueSentence(one: Due): string {
+  const task = one.task === "seat_inspection" ? "Seat inspection" : "Seal replacement";
+  return `${task} due ${one.on}`;
+}
+
+/** "2 inch, balanced dump, severe service" */
+export function valveWords(valve: Valve, service?: string): string {
+  const said = [
+    valve.size_in !== undefined && `${valve.size_in} inch`,
+    valve.family?.replaceAll("_", " "),
+    (service ?? valve.service) && `${service ?? valve.service} service`,
+  ];
+  return said.filter(Boolean).join(", ");
+}
+
+export const countedPart = ({ part, count }: { part: Part; count: number }) => `${count} × ${partName(part)}`;
+
+function joined(clauses: readonly string[]): string {
+  if (clauses.length < 2) return clauses[0] ?? "";
+  return `${clauses.slice(0, -1).join(", ")} and ${clauses[clauses.length - 1]}`;
+}
+
+const rounded = (value: number) => Number(value.toPrecision(4));
