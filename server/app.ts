@@ -9,6 +9,7 @@ import { healthRoutes } from "./routes/health/route.ts";
 import { jobRoutes } from "./routes/jobs/route.ts";
 import type { Env, Given } from "./routes/kit.ts";
 import { phraseRoutes } from "./routes/phrases/route.ts";
+import { reportRoutes } from "./routes/report/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
 import { valveRoutes } from "./routes/valves/route.ts";
@@ -27,7 +28,7 @@ export function makeApp(given: Given, web?: string) {
   app.use(headers());
   app.use(bodies());
   app.use("/api/*", access());
-  app.use("/report/*", access());
+  app.use("/report", access());
 
   app.route("/", healthRoutes(given));
   app.route("/", phraseRoutes(given));
@@ -36,6 +37,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", valveRoutes(given));
   app.route("/", dueRoutes(given));
   app.route("/", siteRoutes(given));
+  app.route("/", reportRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",
     info: {

@@ -1,0 +1,42 @@
+import type { Store } from "../db/open.ts";
+import { todayIn } from "../reading/what-is-known.ts";
+import { dueWithin } from "../routes/due/store.ts";
+import { jobsOf, jobView } from "../routes/jobs/store.ts";
+import { siteOf } from "../routes/sites/store.ts";
+import type { DayData, DayJob } from "./day-report.ts";
+
+const DUE_DAYS = 30;
+
+/** A site's day as the log has it; undefined for a site that nobody set up and no job ever named. */
+export async function dayData(store: Store, key: string, day?: string): Promise<DayData | undefined> {
+  const site = await siteOf(store, key);
+  if (!site && !(await isNamed(store, key))) return undefined;
+  const on = day ?? todayIn(site?.zone);
+  const jobs: DayJob[] = [];
+  for (const { id } of await jobsOf(store, key, on)) {
+    const job = await jobView(store, id);
+    if (!job) continue;
+    jobs.push({
+      time: clock(job.startedAt, site?.zone),
+      shares: job.valves.map(({ tag, ...share }) => ({ tag: tag ?? "", ...share })),
+      phrases: job.phrases.map(({ saidAt, text, unread, alerts }) => ({
+        time: clock(saidAt, site?.zone),
+        text,
+        unread: unread.map((one) => one.text),
+        alerts,
+      })),
+    });
+  }
+  const { due } = await dueWithin(store, key, DUE_DAYS);
+  return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs, due, dueDays: DUE_DAYS };
+}
+
+async function isNamed(store: Store, key: string): Promise<boolean> {
+  return (await jobsOf(store, key, undefined)).length > 0;
+}
+
+/** HH:MM at the site; without a zone, as the device's own clock said. */
+function clock(iso: string, zone: string | undefined): string {
+  if (!zone) return iso.slice(11, 16);
+  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit" }).format(new Date(iso));
+}

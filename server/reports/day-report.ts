@@ -1,0 +1,175 @@
+import type { Consequences, DueLine, Entry, Valve } from "../../core/index.ts";
+import { HAZARD_WORDS, partName } from "../wording/names.ts";
+import {
+  checkSentence,
+  dueSentence,
+  followUpWords,
+  otherSentences,
+  partSentences,
+  testSentence,
+  valveWords,
+  whenWords,
+} from "../wording/sentences.ts";
+
+/** What the report is made from: a site's day as the log has it. */
+export interface DayData {
+  site: { key: string; name: string; zone: string | undefined };
+  day: string;
+  jobs: DayJob[];
+  /** what is overdue or falls due soon at this site */
+  due: DueLine[];
+  dueDays: number;
+}
+export interface DayJob {
+  /** local time of the start, HH:MM */
+  time: string;
+  shares: { tag: string; valve: Valve; entries: Entry[]; consequences: Consequences }[];
+  phrases: { time: string; text: string; unread: string[]; alerts: Entry[] }[];
+}
+
+/** The report: sentences in the order they are read, nothing of how they are shown. */
+export interface Report {
+  title: string;
+  site: string;
+  day: string;
+  zone: string;
+  hazards: { valve: string; time: string; what: string; words: string }[];
+  failed: { valve: string; what: string }[];
+  valves: { valve: string; about: string; time: string; done: string[]; tests: string[]; checks: string[] }[];
+  followUps: { valve: string; what: string; when: string; why: string; urgent: boolean }[];
+  parts: { used: CountedPart[]; needed: CountedPart[] };
+  due: { valve: string; what: string; overdue: boolean; why: string }[];
+  dueDays: number;
+  notUnderstood: { valve: string; time: string; text: string; words: string[] }[];
+  totals: { what: string; count: number }[];
+  reviewed: string;
+  caution: string;
+}
+export interface CountedPart {
+  part: string;
+  count: number;
+  valves: string;
+}
+
+const NOT_REVIEWED = "Not yet reviewed: everything below stands as it was heard or typed at the valve.";
+const CAUTION =
+  "This report says what was said, found and done. It does not say that any valve is safe to operate. " +
+  "Site procedure, local codes and the people licensed to decide govern.";
+const NO_TAG = "Valve not named";
+
+/** A site's day as a report. Pure: the same data gives the same report. */
+export function makeReport(data: DayData): Report {
+  const shares = data.jobs.flatMap((job) => job.shares.map((share) => ({ ...share, time: job.time, job })));
+  const all = shares.flatMap((share) => share.entries);
+  return {
+    title: `Valve work, ${data.site.name}, ${data.day}`,
+    site: data.site.name,
+    day: data.day,
+    zone: data.site.zone ?? "by the clock of each device",
+    hazards: data.jobs.flatMap(hazardsOf),
+    failed: shares.flatMap((share) => failuresOf(share).map((what) => ({ valve: nameOf(share.tag), what }))),
+    valves: shares.map((share) => ({
+      valve: nameOf(share.tag),
+      about: valveWords(share.valve, serviceSaid(share.entries)),
+      time: share.time,
+      done: [...partSentences(share.entries), ...otherSentences(share.entries.filter((one) => one.type !== "test"))],
+      tests: share.entries.flatMap((one) => (one.type === "test" ? [testSentence(one)] : [])),
+      checks: share.consequences.checks.map(checkSentence),
+    })),
+    followUps: followUpsOf(shares),
+    parts: { used: sumParts(shares, "used"), needed: sumParts(shares, "needed") },
+    due: data.due.map((line) => ({
+      valve: line.tag,
+      what: line.overdue > 0 ? `${dueSentence(line)}, overdue by ${days(line.overdue)}` : dueSentence(line),
+      overdue: line.overdue > 0,
+      why: line.why,
+    })),
+    dueDays: data.dueDays,
+    notUnderstood: data.jobs.flatMap((job) =>
+      job.phrases
+        .filter((one) => one.unread.length > 0)
+        .map(({ time, text, unread }) => ({ valve: jobName(job), time, text, words: unread })),
+    ),
+    totals: totalsOf(data, all, shares),
+    reviewed: NOT_REVIEWED,
+    caution: CAUTION,
+  };
+}
+
+type Share = DayJob["shares"][number];
+
+function hazardsOf(job: DayJob): Report["hazards"] {
+  return job.phrases.flatMap((one) =>
+    one.alerts.flatMap((alert) =>
+      alert.type === "hazard"
+        ? [{ valve: jobName(job), time: one.time, what: HAZARD_WORDS[alert.hazard], words: one.text }]
+        : [],
+    ),
+  );
+}
+
+/** Tests said to have failed, and measured leaks over their limit; the last word on each test counts. */
+function failuresOf(share: Share): string[] {
+  const last = new Map<string, Extract<Entry, { type: "test" }>>();
+  for (const entry of share.entries) if (entry.type === "test") last.set(entry.test, entry);
+  const said = [...last.values()].filter((one) => one.result === "fail").map(testSentence);
+  const judged = share.consequences.checks.filter((one) => one.check === "seat_leakage" && one.verdict === "fail");
+  return [...said, ...judged.map(checkSentence)];
+}
+
+function followUpsOf(shares: readonly Share[]): Report["followUps"] {
+  const lines = shares.flatMap(({ tag, consequences }) => {
+    const inspection = consequences.due.find((one) => one.task === "seat_inspection")?.on;
+    return consequences.followUps.map((one) => ({
+      valve: nameOf(tag),
+      what: followUpWords(one),
+      when: whenWords(one, inspection),
+      why: one.why,
+      urgent: one.when === "now",
+      stop: one.do === "stop",
+    }));
+  });
+  const rank = (line: (typeof lines)[number]) => (line.stop ? 0 : line.urgent ? 1 : 2);
+  return lines.sort((a, b) => rank(a) - rank(b)).map(({ stop: _, ...line }) => line);
+}
+
+function sumParts(shares: readonly Share[], which: "used" | "needed"): CountedPart[] {
+  const sums = new Map<string, { count: number; valves: Set<string> }>();
+  for (const { tag, consequences } of shares) {
+    for (const { part, count } of consequences.parts[which]) {
+      const sum = sums.get(partName(part)) ?? { count: 0, valves: new Set() };
+      sum.count += count;
+      sum.valves.add(nameOf(tag));
+      sums.set(partName(part), sum);
+    }
+  }
+  return [...sums].map(([part, sum]) => ({ part, count: sum.count, valves: [...sum.valves].join(", ") }));
+}
+
+function totalsOf(data: DayData, all: readonly Entry[], shares: readonly Share[]): Report["totals"] {
+  const phrases = data.jobs.flatMap((job) => job.phrases);
+  const of = (type: Entry["type"]) => all.filter((one) => one.type === type).length;
+  const result = (wanted: string) => all.filter((one) => one.type === "test" && one.result === wanted).length;
+  const follow = shares.flatMap((share) => share.consequences.followUps);
+  return [
+    { what: "jobs", count: data.jobs.length },
+    { what: "valves", count: new Set(shares.map((share) => share.tag).filter(Boolean)).size },
+    { what: "phrases", count: phrases.length },
+    { what: "findings", count: of("finding") },
+    { what: "pieces of work done", count: all.filter((one) => one.type === "work" && one.status === "done").length },
+    { what: "tests passed", count: result("pass") },
+    { what: "tests failed", count: result("fail") },
+    { what: "follow-ups due now", count: follow.filter((one) => one.when === "now").length },
+    { what: "follow-ups for later", count: follow.filter((one) => one.when !== "now").length },
+    { what: "phrases not wholly understood", count: phrases.filter((one) => one.unread.length > 0).length },
+  ];
+}
+
+function serviceSaid(entries: readonly Entry[]): string | undefined {
+  const last = entries.findLast((entry) => entry.type === "valve" && entry.service !== undefined);
+  return last?.type === "valve" ? last.service : undefined;
+}
+
+const nameOf = (tag: string) => tag || NO_TAG;
+const jobName = (job: DayJob) => nameOf(job.shares[0]?.tag ?? "");
+const days = (count: number) => `${count} ${count === 1 ? "day" : "days"}`;

@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import { z } from "@hono/zod-openapi";
+import { siteKeySchema } from "../../../core/shapes/served.ts";
+import { dateSchema } from "../../../core/shapes/valve.ts";
+import { Refusal, refusalOf } from "../../errors.ts";
+import { REPORT_CSS } from "../../places.ts";
+import { dayData } from "../../reports/day-data.ts";
+import { makeReport } from "../../reports/day-report.ts";
+import { reportPage } from "../../reports/page.tsx";
+import { reportText } from "../../reports/text.ts";
+import { blank, type Given, router } from "../kit.ts";
+
+const querySchema = z.object({
+  site: siteKeySchema,
+  day: blank(dateSchema.optional()),
+  form: blank(z.enum(["page", "text"]).optional()),
+});
+
+/** The day's report as a page, or with `form=text` as plain text. */
+export function reportRoutes({ store }: Given) {
+  const routes = router();
+  const css = readFileSync(REPORT_CSS, "utf8");
+  routes.get("/report/report.css", (c) =>
+    c.body(css, 200, { "content-type": "text/css; charset=utf-8", "cache-control": "no-cache" }),
+  );
+  routes.get("/report", async (c) => {
+    const query = querySchema.safeParse(c.req.query());
+    if (!query.success) throw refusalOf(query.error, "query (/report?site=SITE&day=YYYY-MM-DD)");
+    const { site, day, form } = query.data;
+    const data = await dayData(store, site, day);
+    if (!data) throw new Refusal(404, `No site ${site} is known here. GET /api/sites lists those that are.`);
+    const report = makeReport(data);
+    c.header("cache-control", "no-store");
+    if (form === "text") return c.text(reportText(report));
+    return c.html(reportPage(report, { href: "/report/report.css" }));
+  });
+  return routes;
+}
