@@ -1,61 +1,25 @@
-import type { Ask, Entry, Unread } from "../shapes/entry.ts";
+import type { Entry } from "../shapes/entry.ts";
+import { buildLexicon, type Lexicon, lexicon, type TaughtWord } from "../vocabulary/lexicon.ts";
+import { emptySession, type Listening, type PhraseReading } from "./session.ts";
+import { take } from "./session.ts";
 
-/** One stretch of a phrase and what it was taken for: `at` is [first, one past last] character. */
-export interface Mark {
-  at: [number, number];
-  /** `plain` words carry no meaning of their own ("the", "uh"); `unread` words were not understood */
-  as:
-    | "part"
-    | "condition"
-    | "work"
-    | "detail"
-    | "number"
-    | "test"
-    | "valve"
-    | "hazard"
-    | "command"
-    | "plain"
-    | "unread";
-  /** the code it was read as, where it has one */
-  code?: string;
+export type { Listening, Mark, PhraseReading } from "./session.ts";
+export type { TaughtWord } from "../vocabulary/lexicon.ts";
+
+/** A session in which nothing has been said. `taught`: words this site uses beside the shipped ones. */
+export function startListening(taught: readonly TaughtWord[] = []): Listening {
+  return emptySession(taught.length > 0 ? lexiconWith(taught) : lexicon());
 }
 
-/** What one phrase did to the session. */
-export interface PhraseReading {
-  text: string;
-  /** entries that this phrase left standing when it was said */
-  entries: Entry[];
-  unread: Unread[];
-  ask: Ask[];
-  marks: Mark[];
-  /** phrases whose entries this one removed or amended */
-  touched: number[];
-  /** hazards said in it: the alert stands even where the entry is scratched later */
-  alerts: Entry[];
-}
-
-/** A session under way: a value, never edited in place. */
-export interface Listening {
-  phrases: PhraseReading[];
-  /** what stands after the last phrase, in order */
-  entries: Entry[];
-  unread: Unread[];
-  ask: Ask[];
-  muted: boolean;
-}
-
-/** A session in which nothing has been said. */
-export function startListening(): Listening {
-  return { phrases: [], entries: [], unread: [], ask: [], muted: false };
+let lastTaught: { taught: readonly TaughtWord[]; lexicon: Lexicon } | undefined;
+function lexiconWith(taught: readonly TaughtWord[]): Lexicon {
+  if (lastTaught?.taught !== taught) lastTaught = { taught, lexicon: buildLexicon(taught) };
+  return lastTaught.lexicon;
 }
 
 /** Hears the next phrase; returns the session as it stands after it. Never throws. */
 export function listen(session: Listening, text: string): Listening {
-  const phrase = session.phrases.length;
-  const at: [number, number] = [0, text.length];
-  const unread: Unread[] = text ? [{ phrase, text, at }] : [];
-  const reading: PhraseReading = { text, entries: [], unread, ask: [], marks: [], touched: [], alerts: [] };
-  return { ...session, phrases: [...session.phrases, reading], unread: [...session.unread, ...unread] };
+  return take(session, text);
 }
 
 /** Reads one phrase by itself, or as the next of a session. */

@@ -1,0 +1,94 @@
+import type { Command, Hazard } from "../shapes/codes.ts";
+import { type Lexicon, matchAt, type Senses } from "../vocabulary/lexicon.ts";
+import { TALK } from "../vocabulary/talk.ts";
+import { PLAIN } from "../vocabulary/grammar.ts";
+import { type NumberRead, readNumber } from "./numbers.ts";
+import { readTag } from "./tags.ts";
+
+/**
+ * Step 3: words to chunks, the longest stretch that a row knows. A chunk keeps every sense its words can have;
+ * the clauses settle which one counts.
+ */
+export interface Chunk {
+  /** first and one past last word */
+  from: number;
+  to: number;
+  text: string;
+  senses: Senses;
+  number?: NumberRead;
+  tag?: string;
+  hazard?: Hazard;
+  command?: Command;
+  /** talk of something else, or an idiom that hides trade words */
+  talk?: boolean;
+  /** no row knows it */
+  unknown?: boolean;
+  /** an entry was read from it */
+  used?: boolean;
+}
+
+const NOTHING: Senses = {};
+const NEGATION = new Set(["no", "not", "isnt", "without", "never", "aint", "zero", "any", "wasnt", "dont", "didnt"]);
+/** What may follow a command without making it talk about something else. */
+const AFTER_COMMAND = new Set(["please", "now", "again", "here", "for", "on", "buddy", "boss", "then", "and", "so", "okay", "ok", "yall", "man", "to"]);
+const OFF_TOPIC_PREP = new Set(["of", "in", "with", "for", "from", "at", "about", "to"]);
+
+export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
+  const chunks: Chunk[] = [];
+  let at = 0;
+  while (at < words.length) {
+    const one = chunkAt(words, at, lexicon, chunks);
+    chunks.push(one);
+    at = one.to;
+  }
+  return chunks;
+}
+
+function chunkAt(words: readonly string[], at: number, lexicon: Lexicon, before: readonly Chunk[]): Chunk {
+  const make = (end: number, rest: Partial<Chunk>): Chunk => ({ from: at, to: end, text: words.slice(at, end).join(" "), senses: NOTHING, ...rest });
+  const word = words[at] as string;
+
+  const harmless = matchAt(lexicon.noHazard, words, at);
+  if (harmless) return make(harmless.end, { talk: true });
+  const hazard = matchAt(lexicon.hazards, words, at);
+  if (hazard) {
+    const negated = NEGATION.has(words[at - 1] ?? "") && !NEGATION.has(word);
+    if (!negated) return make(hazard.end, { hazard: hazard.code });
+  }
+  const idiom = matchAt(lexicon.idioms, words, at);
+  const known = lexicon.longest(words, at);
+  if (idiom && idiom.end >= (known?.end ?? 0)) return make(idiom.end, { talk: true });
+
+  const tag = readTag(words, at);
+  if (tag && tag.end > (known?.end ?? 0)) return make(tag.end, { tag: tag.tag });
+
+  const command = matchAt(lexicon.commands, words, at);
+  if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon)) return make(command.end, { command: command.code as Command });
+
+  const number = readNumber(words, at);
+  if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !known.senses.roles?.has("one"))) {
+    return make(number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
+  }
+  if (known) {
+    // a trade word in a talk word's shape ("shoulder", "ball") stays a trade word: the lexicon has it
+    return make(known.end, { senses: known.senses });
+  }
+  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1)))) return make(at + 1, { talk: true });
+  void before;
+  return PLAIN.has(word) ? make(at + 1, { senses: { plain: true } }) : make(at + 1, { unknown: true });
+}
+
+/** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */
+function standsAlone(words: readonly string[], end: number, lexicon: Lexicon): boolean {
+  const next = words[end];
+  if (next === undefined) return true;
+  if (OFF_TOPIC_PREP.has(next)) {
+    for (let at = end + 1; at < Math.min(words.length, end + 5); at += 1) {
+      const word = words[at] as string;
+      if (TALK.has(word)) return false;
+      if (lexicon.longest(words, at)?.senses.part) return true;
+      if (!PLAIN.has(word) && !lexicon.words.has(word)) return false;
+    }
+  }
+  return AFTER_COMMAND.has(next) || !TALK.has(next);
+}

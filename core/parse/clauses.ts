@@ -1,0 +1,284 @@
+import type { Status } from "../shapes/codes.ts";
+import type { Entry } from "../shapes/entry.ts";
+import { copyOnto } from "./copying.ts";
+import { readFindings } from "./findings.ts";
+import { readNeed } from "./needs.ts";
+import { has, type Named, type Noun, type Scene } from "./scene.ts";
+import { readLeaving, readPlacing, readWork } from "./works.ts";
+
+/**
+ * Step 5: from left to right through the chunks, each part and what is said of it.
+ * The state holds what a predicate further on may still refer to.
+ */
+export interface ClauseState {
+  /** the parts something is said of; `open` until something has been */
+  subject: { nouns: Noun[]; open: boolean } | undefined;
+  not: number | undefined;
+  hedge: number | undefined;
+  owed: number | undefined;
+  did: number | undefined;
+  found: number | undefined;
+  /** words of another visit or of other people's telling: what follows is not today's */
+  elsewhere: number | undefined;
+  /** something was said of the subject since the marks above were set */
+  said: boolean;
+  /** where the clause began: unknown or off-topic words from here on make a carried part doubtful */
+  since: number;
+}
+
+export function newState(): ClauseState {
+  return { subject: undefined, not: undefined, hedge: undefined, owed: undefined, did: undefined, found: undefined, elsewhere: undefined, said: false, since: 0 };
+}
+
+export function readClauses(scene: Scene): void {
+  const state = newState();
+  const { chunks } = scene;
+  for (let at = 0; at < chunks.length; ) at = step(scene, state, at);
+}
+
+/** Reads what starts at `at`; returns the index to go on from. */
+function step(scene: Scene, state: ClauseState, at: number): number {
+  const chunk = scene.chunks[at];
+  if (!chunk) return at + 1;
+  if (chunk.hazard || chunk.command || chunk.tag) {
+    endClause(state, at + 1);
+    return at + 1;
+  }
+  if (chunk.talk) {
+    if (state.subject) state.subject.open = false;
+    return at + 1;
+  }
+  if (chunk.used) {
+    if (chunk.senses.test || chunk.senses.outcome || chunk.senses.verdict || chunk.senses.testing) {
+      state.said = true;
+      if (state.subject) state.subject.open = false;
+      state.not = undefined;
+      state.since = at + 1;
+    }
+    const noun = chunk.senses.part ? scene.noun(at) : undefined;
+    if (noun) scene.name([noun]);
+    return at + 1;
+  }
+  if (has(chunk, "compare")) {
+    if (chunk.text !== "again") return at + 1;
+  }
+  if (has(chunk, "past")) return setPast(scene, state, at);
+  if (has(chunk, "reported")) {
+    state.elsewhere = at;
+    return at + 1;
+  }
+  const again = has(chunk, "again") ? copyOnto(scene, state, at) : undefined;
+  if (again) return again;
+  const leaving = readLeaving(scene, state, at);
+  if (leaving) return leaving;
+  const need = readNeed(scene, state, at);
+  if (need) return need;
+  const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
+  if (placing) return placing;
+  const noun = scene.noun(at);
+  if (!noun || noun.core > at || !chunk.senses.part) {
+    const work = chunk.senses.work ? readWork(scene, state, at) : undefined;
+    if (work) return work;
+    const finding = chunk.senses.condition || (chunk.senses.severity && !noun) ? readFindings(scene, state, at) : undefined;
+    if (finding) return finding;
+  }
+  if (noun) return readSubject(scene, state, at);
+  return mark(scene, state, at);
+}
+
+/** Small words that change what a later predicate means. */
+function mark(scene: Scene, state: ClauseState, at: number): number {
+  const chunk = scene.chunks[at];
+  if (!chunk) return at + 1;
+  if (has(chunk, "but") && !has(chunk, "is")) {
+    reset(state);
+    return at + 1;
+  }
+  const before = { ...state };
+  if (has(chunk, "hedge") && hedgeLeads(scene, at)) {
+    renew(state);
+    state.hedge = at;
+  } else if (has(chunk, "hedge")) hedgeLast(scene);
+  if (has(chunk, "notAfter")) {
+    negateLast(scene, at);
+    return at + 1;
+  }
+  if (has(chunk, "owed")) {
+    renew(state);
+    state.owed = at;
+    state.did = undefined;
+  }
+  if (has(chunk, "did")) {
+    if (before.said) renew(state);
+    // "needs to have been", "gotta get": an owed word still rules a weak one
+    if (state.owed === undefined || !/^(?:have|has|been|got|was|were)$/.test(chunk.text)) state.did = at;
+    if (/^(?:had to|went ahead and|already|just|ended up|wound up|did|i did|went on and|managed to)$/.test(chunk.text)) state.owed = undefined;
+  }
+  if (has(chunk, "not") || (has(chunk, "declined") && !has(chunk, "owed"))) {
+    if (before.said && state.subject && !state.subject.open) state.found = undefined;
+    state.not = at;
+  }
+  if (has(chunk, "found")) {
+    state.found = at;
+    if (state.subject?.open && !has(chunk, "has") && !has(chunk, "is")) state.subject.open = false;
+  }
+  if (has(chunk, "and") && state.said) state.hedge = undefined;
+  return at + 1;
+}
+
+function renew(state: ClauseState): void {
+  if (!state.said) return;
+  state.not = undefined;
+  state.owed = undefined;
+  state.did = undefined;
+  state.found = undefined;
+  state.hedge = undefined;
+  state.said = false;
+}
+
+export function reset(state: ClauseState): void {
+  state.not = undefined;
+  state.hedge = undefined;
+  state.owed = undefined;
+  state.did = undefined;
+  state.found = undefined;
+  state.elsewhere = undefined;
+}
+
+export function endClause(state: ClauseState, at: number): void {
+  reset(state);
+  state.said = true;
+  state.since = at;
+}
+
+/** A part is named: what comes next is said of it, unless it is new, wanted, or like the one before. */
+function readSubject(scene: Scene, state: ClauseState, at: number): number {
+  const list = scene.nouns(at, "subject");
+  if (!list) return at + 1;
+  const { nouns, end } = list;
+  const first = nouns[0] as Noun;
+  if (scene.chunks[at - 1]?.talk && first.from === at) {
+    // "truck seat", "boat gasket": not this valve's
+    return end;
+  }
+  if (state.said) {
+    state.not = undefined;
+    state.owed = undefined;
+    state.did = undefined;
+    state.found = undefined;
+    state.hedge = undefined;
+    state.said = false;
+  }
+  state.since = at;
+  const after = scene.chunks[end];
+  if (first.fresh) {
+    const owed = state.owed !== undefined;
+    const declined = state.not !== undefined;
+    const wanted = has(after, "owed") || after?.text === "needed";
+    if (!scene.predicateFollows(end) || has(after, "is") || owed) {
+      const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
+      for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, end], "new_part");
+      settleSubject(scene, state, nouns, false);
+      return end + (wanted ? 1 : 0);
+    }
+  }
+  if (state.owed !== undefined && !first.one && (scene.at(state.owed)?.text.startsWith("need") || scene.at(state.owed)?.text.endsWith("use")) && !scene.predicateFollows(end) && !scene.chunks[end]?.senses.work && (first.det || first.count) && state.owed >= at - 2) {
+    for (const noun of nouns) emitWork(scene, state, "replaced", "needed", noun, [state.owed, end], "needs_part");
+    settleSubject(scene, state, nouns, false);
+    return end;
+  }
+  const too = has(after, "too") && !scene.predicateFollows(end + 1) ? end : -1;
+  if (too >= 0 && after && !after.used) {
+    const next = copyOnto(scene, state, at);
+    if (next) return next;
+  }
+  // "lower one ain't", "the other one isn't": the last finding, denied of another part
+  if (has(after, "not") && (end + 1 >= scene.chunks.length || scene.noun(end + 1)) && denyLast(scene, state, nouns, at, end)) return end + 1;
+  settleSubject(scene, state, nouns, true);
+  return end;
+}
+
+function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, end: number): boolean {
+  const last = [...scene.drafts].reverse().find((draft) => draft.entry.type === "finding");
+  if (!last || last.entry.type !== "finding") return false;
+  for (const noun of nouns)
+    scene.drafts.push({ entry: { ...last.entry, part: noun.part, place: noun.place, absent: true }, chunks: range(at, end + 1), rule: "finding_denied", named: true });
+  scene.use(...range(at, end + 1));
+  settleSubject(scene, state, nouns, false);
+  return true;
+}
+
+export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], open: boolean): void {
+  state.subject = { nouns, open };
+  if (!open) state.said = true;
+  scene.name(nouns);
+}
+
+export const range = (from: number, to: number): number[] => Array.from({ length: Math.max(0, to - from) }, (_, nth) => from + nth);
+
+/** "last time it was worn": of another visit, so not today's. */
+function setPast(scene: Scene, state: ClauseState, at: number): number {
+  const next = scene.chunks[at + 1];
+  if (state.said && scene.drafts.length > 0 && (!next || has(next, "and") || has(next, "but"))) {
+    const last = scene.drafts.pop();
+    for (const index of last?.chunks ?? []) {
+      const chunk = scene.chunks[index];
+      if (chunk) chunk.used = false;
+    }
+    return at + 1;
+  }
+  state.elsewhere = at;
+  return at + 1;
+}
+
+/** A hedge at the end of what is said belongs to it: "cage is cracked I think". */
+function hedgeLeads(scene: Scene, at: number): boolean {
+  for (let next = at + 1; next < scene.chunks.length; next += 1) {
+    const chunk = scene.chunks[next];
+    if (chunk?.senses.part || chunk?.senses.condition || chunk?.senses.work || has(chunk, "owed") || chunk?.senses.placing || has(chunk, "fresh")) return true;
+  }
+  return false;
+}
+
+function hedgeLast(scene: Scene): void {
+  const last = scene.drafts.at(-1);
+  if (last && (last.entry.type === "finding" || last.entry.type === "work")) last.entry = { ...last.entry, unsure: true } as Entry;
+}
+
+/** "looked for cracks in the bonnet and didn't find any". */
+function negateLast(scene: Scene, at: number): void {
+  const last = scene.drafts.at(-1);
+  if (last?.entry.type !== "finding") return;
+  last.entry = { ...last.entry, absent: true };
+  last.chunks.push(at);
+  scene.use(at);
+}
+
+/** Whether a carried part may be trusted: nothing in the clause that the log does not understand. */
+export function clauseIsOurs(scene: Scene, from: number, to: number): boolean {
+  for (let at = Math.max(0, from); at < Math.min(scene.chunks.length, to); at += 1) {
+    const chunk = scene.chunks[at];
+    if (chunk?.talk || (chunk?.unknown && !chunk.used)) return false;
+  }
+  return true;
+}
+
+/** The parts that a predicate without its own is said of. */
+export function carried(scene: Scene, state: ClauseState): Named[] {
+  if (state.subject) return state.subject.nouns;
+  return scene.named.length > 0 ? scene.named : [{ part: undefined }];
+}
+
+export function emitWork(scene: Scene, state: ClauseState, work: Extract<Entry, { type: "work" }>["work"], status: Status, target: Named, span: [number, number], rule: string): void {
+  if (state.elsewhere !== undefined) return;
+  const entry: Extract<Entry, { type: "work" }> = { type: "work", work, status };
+  if (target.part) entry.part = target.part;
+  const count = target.count ?? (target.both ? 2 : undefined);
+  if (count !== undefined) entry.count = count;
+  if (state.hedge !== undefined) entry.unsure = true;
+  const chunks = range(span[0], span[1]);
+  for (const mark of [state.not, state.owed, state.did, state.hedge]) if (mark !== undefined && mark < span[0]) chunks.unshift(mark);
+  scene.drafts.push({ entry, chunks, rule, named: target.part !== undefined });
+  scene.use(...chunks);
+  state.said = true;
+}

@@ -1,0 +1,47 @@
+import type { Entry } from "../shapes/entry.ts";
+import { type ClauseState, range, settleSubject } from "./clauses.ts";
+import { has, type Noun, type Scene } from "./scene.ts";
+
+/** Step 5d: "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
+export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
+  let from = at;
+  while (has(scene.at(from), "again") || (from > at && (has(scene.at(from), "prep") || scene.isPlain(from)) && !scene.noun(from))) from += 1;
+  const objects = scene.nouns(from, "object") ?? scene.nouns(from, "subject");
+  if (!objects || objects.nouns.some((one) => !one.part)) return undefined;
+  const source = lastSaid(scene);
+  if (source.length === 0) return undefined;
+  let end = objects.end;
+  while (has(scene.at(end), "too") || (has(scene.at(end), "again") && !scene.noun(end + 1))) end += 1;
+  for (const noun of objects.nouns)
+    for (const entry of source) {
+      const copy: Entry = { ...entry, part: noun.part };
+      if (copy.type === "finding") {
+        if (noun.place) copy.place = noun.place;
+        else if (noun.other || noun.one) delete copy.place;
+        if (noun.count !== undefined) copy.count = noun.count;
+        else if (copy.count === 1) delete copy.count;
+      }
+      scene.drafts.push({ entry: copy, chunks: range(at, end), rule: "copied", named: true });
+    }
+  scene.use(...range(at, end).filter((index) => !scene.at(index)?.unknown));
+  settleSubject(scene, state, objects.nouns as Noun[], false);
+  state.since = end;
+  return end;
+}
+
+type Copied = Extract<Entry, { type: "finding" | "work" }>;
+
+/** What was last said: in this phrase of its last part, else in the last phrase that left entries. */
+function lastSaid(scene: Scene): Copied[] {
+  const here = scene.drafts.map((draft) => draft.entry).filter(isCopied);
+  const all = here.length > 0 ? here : scene.carry.last.filter(isCopied);
+  const part = all.at(-1)?.part;
+  return all.filter((entry) => entry.part === part).map(plain);
+}
+
+const isCopied = (entry: Entry): entry is Copied => entry.type === "finding" || entry.type === "work";
+
+function plain(entry: Copied): Copied {
+  const { words: _words, at: _at, phrase: _phrase, rule: _rule, confidence: _confidence, ...rest } = entry;
+  return rest as Copied;
+}

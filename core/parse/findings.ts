@@ -1,0 +1,322 @@
+import type { Condition, Extent, Part, Place, Severity } from "../shapes/codes.ts";
+import type { Finding } from "../shapes/entry.ts";
+import type { Chunk } from "./chunks.ts";
+import { type ClauseState, carried, clauseIsOurs, range, settleSubject } from "./clauses.ts";
+import { has, type Named, type Noun, type Scene } from "./scene.ts";
+
+/** Step 5a: what was found, and on which part. */
+
+interface Said {
+  code: Condition;
+  form: "is" | "has" | "does";
+  severity?: Severity;
+  extent?: Extent;
+  place?: Place;
+  absent?: boolean;
+  at: number;
+}
+
+const RUBBER = new Set<string>(["diaphragm", "upper_diaphragm", "lower_diaphragm", "o_ring", "backup_ring", "packing", "seals", "gasket", "seat_gasket", "cage_gasket", "bonnet_gasket", "indicator_gasket", "cage_o_ring", "stem_guide_o_ring"]);
+/** Words so common in talk that they say something of a part only right behind it. */
+const EVERYDAY = new Set(["ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black", "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff", "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good", "good shape", "rusty"]);
+/** Plug and ice block a hole; the same word elsewhere is what it says. */
+const HOLES = new Set<string>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);
+
+export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
+  const group = readGroup(scene, state, start);
+  if (!group) return undefined;
+  const { said, end } = group;
+  const targetRead = target(scene, state, said, start, end);
+  if (!targetRead) return undefined;
+  const { nouns, named, to, span } = targetRead;
+  if (!named && !clauseIsOurs(scene, Math.min(state.since, start), end + 1)) return undefined;
+  if (named && talkBehind(scene, to)) return undefined;
+  const kept = emit(scene, state, said, nouns, named, [Math.min(span, start), to]);
+  if (!kept) return undefined;
+  settleSubject(scene, state, nouns as Noun[], false);
+  for (const one of said) scene.use(one.at);
+  scene.use(...range(start, to).filter((at) => !scene.at(at)?.unknown));
+  if (!said.some((one) => one.absent)) state.not = undefined;
+  state.since = to;
+  return to;
+}
+
+/** One or more conditions said together: "bent and scored", "no cracks or pitting". */
+function readGroup(scene: Scene, state: ClauseState, start: number): { said: Said[]; end: number } | undefined {
+  const said: Said[] = [];
+  let at = start;
+  let end = start;
+  let not = state.not !== undefined;
+  let severity: Severity | undefined = leading(scene, state, start)?.severity;
+  let extent: Extent | undefined = leading(scene, state, start)?.extent;
+  let place: Place | undefined = leading(scene, state, start)?.place;
+  for (;;) {
+    const chunk = scene.at(at);
+    if (!chunk || chunk.used || chunk.talk) break;
+    if (chunk.senses.severity && (!chunk.senses.condition || scene.at(at + 1)?.senses.condition)) {
+      severity = chunk.senses.severity;
+      at += 1;
+      continue;
+    }
+    if (chunk.senses.extent && !chunk.senses.condition && scene.at(at + 1)?.senses.condition) {
+      extent = chunk.senses.extent;
+      at += 1;
+      continue;
+    }
+    const condition = chunk.senses.condition ? choose(scene, state, at, said.length > 0) : undefined;
+    if (!condition) {
+      if (said.length === 0) return undefined;
+      // "worn and badly scored", "cracks or pitting", "scale and some rust"
+      const joins = has(chunk, "and") || has(chunk, "or") || (scene.isPlain(at) && !has(chunk, "it") && /^(?:a|an|any|also|just|all|bit|little|of)$/.test(chunk.text)) || (has(chunk, "det") && /^(?:a|an|any|the)$/.test(chunk.text));
+      if (joins && joinsCondition(scene, at)) {
+        if (has(chunk, "or")) not = not || said.at(-1)?.absent === true;
+        at += 1;
+        continue;
+      }
+      if (has(chunk, "not") && joinsCondition(scene, at) && !has(chunk, "declined")) {
+        not = true;
+        at += 1;
+        continue;
+      }
+      break;
+    }
+    if (said.length > 0 && condition.form === "has" && said.at(-1)?.form !== "has" && !has(scene.at(at - 1), "and") && !has(scene.at(at - 1), "or") && !has(scene.at(at - 1), "det")) {
+      const prep = scene.at(trail(scene, at + 1).end);
+      if (has(prep, "prep")) break;
+    }
+    const tail = trail(scene, at + 1);
+    said.push({ ...condition, severity: severity ?? tail.severity, extent: extent ?? tail.extent, place: tail.place ?? place, absent: (not && condition.code !== "ok") || undefined, at });
+    if (not && condition.code === "ok") said[said.length - 1] = { ...(said[said.length - 1] as Said), code: "damaged", absent: undefined };
+    severity = undefined;
+    extent = undefined;
+    at = tail.end;
+    end = tail.end;
+    // "not worn, just dirty": "just" ends what the "not" reaches
+    if (has(scene.at(at), "but") && !has(scene.at(at), "is")) break;
+    if (scene.at(at)?.text === "just") {
+      not = false;
+      state.not = undefined;
+      at += 1;
+    }
+    const next = scene.at(at);
+    if (has(next, "and") && !has(next, "or") && not) {
+      // "no cracks and no pitting" says "no" again; "no cracks and heavy scoring" does not
+      const beyond = scene.at(at + 1);
+      if (!has(beyond, "not") && !(beyond?.senses.condition?.some((one) => one.form === "has") && said.at(-1)?.form === "has")) not = false;
+    }
+  }
+  return said.length > 0 ? { said, end } : undefined;
+}
+
+function joinsCondition(scene: Scene, at: number): boolean {
+  for (let next = at + 1; next <= at + 4; next += 1) {
+    const chunk = scene.at(next);
+    if (!chunk || chunk.used) return false;
+    if (has(chunk, "found") && !has(chunk, "has")) return false;
+    if (chunk.senses.condition && !scene.noun(next)?.part) {
+      // a part behind a preposition after it takes the condition away: "worn and pitting on the plug"
+      const after = trail(scene, next + 1).end;
+      const startsOwn = chunk.senses.condition.some((one) => one.form === "has") && has(scene.at(after), "prep") && scene.noun(after + 1)?.part !== undefined;
+      return !startsOwn || chunk.senses.condition.every((one) => one.form === "has");
+    }
+    if (!(chunk.senses.severity || chunk.senses.extent || has(chunk, "not") || has(chunk, "det") || has(chunk, "or") || chunk.senses.plain || has(chunk, "and"))) return false;
+    if (chunk.senses.work) return false;
+  }
+  return false;
+}
+
+/** Severity, extent and place said just before. */
+function leading(scene: Scene, state: ClauseState, start: number): { severity?: Severity; extent?: Extent; place?: Place } | undefined {
+  const found: { severity?: Severity; extent?: Extent; place?: Place } = {};
+  for (let back = start - 1; back >= 0 && back >= start - 4; back -= 1) {
+    const chunk = scene.at(back);
+    if (!chunk || chunk.used || chunk.senses.part || chunk.senses.condition && !chunk.senses.severity) break;
+    if (chunk.senses.severity) found.severity ??= chunk.senses.severity;
+    else if (chunk.senses.extent) found.extent ??= chunk.senses.extent;
+    else if (chunk.senses.place && state.subject?.open && back >= state.since) found.place ??= chunk.senses.place;
+    else if (!(has(chunk, "is") || has(chunk, "has") || has(chunk, "found") || chunk.senses.plain || has(chunk, "it") || has(chunk, "not") || has(chunk, "hedge") || has(chunk, "prep") || has(chunk, "det"))) break;
+  }
+  return found;
+}
+
+/** Severity, extent and place said just behind: "eroded real bad on the outlet side". */
+export function trail(scene: Scene, from: number): { severity?: Severity; extent?: Extent; place?: Place; end: number } {
+  const found: { severity?: Severity; extent?: Extent; place?: Place } = {};
+  let end = from;
+  let at = from;
+  for (let steps = 0; steps < 8; steps += 1) {
+    const chunk = scene.at(at);
+    if (!chunk || chunk.used || chunk.talk) break;
+    const next = scene.at(at + 1);
+    if (chunk.senses.extent && found.extent === undefined && !(next?.senses.condition && chunk.senses.extent === "partial")) {
+      found.extent = chunk.senses.extent;
+      at += 1;
+      end = at;
+    } else if (chunk.senses.severity && found.severity === undefined && !next?.senses.condition && !(next?.senses.severity && scene.at(at + 2)?.senses.condition) && !scene.noun(at)?.part && !(chunk.text === "all the way" && (has(next, "is") || next?.senses.outcome))) {
+      found.severity = chunk.senses.severity;
+      at += 1;
+      end = at;
+    } else if (chunk.senses.place && found.place === undefined && !scene.noun(at)?.part && !(has(next, "prep") && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) && !has(next, "one")) {
+      if (has(next, "prep") && next && scene.noun(at + 2)?.part) {
+        // "up top on the stem": the place is the part's
+        found.place = chunk.senses.place;
+        return { ...found, end: at + 1 };
+      }
+      found.place = chunk.senses.place;
+      at += 1;
+      end = at;
+    } else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
+    else if (has(chunk, "prep") && has(next, "it") && !scene.noun(at + 1)?.part) {
+      at += 2;
+      end = at;
+    } else if (has(chunk, "prep") && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
+      at += 2;
+      end = at;
+    } else if (scene.isPlain(at) && /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though)$/.test(chunk.text) && !has(chunk, "it")) {
+      at += 1;
+    } else break;
+  }
+  return { ...found, end };
+}
+
+function placeAhead(scene: Scene, from: number): boolean {
+  for (let at = from; at < from + 3; at += 1) {
+    const chunk = scene.at(at);
+    if (!chunk) return false;
+    if (chunk.senses.place || chunk.senses.extent) return !scene.noun(at)?.part && !(/^of/.test(scene.at(at + 1)?.text ?? "") && scene.noun(at + 2)?.part);
+    if (!(has(chunk, "det") || has(chunk, "prep") || scene.isPlain(at))) return false;
+  }
+  return false;
+}
+
+/** Which of a chunk's conditions counts here, if any. */
+function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean): { code: Condition; form: Said["form"] } | undefined {
+  const chunk = scene.at(at) as Chunk;
+  const options = chunk.senses.condition ?? [];
+  const first = options[0];
+  if (!first) return undefined;
+  const before = scene.at(at - 1);
+  const next = scene.at(at + 1);
+  const subject = (state.subject?.nouns[0] ?? scene.named[0])?.part;
+  const said = has(before, "is") || has(before, "has") || has(before, "not") || before?.senses.severity !== undefined || (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) || has(before, "it");
+  const startsObject = has(next, "det") || has(next, "it") || (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
+  if (EVERYDAY.has(chunk.text) && !inGroup && !said) return undefined;
+  if (/^(?:ok|okay|alright|all right)$/.test(chunk.text) && !inGroup && !(has(before, "is") && before?.text !== "just") && !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) && !before?.senses.severity) return undefined;
+  // "clean the cage" is an order, "cage is clean" a verdict
+  if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
+  if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
+    if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, "prep") || scene.isPlain(at + 1))) return { code: "fouled", form: "is" };
+  }
+  const code = sharpen(first.code, chunk.text, subject);
+  if (!code) return undefined;
+  const form = has(before, "det") || has(before, "found") || state.not !== undefined || before?.senses.severity ? (options.find((one) => one.form === "has") ?? first) : (options.find((one) => one.form !== "has") ?? first);
+  return { code: form.code === first.code ? code : form.code, form: form.form };
+}
+
+/** What a word means of this part: a split is cracked in metal and torn in rubber. */
+function sharpen(code: Condition, text: string, subject: Part | undefined): Condition | undefined {
+  const rubber = subject !== undefined && RUBBER.has(subject);
+  if (subject === "oil") {
+    if (code === "fouled" && text === "dirty") return "dirty";
+    if (code === "low" || code === "dirty") return code;
+  } else if (code === "low" || code === "dirty") return undefined;
+  if (rubber && /^split/.test(text)) return "torn";
+  if (rubber && code === "sticking" && text === "stiff") return "hardened";
+  if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
+  if (rubber && code === "weak" && text === "soft") return "swollen";
+  if (code === "frozen" && subject && HOLES.has(subject) && /shut/.test(text)) return "plugged";
+  return code;
+}
+
+interface Target {
+  nouns: Named[];
+  named: boolean;
+  /** one past the last chunk taken */
+  to: number;
+  /** first chunk of the part */
+  span: number;
+}
+
+function target(scene: Scene, state: ClauseState, said: readonly Said[], start: number, end: number): Target | undefined {
+  const subject = state.subject;
+  const last = said.at(-1) as Said;
+  const here = scene.at(end);
+  const subjectNouns = (): Target => ({ nouns: subject?.nouns ?? [], named: true, to: end, span: subject?.nouns[0]?.from ?? start });
+  // "stuck down in the body": where a seal sticks is a place
+  if (subject?.open && last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
+    let at = end;
+    while (scene.isPlain(at) || has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
+    const where = scene.at(at)?.senses;
+    if (where?.place ?? (where?.part === "body" ? "body" : undefined)) {
+      last.place = where?.place ?? "body";
+      return { ...subjectNouns(), to: at + 1 };
+    }
+    if (where?.part) return { ...subjectNouns(), to: at + 1 };
+  }
+  const prepAt = prepositionAt(scene, end);
+  const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : undefined;
+  const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
+  if (open && subject) {
+    if (last.code === "fouled" || last.form === "has") {
+      // "cage has scale on the inside" stays the cage's
+      return subjectNouns();
+    }
+    return subjectNouns();
+  }
+  if (objects && (last.form !== "is" || here)) {
+    const followed = scene.predicateFollows(objects.end);
+    if (!followed || last.form === "has") return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
+  }
+  // "torn diaphragm": a condition that stands before its part
+  if (last.form === "is") {
+    const behind = scene.nouns(end, "object");
+    const first = behind?.nouns[0];
+    if (behind && first?.part && !first.det && end === last.at + 1 && !scene.predicateFollows(behind.end) && (has(scene.at(start - 1), "det") || has(scene.at(start - 1), "found") || !subject || has(scene.at(start - 1), "fresh") || state.found !== undefined)) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+  }
+  if (subject) return { ...subjectNouns(), named: subject.open };
+  const carriedParts = carried(scene, state);
+  return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+function prepositionAt(scene: Scene, from: number): number {
+  let at = from;
+  while (scene.isPlain(at) && !has(scene.at(at), "prep") && at < from + 3 && !has(scene.at(at), "is") && !has(scene.at(at), "it")) at += 1;
+  while (has(scene.at(at), "prep") && has(scene.at(at + 1), "prep")) at += 1;
+  return has(scene.at(at), "prep") ? at : -1;
+}
+
+/** "a leak in the gasket on his truck". */
+function talkBehind(scene: Scene, to: number): boolean {
+  for (let at = to; at < to + 5; at += 1) {
+    const chunk = scene.at(at);
+    if (!chunk) return false;
+    if (chunk.talk) return has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep") || has(scene.at(at - 1), "det");
+    if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
+  }
+  return false;
+}
+
+function emit(scene: Scene, state: ClauseState, said: readonly Said[], nouns: readonly Named[], named: boolean, span: [number, number]): boolean {
+  if (state.elsewhere !== undefined) return false;
+  for (const noun of nouns) {
+    for (const one of said) {
+      const code = sharpen(one.code, scene.at(one.at)?.text ?? "", noun.part) ?? one.code;
+      const entry: Finding = { type: "finding", condition: code };
+      if (noun.part) entry.part = noun.part;
+      if (one.extent) entry.extent = one.extent;
+      if (one.severity && code !== "ok" && code !== "intact" && !(code === "missing" && one.severity === "slight")) entry.severity = one.severity;
+      const place = one.place ?? noun.place;
+      if (place && !noun.part?.startsWith(`${place}_`)) entry.place = place;
+      if (noun.count !== undefined) entry.count = noun.count;
+      if (one.absent) entry.absent = true;
+      if (state.hedge !== undefined) entry.unsure = true;
+      const chunks = [...range(Math.max(0, span[0]), span[1])];
+      for (const mark of [state.not, state.hedge]) if (mark !== undefined && !chunks.includes(mark)) chunks.unshift(mark);
+      if (state.not !== undefined) scene.use(state.not);
+      if (state.hedge !== undefined) scene.use(state.hedge);
+      scene.drafts.push({ entry, chunks, rule: one.absent ? "finding_absent" : `finding_${one.form}`, named });
+    }
+  }
+  state.said = true;
+  return nouns.length > 0;
+}

@@ -1,0 +1,143 @@
+import type { Entry, ValveEntry } from "../shapes/entry.ts";
+import type { Lexicon } from "../vocabulary/lexicon.ts";
+import { chunk } from "./chunks.ts";
+import { range, readClauses } from "./clauses.ts";
+import { findMeasures, type Measure, settleMeasures } from "./measures.ts";
+import { type Carry, type Draft, has, type Named, Scene } from "./scene.ts";
+import { findTests, settleTests } from "./tests.ts";
+
+/** What a run of words, free of undo and amendment, says. */
+export interface Fragment {
+  scene: Scene;
+  drafts: Draft[];
+  /** parts that "it" and "them" stand for after it */
+  named: Named[];
+  recent: Named[];
+}
+
+/** Reads words (already lower case) into entries, in the order the log keeps them. */
+export function readFragment(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
+  const scene = new Scene(chunk(words, lexicon), carry);
+  const tests = findTests(scene);
+  const testAt = (from: number, to: number) => {
+    let near: string | undefined;
+    for (const one of tests) if (one.at >= from - 12 && one.at <= to + 12) near ??= one.test;
+    const inside = tests.find((one) => one.at >= from && one.at < to);
+    return inside?.test ?? near ?? (leakSaid(scene, from, to) ? "seat_leak" : undefined);
+  };
+  const measures = settleMeasures(scene, findMeasures(scene), testAt);
+  const settled = settleTests(scene, tests, measures.readings, carry.lastTest);
+  readValve(scene, measures.sizes);
+  readClauses(scene);
+  for (const [at, one] of scene.chunks.entries()) {
+    if (one.hazard) scene.drafts.push({ entry: { type: "hazard", hazard: one.hazard }, chunks: [at], rule: "hazard", named: true });
+    if (one.command) scene.drafts.push({ entry: { type: "command", command: one.command }, chunks: [at], rule: "command", named: true });
+    if (one.hazard || one.command) one.used = true;
+  }
+  const readings = measures.readings.map((measure) => readingDraft(measure));
+  for (const draft of readings) scene.use(...draft.chunks);
+  const tested = settled.map((test): Draft => ({ entry: { type: "test", test: test.test, result: test.result }, chunks: test.chunks.length > 0 ? test.chunks : [test.at], rule: "test", named: true }));
+  return { scene, drafts: order(oneEach(scene.drafts), readings, tested), named: scene.named, recent: scene.recent };
+}
+
+/** "no leak at sixty", "leaking at fifty pounds": a leak and a pressure are a seat test even before it is settled. */
+function leakSaid(scene: Scene, from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) {
+    const text = scene.at(at)?.text ?? "";
+    const part = scene.at(at)?.senses.part;
+    if (part && part !== "valve" && part !== "seat") return false;
+    if (/^(?:no leaks?|leaking|leaks|no leakage|zero leakage|not leaking|holding|held|holds|isnt leaking|leaked|didnt leak|no drop)\b/.test(text)) return true;
+  }
+  return false;
+}
+
+function readingDraft(measure: Measure): Draft {
+  const entry: Entry = { type: "reading", quantity: measure.quantity ?? "pressure", value: measure.value, unit: (measure.unit ?? "psi") as "psi" };
+  if (measure.upper !== undefined) entry.upper = measure.upper;
+  if (measure.bound) entry.bound = measure.bound;
+  if (measure.noun?.part) entry.part = measure.noun.part;
+  return { entry, chunks: range(measure.from, measure.to), rule: "reading", named: true };
+}
+
+/** Tag, size, action and service said together are one entry; another tag is another valve. */
+function readValve(scene: Scene, sizes: readonly Measure[]): void {
+  let current: { entry: ValveEntry; chunks: number[] } | undefined;
+  const found: { entry: ValveEntry; chunks: number[] }[] = [];
+  const open = (): { entry: ValveEntry; chunks: number[] } => {
+    if (!current) {
+      current = { entry: { type: "valve" }, chunks: [] };
+      found.push(current);
+    }
+    return current;
+  };
+  for (const [at, one] of scene.chunks.entries()) {
+    if (one.talk) continue;
+    const size = sizes.find((measure) => measure.from === at);
+    if (one.tag) {
+      if (current?.entry.tag) current = undefined;
+      open().entry.tag = one.tag;
+    } else if (size) open().entry.size_in = size.value;
+    else if (one.senses.acts && !one.used && !one.senses.part) open().entry.acts = one.senses.acts;
+    else if (one.senses.service && !one.used) open().entry.service = one.senses.service;
+    else continue;
+    (current as unknown as { chunks: number[] }).chunks.push(at);
+    one.used = true;
+    if (size) scene.use(...range(size.from, size.to));
+  }
+  for (const one of found) scene.drafts.push({ ...one, rule: "valve", named: true });
+}
+
+/** One entry per condition per part, however many synonyms were said. */
+function oneEach(drafts: readonly Draft[]): Draft[] {
+  const kept: Draft[] = [];
+  for (const draft of drafts) {
+    const { entry } = draft;
+    const same = kept.find(({ entry: other }) => {
+      if (entry.type === "finding" && other.type === "finding") return entry.condition === other.condition && entry.part === other.part && (entry.place ?? other.place) === (other.place ?? entry.place) && entry.absent === other.absent && (entry.count ?? other.count) === (other.count ?? entry.count);
+      if (entry.type === "work" && other.type === "work") return entry.work === other.work && entry.part === other.part && entry.status === other.status && (entry.count ?? other.count) === (other.count ?? entry.count);
+      if (entry.type === "hazard" && other.type === "hazard") return entry.hazard === other.hazard;
+      return false;
+    });
+    if (!same) kept.push({ ...draft });
+    else {
+      same.entry = { ...entry, ...same.entry } as Entry;
+      same.chunks = [...new Set([...same.chunks, ...draft.chunks])];
+    }
+  }
+  return kept;
+}
+
+const RANK: Record<Entry["type"], number> = { valve: 0, finding: 1, work: 2, reading: 3, test: 3, hazard: 4, need: 5, note: 6, command: 7 };
+
+/** Valve first, then findings, work, readings each before its test, hazards, needs, notes, commands; each kind as spoken. */
+function order(drafts: readonly Draft[], readings: readonly Draft[], tests: readonly Draft[]): Draft[] {
+  const start = (draft: Draft) => (draft.chunks.length > 0 ? Math.min(...draft.chunks) : 0);
+  const measured = [...readings, ...tests].sort((a, b) => endOf(a) - endOf(b) || (a.entry.type === "reading" ? -1 : 1));
+  // a reading said behind its test ("bubble tight at sixty") stands before it
+  for (let at = 0; at < measured.length; at += 1) {
+    const test = measured[at];
+    if (test?.entry.type !== "test" || (at > 0 && measured[at - 1]?.entry.type === "reading" && !testAlready(measured, at))) continue;
+    let last = at;
+    while (measured[last + 1]?.entry.type === "reading" && (measured[last + 2]?.entry.type !== "test" || last === at)) last += 1;
+    if (last > at && !(measured[last + 1]?.entry.type === "test" && last === at + 0)) {
+      measured.splice(at, 1);
+      measured.splice(last, 0, test);
+      at = last;
+    }
+  }
+  const rest = drafts.map((draft, nth) => ({ draft, nth }));
+  const valves = rest.filter(({ draft }) => draft.entry.type === "valve" && draft.entry.tag).map(({ draft }) => start(draft));
+  const stretch = (draft: Draft) => (valves.length > 1 ? valves.filter((at) => at <= start(draft)).length : 0);
+  const all = [...rest.map(({ draft, nth }) => ({ draft, nth })), ...measured.map((draft, nth) => ({ draft, nth: nth + 1000 }))];
+  return all
+    .sort((a, b) => stretch(a.draft) - stretch(b.draft) || RANK[a.draft.entry.type] - RANK[b.draft.entry.type] || byPlace(a, b))
+    .map(({ draft }) => draft);
+}
+
+const byPlace = (a: { draft: Draft; nth: number }, b: { draft: Draft; nth: number }) => a.nth - b.nth;
+const endOf = (draft: Draft) => (draft.chunks.length > 0 ? Math.max(...draft.chunks) : 0);
+const testAlready = (list: readonly Draft[], at: number) => list.slice(0, at).some((one) => one.entry.type === "test");
+
+/** The drafts that name a part, in order. */
+export const partsOf = (fragment: Fragment): Named[] => fragment.named;
+export { has };

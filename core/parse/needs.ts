@@ -1,0 +1,40 @@
+import { type ClauseState, carried, range, settleSubject } from "./clauses.ts";
+import { has, type Named, type Noun, type Scene } from "./scene.ts";
+
+/** Step 5c: a part to order or bring. */
+export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const chunk = scene.at(at);
+  if (!chunk || chunk.used || !has(chunk, "need")) return undefined;
+  // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
+  const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
+  if (has(chunk, "owed") && chunk.text.split(" ").length === 1) return undefined;
+  let from = at + 1;
+  while (/^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") && !scene.noun(from)) from += 1;
+  const objects = scene.nouns(from, "object") ?? (scene.isPlain(from) ? scene.nouns(from + 1, "object") : undefined);
+  let end = objects?.end ?? from;
+  const listed = has(scene.at(end), "onList") || has(scene.at(end + 1), "onList");
+  if (weak && !listed) return undefined;
+  if (listed) end += has(scene.at(end), "onList") ? 1 : 2;
+  let wanted: Named[];
+  if (objects) wanted = objects.nouns;
+  else {
+    const count = scene.countAt(from);
+    const one = has(scene.at(from), "one") || has(scene.at(from), "it") || (has(scene.at(from), "fresh") && has(scene.at(from + 1), "one"));
+    if (count === undefined && !one) return undefined;
+    const last = carried(scene, state)[0];
+    if (!last?.part) return undefined;
+    wanted = [{ part: last.part, count }];
+    end = from + (has(scene.at(from), "fresh") ? 2 : 1);
+  }
+  if (wanted.some((one) => !one.part) || state.not !== undefined || state.elsewhere !== undefined) return undefined;
+  for (const one of wanted) {
+    if (!one.part) continue;
+    const count = one.count ?? (one.both ? 2 : undefined);
+    scene.drafts.push({ entry: count === undefined ? { type: "need", part: one.part } : { type: "need", part: one.part, count }, chunks: range(at, end), rule: "need", named: true });
+  }
+  scene.use(...range(at, end));
+  settleSubject(scene, state, wanted as Noun[], false);
+  state.owed = undefined;
+  state.since = end;
+  return end;
+}

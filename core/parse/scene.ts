@@ -1,0 +1,292 @@
+import type { Part, Place, Test } from "../shapes/codes.ts";
+import type { Entry } from "../shapes/entry.ts";
+import type { GrammarRole } from "../vocabulary/grammar.ts";
+import { KIND_OF, PLACED } from "../vocabulary/parts.ts";
+import type { Chunk } from "./chunks.ts";
+
+/** A part as a phrase names it. */
+export interface Named {
+  part: Part | undefined;
+  place?: Place;
+  count?: number;
+  plural?: boolean;
+  /** "both": two of them */
+  both?: boolean;
+}
+
+/** What earlier phrases leave for the next one. */
+export interface Carry {
+  /** the part, or the parts, last named */
+  parts: Named[];
+  /** parts named lately, oldest first, each once */
+  recent: Named[];
+  /** entries of the last phrase that left any */
+  last: Entry[];
+  lastTest?: Test;
+}
+
+/** A noun phrase: chunks [from, to) naming a part. */
+export interface Noun extends Named {
+  from: number;
+  to: number;
+  /** index of the chunk that names the part */
+  core: number;
+  fresh?: boolean;
+  old?: boolean;
+  det?: boolean;
+  /** "the other one": the counterpart of what was named last */
+  other?: boolean;
+  /** "the lower one": the part comes from what was named last */
+  one?: boolean;
+}
+
+/** An entry in the making: which chunks it came from, and which rule made it. */
+export interface Draft {
+  entry: Entry;
+  chunks: number[];
+  rule: string;
+  /** the part was said in this phrase, not carried */
+  named: boolean;
+}
+
+export const has = (chunk: Chunk | undefined, role: GrammarRole): boolean => chunk?.senses.roles?.has(role) ?? false;
+
+/** Words that stand before a part and belong to its name. */
+const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
+
+/** A phrase laid out in chunks, with the questions every rule asks of it. */
+export class Scene {
+  readonly chunks: Chunk[];
+  readonly carry: Carry;
+  readonly drafts: Draft[] = [];
+  /** what has been named so far in this phrase */
+  named: Named[];
+  recent: Named[];
+
+  constructor(chunks: Chunk[], carry: Carry) {
+    this.chunks = chunks;
+    this.carry = carry;
+    this.named = carry.parts;
+    this.recent = carry.recent;
+  }
+
+  at(index: number): Chunk | undefined {
+    return this.chunks[index];
+  }
+
+  /** Index of the first chunk from `index` on that is not a word without meaning here. */
+  skipPlain(index: number): number {
+    let at = index;
+    while (this.isPlain(at)) at += 1;
+    return at;
+  }
+
+  isPlain(index: number): boolean {
+    const chunk = this.chunks[index];
+    return chunk !== undefined && !chunk.unknown && chunk.senses.plain === true;
+  }
+
+  /** A number that counts things, and not one with a unit behind it. */
+  countAt(index: number): number | undefined {
+    const number = this.chunks[index]?.number;
+    if (!number || number.fraction || number.upper !== undefined || !Number.isInteger(number.value) || number.value < 1 || number.value > 200) return undefined;
+    if (this.chunks[index]?.used || this.chunks[index + 1]?.senses.unit === "pound") return undefined;
+    return number.value;
+  }
+
+  /** The noun phrase that starts at `index`. */
+  noun(index: number): Noun | undefined {
+    const noun: Noun = { part: undefined, from: index, to: index, core: index };
+    let sawNumberOne = false;
+    for (let at = index; at < this.chunks.length && at < index + 9; at += 1) {
+      const chunk = this.chunks[at] as Chunk;
+      if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
+      const senses = chunk.senses;
+      if (senses.part && !this.#isVerbHere(at)) {
+        noun.part = senses.part;
+        noun.plural = senses.plural;
+        noun.core = at;
+        noun.to = at + 1;
+        return this.#finish(noun);
+      }
+      const count = this.countAt(at);
+      if (has(chunk, "other")) {
+        noun.other = true;
+        noun.core = at;
+        noun.to = at + 1;
+        return this.#finish(noun);
+      }
+      if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !(senses.part)) {
+        noun.one = true;
+        noun.core = at;
+        noun.to = at + 1;
+        return this.#finish(noun);
+      }
+      if (count !== undefined) {
+        noun.count = count;
+        sawNumberOne = chunk.number?.bareOne === true;
+        if (this.chunks[at + 1]?.text === "of" || this.chunks[at + 1]?.text === "of the") at += 1;
+        continue;
+      }
+      if (senses.place && !senses.condition) {
+        noun.place = senses.place;
+        const next = this.chunks[at + 1];
+        if (has(next, "prep") && next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
+          if (!this.#partAhead(at + 2)) return undefined;
+          at += 1;
+        }
+        continue;
+      }
+      if (has(chunk, "fresh")) {
+        noun.fresh = true;
+        continue;
+      }
+      if (has(chunk, "old") && chunk.text !== "same") {
+        noun.old = true;
+        continue;
+      }
+      if (chunk.text === "both" || chunk.text === "both of the" || chunk.text === "both of them") {
+        noun.both = true;
+        continue;
+      }
+      if (has(chunk, "det") || chunk.text === "of" || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
+        noun.det = true;
+        continue;
+      }
+      return undefined;
+    }
+    void sawNumberOne;
+    return undefined;
+  }
+
+  #partAhead(index: number): boolean {
+    for (let at = index; at < index + 4; at += 1) {
+      const chunk = this.chunks[at];
+      if (!chunk) return false;
+      if (chunk.senses.part) return true;
+      if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number)) return false;
+    }
+    return false;
+  }
+
+  /** "vent the actuator": a word that is both part and verb is the verb where an object follows. */
+  #isVerbHere(index: number): boolean {
+    const senses = this.chunks[index]?.senses;
+    if (!senses?.work?.some((one) => one.form === "base")) return false;
+    const next = this.chunks[index + 1];
+    return (has(next, "det") || has(next, "it")) && !has(this.chunks[index - 1], "det");
+  }
+
+  #finish(noun: Noun): Noun {
+    const after = this.chunks[noun.to];
+    // "plug face", "cage bottom": a place right behind the part, unless it begins the next one's name
+    if (after?.senses.place && !noun.place && !after.used && !after.senses.condition) {
+      const next = this.chunks[noun.to + 1];
+      const opensNext = next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
+      if (!opensNext && (ADJECTIVE_PLACES.has(after.senses.place) || has(next, "is") || next?.senses.condition || has(next, "has") || has(next, "not"))) {
+        noun.place = after.senses.place;
+        noun.to += 1;
+      }
+    }
+    if (noun.one || noun.other) this.#resolveOne(noun);
+    else if (noun.part && noun.place) Object.assign(noun, placed(noun));
+    return noun;
+  }
+
+  /** Finds what "the lower one" and "the other one" stand for. */
+  #resolveOne(noun: Noun): void {
+    const last = this.named[this.named.length - 1];
+    if (!last?.part) return;
+    const asked = { part: last.part, place: noun.place };
+    if (noun.other) Object.assign(noun, { part: counterpart(last.part), place: last.place ? oppositePlace(last.place) : undefined });
+    else if (noun.place) Object.assign(noun, placed(asked));
+    else Object.assign(noun, { part: last.part, place: last.place });
+  }
+
+  /** Noun phrases joined by "and" or standing one behind the other. As objects, a last one with a predicate of its own is left alone. */
+  nouns(index: number, as: "subject" | "object"): { nouns: Noun[]; end: number } | undefined {
+    const first = this.noun(index);
+    if (!first) return undefined;
+    let nouns = [first];
+    let end = first.to;
+    for (;;) {
+      let at = end;
+      // "the plug uh the seat", "plug no the seat": the first was a slip of the tongue
+      const slip = this.chunks[at];
+      if (as === "subject" && slip && /^(?:uh|um|er|no|uhh|nope|ah|i mean)$/.test(slip.text) && !has(slip, "and")) {
+        const meant = this.noun(at + 1);
+        if (meant && !meant.count && (slip.text !== "no" || this.predicateFollows(meant.to))) {
+          for (let one = nouns[nouns.length - 1]?.from ?? at; one <= at; one += 1) {
+            const dropped = this.chunks[one];
+            if (dropped) dropped.used = true;
+          }
+          nouns = [...nouns.slice(0, -1), meant];
+          end = meant.to;
+          continue;
+        }
+      }
+      if (has(slip, "and")) at += 1;
+      else if (this.isPlain(at) && has(this.chunks[at + 1], "and")) at += 2;
+      const next = this.noun(at);
+      if (!next) break;
+      if (as === "object" && this.predicateFollows(next.to)) break;
+      if (at === end && as === "subject" && (next.fresh || next.old)) break;
+      if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;
+      nouns.push(next);
+      end = next.to;
+    }
+    if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
+    return { nouns, end };
+  }
+
+  /** Whether something is said of the noun phrase that ends at `index`. */
+  predicateFollows(index: number): boolean {
+    let at = index;
+    while (this.chunks[at] && /^(?:still|also|just|all|both|too|really|pretty|kinda|a little|a bit|slightly|badly|real|very)$/.test(this.chunks[at]?.text ?? "")) at += 1;
+    const chunk = this.chunks[at];
+    if (!chunk || chunk.unknown) return false;
+    if (chunk.senses.condition && !this.noun(at)) return true;
+    if (chunk.senses.severity && this.chunks[at + 1]?.senses.condition) return true;
+    if (chunk.senses.outcome) return true;
+    if (has(chunk, "owed") && !has(chunk, "and")) return true;
+    if (has(chunk, "not") && !has(chunk, "and")) return true;
+    return (has(chunk, "is") || has(chunk, "has")) && !has(chunk, "prep") && !has(chunk, "and") && !has(chunk, "but");
+  }
+
+  /** Remembers what was named, for "it", "them" and "the other one". */
+  name(nouns: readonly Named[]): void {
+    const known = nouns.filter((one) => one.part);
+    if (known.length === 0) return;
+    this.named = known.map(({ part, place, plural, both }) => ({ part, place, plural, both }));
+    const recent = this.recent.filter((old) => !known.some((one) => one.part === old.part && one.place === old.place));
+    this.recent = [...recent, ...this.named].slice(-6);
+  }
+
+  use(...indices: number[]): void {
+    for (const index of indices) {
+      const chunk = this.chunks[index];
+      if (chunk) chunk.used = true;
+    }
+  }
+}
+
+/** The narrower part that a place makes of a general one, or the part with its place. */
+export function placed(named: { part?: Part; place?: Place }): { part?: Part; place?: Place } {
+  const { part, place } = named;
+  if (!part || !place) return { part, place };
+  const kind = KIND_OF[part] ?? part;
+  const rule = PLACED.find((one) => (one.part === part || one.part === kind) && one.place.includes(place));
+  if (rule) return { part: rule.is, place: undefined };
+  // a word that is part of the name is not repeated as a place
+  if (part.startsWith(`${place}_`)) return { part, place: undefined };
+  return { part, place };
+}
+
+const COUNTER: Partial<Record<Part, Part>> = {
+  upper_diaphragm: "lower_diaphragm", lower_diaphragm: "upper_diaphragm", upper_housing: "lower_housing", lower_housing: "upper_housing",
+  inlet_threads: "outlet_threads", outlet_threads: "inlet_threads", supply_port: "signal_port", signal_port: "supply_port",
+};
+export const counterpart = (part: Part): Part => COUNTER[part] ?? part;
+
+const OPPOSITE: Partial<Record<Place, Place>> = { upper: "lower", lower: "upper", top: "bottom", bottom: "top", inlet: "outlet", outlet: "inlet", left: "right", right: "left", inside: "outside", outside: "inside" };
+export const oppositePlace = (place: Place): Place => OPPOSITE[place] ?? place;

@@ -1,0 +1,328 @@
+import type { Test } from "../shapes/codes.ts";
+import type { Ask, Entry, Unread } from "../shapes/entry.ts";
+import { type Lexicon, matchAt } from "../vocabulary/lexicon.ts";
+import { amend } from "./amend.ts";
+import { chunk } from "./chunks.ts";
+import { type Fragment, readFragment } from "./fragment.ts";
+import { marksOf, unreadOf } from "./marks.ts";
+import type { Carry, Draft, Named } from "./scene.ts";
+import { splitWords, type Word } from "./words.ts";
+
+/** One stretch of a phrase and what it was taken for: `at` is [first, one past last] character. */
+export interface Mark {
+  at: [number, number];
+  /** `plain` words carry no meaning of their own ("the", "uh"); `unread` words were not understood */
+  as: "part" | "condition" | "work" | "detail" | "number" | "test" | "valve" | "hazard" | "command" | "plain" | "unread";
+  /** the code it was read as, where it has one */
+  code?: string;
+}
+
+/** What one phrase did to the session. */
+export interface PhraseReading {
+  text: string;
+  /** entries that this phrase left standing when it was said */
+  entries: Entry[];
+  unread: Unread[];
+  ask: Ask[];
+  marks: Mark[];
+  /** phrases whose entries this one removed or amended */
+  touched: number[];
+  /** hazards said in it: the alert stands even where the entry is scratched later */
+  alerts: Entry[];
+}
+
+/** A session under way: a value, never edited in place. */
+export interface Listening {
+  phrases: PhraseReading[];
+  /** what stands after the last phrase, in order */
+  entries: Entry[];
+  unread: Unread[];
+  ask: Ask[];
+  muted: boolean;
+  /** what stands of each phrase, and what its successor may refer to */
+  readonly steps: Step[];
+  readonly lexicon: Lexicon;
+}
+
+/** What a phrase left, so that it can be taken back. */
+interface Step {
+  phrase: number;
+  entries: Entry[];
+  /** the carried parts before it, to which an undo goes back */
+  before: Reference;
+  after: Reference;
+}
+
+interface Reference {
+  parts: Named[];
+  recent: Named[];
+  lastTest?: Test;
+}
+
+const NO_REFERENCE: Reference = { parts: [], recent: [] };
+
+export function emptySession(words: Lexicon): Listening {
+  return { phrases: [], entries: [], unread: [], ask: [], muted: false, steps: [], lexicon: words };
+}
+
+/** Where a phrase turns: an undo, an amendment, a note. */
+interface Turn {
+  kind: "undo" | "amend" | "note";
+  from: number;
+  to: number;
+}
+
+export function take(session: Listening, text: string): Listening {
+  const phrase = session.phrases.length;
+  const words = splitWords(text);
+  const list = words.map((word) => word.text);
+  const working = new Working(session, text, words, list, phrase);
+  working.read();
+  return working.result();
+}
+
+/** The work of reading one phrase: the only place that builds up a step, and it hands out values. */
+class Working {
+  readonly #session: Listening;
+  readonly #text: string;
+  readonly #words: Word[];
+  readonly #list: string[];
+  readonly #phrase: number;
+  #steps: Step[];
+  #current: Entry[] = [];
+  #reference: Reference;
+  readonly #start: Reference;
+  #muted: boolean;
+  readonly #covered: boolean[];
+  readonly #marks: Mark[] = [];
+  readonly #touched = new Set<number>();
+  readonly #alerts: Entry[] = [];
+  readonly #asks: Ask[] = [];
+  #turned = false;
+
+  constructor(session: Listening, text: string, words: Word[], list: string[], phrase: number) {
+    this.#session = session;
+    this.#text = text;
+    this.#words = words;
+    this.#list = list;
+    this.#phrase = phrase;
+    this.#steps = session.steps;
+    this.#start = session.steps.at(-1)?.after ?? NO_REFERENCE;
+    this.#reference = this.#start;
+    this.#muted = session.muted;
+    this.#covered = list.map(() => false);
+  }
+
+  read(): void {
+    if (this.#muted) return this.#readMuted();
+    let from = 0;
+    let pending: Turn["kind"] | undefined;
+    for (const turn of this.#turns()) {
+      this.#segment(from, turn.from, pending === "amend");
+      from = turn.to;
+      if (turn.kind === "undo") {
+        this.#undo(turn);
+        pending = undefined;
+      } else if (turn.kind === "amend") {
+        pending = "amend";
+        this.#cover(turn.from, turn.to, "command", "amend");
+      } else {
+        this.#note(turn);
+        return;
+      }
+    }
+    this.#segment(from, this.#list.length, pending === "amend");
+  }
+
+  /** Between "stop listening" and "start listening" only hazards and the call to listen are heard. */
+  #readMuted(): void {
+    const fragment = readFragment(this.#list, this.#carry(), this.#session.lexicon);
+    const kept = fragment.drafts.filter(({ entry }) => entry.type === "hazard" || (entry.type === "command" && entry.command === "unmute"));
+    this.#accept({ ...fragment, drafts: kept }, 0);
+    if (kept.some(({ entry }) => entry.type === "command")) this.#muted = false;
+  }
+
+  #turns(): Turn[] {
+    const turns: Turn[] = [];
+    const { lexicon } = this.#session;
+    for (let at = 0; at < this.#list.length; ) {
+      const note = matchAt(lexicon.note, this.#list, at) ?? (this.#list[at] === "note" && this.#noteAlone(at) ? { end: at + 1 } : undefined);
+      if (note && note.end < this.#list.length && this.#opensNote(at)) {
+        turns.push({ kind: "note", from: at, to: note.end });
+        return turns;
+      }
+      const undo = matchAt(lexicon.undo, this.#list, at);
+      const change = matchAt(lexicon.amend, this.#list, at);
+      if (undo && undo.end >= (change?.end ?? 0)) {
+        turns.push({ kind: "undo", from: at, to: undo.end });
+        at = undo.end;
+      } else if (change) {
+        turns.push({ kind: "amend", from: at, to: change.end });
+        at = change.end;
+      } else at += 1;
+    }
+    return turns;
+  }
+
+  #noteAlone(at: number): boolean {
+    return at === 0 || /^(?:okay|ok|uh|um|and|also|so|well|please)$/.test(this.#list[at - 1] ?? "");
+  }
+
+  /** "a note", "no note": the word as a thing is no lead-in. */
+  #opensNote(at: number): boolean {
+    return !/^(?:a|the|no|my|his|that|this|any|on|of|sticky|left|quick)$/.test(this.#list[at - 1] ?? "");
+  }
+
+  #note(turn: Turn): void {
+    const first = this.#words[turn.to];
+    const last = this.#words[this.#words.length - 1];
+    if (!first || !last) return;
+    const said = this.#text.slice(first.from).trim().replace(/\.$/, "").toLowerCase();
+    this.#cover(turn.from, turn.to, "command", "note");
+    this.#cover(turn.to, this.#list.length, "detail", "note");
+    this.#push([{ entry: { type: "note", text: said }, chunks: [], rule: "note", named: true }], () => [first.from, last.to]);
+  }
+
+  #carry(): Carry {
+    const here = this.#current.length > 0 ? this.#current : (this.#steps.at(-1)?.entries ?? []);
+    return { parts: this.#reference.parts, recent: this.#reference.recent, last: here, lastTest: this.#reference.lastTest };
+  }
+
+  #segment(from: number, to: number, amends: boolean): void {
+    if (to <= from) return;
+    const words = this.#list.slice(from, to);
+    const fragment = readFragment(words, this.#carry(), this.#session.lexicon);
+    if (amends && this.#amend(words, fragment, from)) return;
+    this.#accept(fragment, from);
+  }
+
+  #amend(words: string[], fragment: Fragment, from: number): boolean {
+    const inPhrase = this.#current.length > 0;
+    const step = inPhrase ? undefined : this.#steps.at(-1);
+    const before = inPhrase ? this.#current : (step?.entries ?? []);
+    const after = amend(before, words, fragment);
+    if (!after) {
+      // "seat gasket, sorry, cage gasket" said before anything was read: the slip leaves no trace
+      return false;
+    }
+    for (const { entry } of fragment.drafts) if (entry.type === "hazard") this.#alerts.push(entry);
+    for (const [at, one] of fragment.scene.chunks.entries()) {
+      if (one.unknown || one.talk) continue;
+      void at;
+      for (let word = one.from; word < one.to; word += 1) this.#covered[from + word] = true;
+    }
+    this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
+    if (inPhrase) this.#current = after;
+    else if (step) {
+      this.#touched.add(step.phrase);
+      const parts = lastParts(after, step.after);
+      this.#steps = [...this.#steps.slice(0, -1), { ...step, entries: after, after: parts }];
+    }
+    const named = lastParts(after, this.#reference);
+    this.#reference = { ...this.#reference, parts: named.parts, recent: named.recent };
+    this.#turned = true;
+    return true;
+  }
+
+  #accept(fragment: Fragment, from: number): void {
+    for (const one of fragment.scene.chunks) {
+      if (!one.used) continue;
+      for (let word = one.from; word < one.to; word += 1) this.#covered[from + word] = true;
+    }
+    this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
+    const kept = this.#muted ? fragment.drafts.filter(({ entry }) => entry.type === "hazard" || entry.type === "command") : fragment.drafts;
+    this.#push(kept, (draft) => {
+      const chunks = draft.chunks.map((at) => fragment.scene.chunks[at]).filter((one) => one !== undefined);
+      const first = Math.min(...chunks.map((one) => one.from)) + from;
+      const last = Math.max(...chunks.map((one) => one.to)) - 1 + from;
+      return [this.#words[first]?.from ?? 0, this.#words[last]?.to ?? this.#text.length];
+    });
+    const tested = [...kept].reverse().find(({ entry }) => entry.type === "test")?.entry;
+    this.#reference = { parts: fragment.named, recent: fragment.recent, lastTest: tested?.type === "test" ? tested.test : this.#reference.lastTest };
+    if (kept.some(({ entry }) => entry.type === "valve" && entry.tag)) this.#reference = keepAfterTag(fragment, kept, this.#reference);
+  }
+
+  #push(drafts: readonly Draft[], span: (draft: Draft) => [number, number]): void {
+    for (const draft of drafts) {
+      const at = span(draft);
+      const entry: Entry = { ...draft.entry, words: this.#text.slice(at[0], at[1]), rule: draft.rule, confidence: draft.named ? 0.97 : 0.9, phrase: this.#phrase, at };
+      this.#current.push(entry);
+      if (entry.type === "hazard") this.#alerts.push(entry);
+      if (entry.type === "command" && entry.command === "mute") this.#muted = true;
+      if (entry.type === "command" && entry.command === "unmute") this.#muted = false;
+    }
+  }
+
+  #undo(turn: Turn): void {
+    this.#cover(turn.from, turn.to, "command", "undo");
+    this.#turned = true;
+    if (this.#current.length > 0 || this.#spoken(turn.from)) {
+      // inside a phrase it drops the words before it
+      const hazards = this.#current.filter((entry) => entry.type === "hazard");
+      void hazards;
+      this.#current = [];
+      this.#reference = this.#start;
+      for (let at = 0; at < turn.from; at += 1) this.#covered[at] = true;
+      return;
+    }
+    const last = this.#steps.at(-1);
+    if (!last) return;
+    this.#touched.add(last.phrase);
+    this.#steps = this.#steps.slice(0, -1);
+    this.#reference = last.before;
+  }
+
+  /** Something of the trade was said before the undo, though it left no entry. */
+  #spoken(to: number): boolean {
+    const parts = chunk(this.#list.slice(0, to), this.#session.lexicon);
+    return parts.some((one) => one.senses.part !== undefined || (one.senses.condition !== undefined && !one.senses.plain && one.text.length > 4 && !one.senses.verdict));
+  }
+
+  #cover(from: number, to: number, as: Mark["as"], code: string): void {
+    for (let at = from; at < to; at += 1) this.#covered[at] = true;
+    const first = this.#words[from];
+    const last = this.#words[to - 1];
+    if (first && last) this.#marks.push({ at: [first.from, last.to], as, code });
+  }
+
+  result(): Listening {
+    const { marks, unread } = unreadOf(this.#text, this.#words, this.#covered, this.#marks, this.#phrase, this.#current.length > 0 || this.#turned);
+    const reading: PhraseReading = { text: this.#text, entries: this.#current, unread, ask: this.#asks, marks, touched: [...this.#touched], alerts: this.#alerts };
+    const steps = this.#current.length > 0 ? [...this.#steps, { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference }] : this.#rename();
+    const session = this.#session;
+    return {
+      phrases: [...session.phrases, reading],
+      entries: steps.flatMap((step) => step.entries),
+      unread: [...session.unread, ...unread],
+      ask: [...session.ask, ...this.#asks],
+      muted: this.#muted,
+      steps,
+      lexicon: session.lexicon,
+    };
+  }
+
+  /** A phrase that only names a part ("okay, the bonnet bolts") is what "it" means next. */
+  #rename(): Step[] {
+    const last = this.#steps.at(-1);
+    if (this.#reference === this.#start || this.#reference.parts === this.#start.parts || this.#turned) return this.#steps;
+    if (!last) return [{ phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference }];
+    return [...this.#steps.slice(0, -1), { ...last, after: this.#reference }];
+  }
+}
+
+/** After an amendment, "it" is the part that now stands. */
+function lastParts(entries: readonly Entry[], old: Reference): Reference {
+  const last = [...entries].reverse().find((entry) => "part" in entry && entry.part);
+  if (!last || !("part" in last) || !last.part) return old;
+  const part = last.part;
+  if (old.parts.some((one) => one.part === part)) return old;
+  return { ...old, parts: [{ part }], recent: [...old.recent.filter((one) => !old.parts.some((gone) => gone.part === one.part)), { part }] };
+}
+
+/** Another valve has other parts: only what was named after its tag is carried on. */
+function keepAfterTag(fragment: Fragment, drafts: readonly Draft[], reference: Reference): Reference {
+  const tagAt = Math.max(...drafts.filter(({ entry }) => entry.type === "valve").flatMap(({ chunks }) => chunks));
+  const later = drafts.some(({ entry, chunks }) => "part" in entry && entry.part && Math.max(...chunks) > tagAt);
+  void fragment;
+  return later ? reference : { parts: [], recent: [] };
+}

@@ -1,0 +1,148 @@
+import type { Part, Test, TestResult } from "../shapes/codes.ts";
+import { isPressure, isRate, type Measure } from "./measures.ts";
+import { has, type Scene } from "./scene.ts";
+
+/** Step 4b: tests and how they went. */
+export interface TestSaid {
+  at: number;
+  test: Test;
+  result: TestResult;
+  chunks: number[];
+}
+
+/** Which test a part's name stands for, in "packing passed the test". */
+const TEST_OF: Partial<Record<Part, Test>> = {
+  packing: "packing", stem: "packing", packing_nut: "packing", actuator: "actuator", diaphragm: "actuator", housing: "actuator",
+  upper_diaphragm: "actuator", body: "shell", seat: "seat_leak", plug: "seat_leak", valve: "seat_leak",
+};
+
+/** Tests that are named, or said by their outcome alone. */
+export function findTests(scene: Scene): TestSaid[] {
+  const { chunks } = scene;
+  const tests: TestSaid[] = [];
+  for (let at = 0; at < chunks.length; at += 1) {
+    const chunk = chunks[at];
+    if (!chunk || chunk.talk) continue;
+    const { senses } = chunk;
+    if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
+    else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
+    else if (senses.testing) {
+      const part = partBefore(scene, at);
+      if (part) tests.push({ at, test: part.test, result: null, chunks: [part.at, at] });
+    }
+  }
+  return tests;
+}
+
+/** "packing failed the test too", "actuator failed its air test". */
+function partBefore(scene: Scene, at: number): { test: Test; at: number } | undefined {
+  for (let back = at - 1; back >= 0 && back >= at - 5; back -= 1) {
+    const part = scene.chunks[back]?.senses.part;
+    if (part) {
+      const test = TEST_OF[part];
+      return test ? { test, at: back } : undefined;
+    }
+  }
+  return undefined;
+}
+
+/** Gives each test the verdict said of it; verdicts with a pressure and no test are of the seat. */
+export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly Measure[], lastTest: Test | undefined): TestSaid[] {
+  const { chunks } = scene;
+  for (let at = 0; at < chunks.length; at += 1) {
+    const chunk = chunks[at];
+    const verdict = chunk?.senses.verdict;
+    if (!chunk || !verdict || chunk.used || chunk.talk || chunk.senses.outcome) continue;
+    const negated = has(chunks[at - 1], "not") && !chunk.text.startsWith("no") && !chunk.text.startsWith("not");
+    const result: TestResult = negated ? (verdict === "pass" ? "fail" : "pass") : verdict;
+    const before = testBefore(scene, tests, at);
+    const after = before ? undefined : testAfter(scene, tests, at);
+    const test = before ?? after;
+    if (test) {
+      if (test.result === null) test.result = result;
+      test.chunks.push(at);
+      if (negated) test.chunks.push(at - 1);
+      continue;
+    }
+    const strong = /^(?:pass|fail|hold|held|no |zero|not leaking|isnt leaking|tight|leak|didnt|doesnt leak|did not|dropping|losing|lost|bled|bleed|without|nothing leak|not a drop|rock solid)/.test(chunk.text);
+    if (!strong) continue;
+    const noun = subjectBefore(scene, at);
+    const onPart = chunks[at + 1] && has(chunks[at + 1], "prep") && scene.noun(at + 2)?.part;
+    const onWhole = noun === undefined || noun === "valve";
+    const pressured = measures.some((one) => isPressure(one.unit) || one.unit === "pound");
+    if (/^(?:passe[ds]|failed|fails|fail|pass)$/.test(chunk.text)) {
+      const byPart = noun ? TEST_OF[noun] : undefined;
+      const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
+      if (code) tests.push({ at, test: code, result, chunks: [at] });
+    } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat")) tests.push({ at, test: "seat_leak", result, chunks: [at] });
+    else if (/^(?:holding|holds|held)/.test(chunk.text) && onWhole) tests.push({ at, test: "seat_leak", result, chunks: [at] });
+  }
+  const settled = merge(tests);
+  const rate = measures.find((one) => isRate(one.unit));
+  if (rate) {
+    const code: Test = rate.noun?.part === "packing" ? "packing" : "seat_leak";
+    const existing = settled.find((one) => one.test === code);
+    if (!existing) settled.push({ at: Math.max(...measures.map((one) => one.to)), test: code, result: null, chunks: [] });
+    else if (existing.result === "fail" && existing.chunks.every((at) => /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""))) existing.result = null;
+  }
+  if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
+    const stroking = chunks.findIndex((chunk) => /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/.test(chunk.text) && !chunk.used);
+    if (stroking >= 0) settled.push({ at: stroking, test: "stroke", result: null, chunks: [stroking] });
+  }
+  for (const test of settled) scene.use(...test.chunks);
+  return settled;
+}
+
+const isClear = (scene: Scene, at: number): boolean => {
+  const chunk = scene.chunks[at];
+  if (!chunk) return false;
+  if (chunk.senses.part && !chunk.used) return false;
+  return !chunk.unknown && !chunk.senses.work && !(chunk.senses.condition && !chunk.senses.verdict && !chunk.used);
+};
+
+function testBefore(scene: Scene, tests: readonly TestSaid[], at: number): TestSaid | undefined {
+  const before = tests.filter((one) => one.at < at && scene.chunks[one.at]?.senses.outcome === undefined).at(-1);
+  if (!before) return undefined;
+  const own = new Set(before.chunks);
+  for (let between = before.at + 1; between < at; between += 1) {
+    const behindPrep = has(scene.chunks[between - 1], "prep") || has(scene.chunks[between - 2], "prep");
+    if (!own.has(between) && !isClear(scene, between) && !behindPrep) return undefined;
+  }
+  return before;
+}
+
+function testAfter(scene: Scene, tests: readonly TestSaid[], at: number): TestSaid | undefined {
+  const after = tests.find((one) => one.at > at);
+  if (!after || after.result !== null) return undefined;
+  const own = new Set(after.chunks);
+  for (let between = at + 1; between < after.at; between += 1) {
+    const chunk = scene.chunks[between];
+    if (own.has(between) || has(chunk, "det") || chunk?.senses.plain || has(chunk, "it") || has(chunk, "prep")) continue;
+    return undefined;
+  }
+  return /^(?:pass|fail|good|no leak|no leaks|bad|holding|held|didnt pass)/.test(scene.chunks[at]?.text ?? "") ? after : undefined;
+}
+
+function subjectBefore(scene: Scene, at: number): Part | undefined {
+  for (let back = at - 1; back >= 0 && back >= at - 4; back -= 1) {
+    const chunk = scene.chunks[back];
+    if (chunk?.senses.part && !chunk.used) return chunk.senses.part;
+    if (chunk?.senses.condition || chunk?.senses.work) return undefined;
+  }
+  return undefined;
+}
+
+/** One entry a test: a test named and its outcome said apart are one. */
+function merge(tests: readonly TestSaid[]): TestSaid[] {
+  const merged: TestSaid[] = [];
+  for (const one of [...tests].sort((a, b) => a.at - b.at)) {
+    const same = merged.find((other) => other.test === one.test);
+    if (!same) merged.push({ ...one });
+    else {
+      same.result = one.result ?? same.result;
+      same.chunks.push(...one.chunks);
+      same.at = Math.max(same.at, one.at);
+    }
+  }
+  return merged;
+}

@@ -1,0 +1,46 @@
+/**
+ * Step 1: a phrase becomes words, each with its place in the text.
+ * Case, punctuation, apostrophes and hyphens do not reach the later steps: speech has none of them.
+ */
+export interface Word {
+  /** lower case, letters or digits only ("seats" for "seat's"); a number keeps its point and stroke */
+  text: string;
+  /** first and one past last character */
+  from: number;
+  to: number;
+}
+
+const PIECE = /\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
+const SIGNS: Record<string, string> = {
+  "#": "lbs", "%": "%", '"': "inch", "°": "degrees", "@": "at", "&": "and", "~": "about", "<": "<", ">": ">",
+  "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
+};
+const DIGIT = /^[\d.]/;
+
+/** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
+const MOST_WORDS = 2000;
+
+export function splitWords(text: string): Word[] {
+  const words: Word[] = [];
+  PIECE.lastIndex = 0;
+  for (let match = PIECE.exec(text); match && words.length < MOST_WORDS; match = PIECE.exec(text)) {
+    const raw = match[0];
+    const from = match.index;
+    const to = from + raw.length;
+    if (raw === "-" || raw === "–") {
+      // "25-30" is a range; every other hyphen only joins words
+      const before = words[words.length - 1];
+      if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? "")) words.push({ text: "to", from, to });
+      continue;
+    }
+    const sign = SIGNS[raw];
+    if (sign !== undefined) {
+      const before = words[words.length - 1];
+      if ((raw === '"' || raw === "#") && !(before && DIGIT.test(before.text) && before.to === from)) continue;
+      words.push({ text: sign, from, to });
+      continue;
+    }
+    words.push({ text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, ""), from, to });
+  }
+  return words;
+}

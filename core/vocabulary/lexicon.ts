@@ -1,0 +1,234 @@
+import type { Acts, Bound, Condition, Extent, Hazard, Part, Place, Quantity, Service, Severity, Test, Work } from "../shapes/codes.ts";
+import { COMMAND_ROWS, HAZARD_ROWS, NO_HAZARD } from "./alarms.ts";
+import { CONDITION_ROWS } from "./conditions.ts";
+import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "./details.ts";
+import { GRAMMAR, type GrammarRole, TURNS } from "./grammar.ts";
+import { inflect, plurals } from "./inflect.ts";
+import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS, type UnitRow } from "./measures.ts";
+import { Pattern, spell } from "./notation.ts";
+import { PART_ROWS } from "./parts.ts";
+import { IDIOMS } from "./talk.ts";
+import { TEST_ROWS, VERDICTS } from "./tests.ts";
+import { PLACING_VERBS, WORK_ROWS } from "./work.ts";
+
+/** All that one stretch of words can mean; what it does mean is settled by what stands around it. */
+export interface Senses {
+  part?: Part;
+  /** the part's name ends in a plural */
+  plural?: boolean;
+  condition?: { code: Condition; form: "is" | "has" | "does" }[];
+  work?: { code: Work; form: "base" | "past" | "ing" | "noun"; with?: string[] }[];
+  placing?: "base" | "past" | "ing";
+  place?: Place;
+  severity?: Severity;
+  extent?: Extent;
+  acts?: Acts;
+  service?: Service;
+  unit?: UnitRow["code"];
+  quantity?: Quantity;
+  bound?: Bound;
+  test?: Test;
+  outcome?: { test: Test; result: "pass" | "fail" };
+  verdict?: "pass" | "fail";
+  /** the bare word "test" */
+  testing?: boolean;
+  roles?: Set<GrammarRole>;
+  plain?: boolean;
+}
+
+interface TrieNode {
+  next?: Map<string, TrieNode>;
+  senses?: Senses;
+}
+
+/** Patterns found by their first word. */
+export interface PatternIndex<Code> {
+  byFirst: Map<string, { pattern: Pattern; code: Code }[]>;
+}
+
+export interface Lexicon {
+  /** the longest stretch known from `start`: its senses and the index after it */
+  longest(words: readonly string[], start: number): { senses: Senses; end: number } | undefined;
+  hazards: PatternIndex<Hazard>;
+  noHazard: PatternIndex<true>;
+  commands: PatternIndex<string>;
+  idioms: PatternIndex<true>;
+  undo: PatternIndex<true>;
+  amend: PatternIndex<true>;
+  note: PatternIndex<true>;
+  /** every single word that some row uses */
+  words: Set<string>;
+}
+
+/** A word a site taught: it means the same as a code the log has. */
+export interface TaughtWord {
+  say: string;
+  as: { part: Part } | { condition: Condition; form?: "is" | "has" | "does" } | { work: Work };
+}
+
+function index<Code>(rows: readonly { line: string; code: Code }[]): PatternIndex<Code> {
+  const byFirst: PatternIndex<Code>["byFirst"] = new Map();
+  for (const { line, code } of rows) {
+    const pattern = new Pattern(line);
+    for (const first of pattern.firsts) {
+      const list = byFirst.get(first);
+      if (list) list.push({ pattern, code });
+      else byFirst.set(first, [{ pattern, code }]);
+    }
+  }
+  return { byFirst };
+}
+
+/** The longest pattern that matches at `start`. */
+export function matchAt<Code>(found: PatternIndex<Code>, words: readonly string[], start: number): { code: Code; end: number } | undefined {
+  let best: { code: Code; end: number } | undefined;
+  for (const { pattern, code } of found.byFirst.get(words[start] ?? "") ?? []) {
+    const end = pattern.match(words, start);
+    if (end > start && (!best || end > best.end)) best = { code, end };
+  }
+  return best;
+}
+
+export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
+  const root: TrieNode = {};
+  const words = new Set<string>();
+
+  const put = (text: string, add: (senses: Senses) => void) => {
+    let node = root;
+    for (const word of text.split(" ")) {
+      words.add(word);
+      node.next ??= new Map();
+      let next = node.next.get(word);
+      if (!next) {
+        next = {};
+        node.next.set(word, next);
+      }
+      node = next;
+    }
+    node.senses ??= {};
+    add(node.senses);
+  };
+  const putAll = (lines: readonly string[], add: (senses: Senses) => void) => {
+    for (const line of lines) for (const text of spell(line)) if (text) put(text, add);
+  };
+  const putPart = (line: string, code: Part) => {
+    for (const name of spell(line)) {
+      for (const [nth, form] of plurals(name).entries()) {
+        const add = (senses: Senses) => {
+          senses.part ??= code;
+          if (nth > 0 || /s$/.test(form)) senses.plural ??= true;
+        };
+        put(form, add);
+        // "locknut", "orings": two short words are often written or heard as one
+        const pieces = form.split(" ");
+        if (pieces.length === 2 && form.length <= 16) put(pieces.join(""), add);
+      }
+    }
+  };
+  const putWork = (code: Work, verb: string, along?: string[]) => {
+    const forms = inflect(verb);
+    for (const form of ["base", "past", "ing"] as const)
+      for (const text of forms[form])
+        put(text, (senses) => {
+          senses.work ??= [];
+          senses.work.push({ code, form, with: along });
+        });
+  };
+
+  for (const row of PART_ROWS) for (const line of row.say) putPart(line, row.code);
+  for (const row of CONDITION_ROWS)
+    for (const form of ["is", "has", "does"] as const)
+      putAll(row[form] ?? [], (senses) => {
+        senses.condition ??= [];
+        if (!senses.condition.some((one) => one.code === row.code && one.form === form)) senses.condition.push({ code: row.code, form });
+      });
+  for (const row of WORK_ROWS) {
+    for (const verb of row.verbs) putWork(row.code, verb);
+    for (const { verb, words: along } of row.with ?? []) {
+      putWork(row.code, verb, along);
+      // said together ("blew out the strainer") the two words are one verb
+      const forms = inflect(verb);
+      for (const form of ["base", "past", "ing"] as const)
+        for (const text of forms[form])
+          for (const small of along)
+            put(`${text} ${small}`, (senses) => {
+              senses.work ??= [];
+              senses.work.push({ code: row.code, form });
+            });
+    }
+    putAll(row.nouns ?? [], (senses) => {
+      senses.work ??= [];
+      senses.work.push({ code: row.code, form: "noun" });
+    });
+  }
+  for (const verb of PLACING_VERBS) {
+    const forms = inflect(verb);
+    for (const form of ["base", "past", "ing"] as const)
+      for (const text of forms[form])
+        put(text, (senses) => {
+          senses.placing ??= form === "base" && forms.past.includes(text) ? "past" : form;
+        });
+  }
+  for (const text of ["put", "set"]) put(text, (senses) => {
+    // the past of these is spelled like the base: what is said at the valve has mostly been done
+    senses.placing = "past";
+  });
+  for (const row of PLACE_ROWS) putAll(row.say, (senses) => { senses.place ??= row.code; });
+  for (const row of SEVERITY_ROWS) putAll(row.say, (senses) => { senses.severity ??= row.code; });
+  for (const row of EXTENT_ROWS) putAll(row.say, (senses) => { senses.extent ??= row.code; });
+  for (const row of ACTS_ROWS) putAll(row.say, (senses) => { senses.acts ??= row.code; });
+  for (const row of SERVICE_ROWS) putAll(row.say, (senses) => { senses.service ??= row.code; });
+  for (const row of UNIT_ROWS) putAll(row.say, (senses) => { senses.unit ??= row.code; });
+  for (const row of QUANTITY_ROWS) putAll(row.say, (senses) => { senses.quantity ??= row.code; });
+  for (const row of BOUND_ROWS) putAll(row.say, (senses) => { senses.bound ??= row.code; });
+  for (const row of TEST_ROWS) {
+    putAll(row.say, (senses) => { senses.test ??= row.code; });
+    putAll(row.pass, (senses) => { senses.outcome ??= { test: row.code, result: "pass" }; });
+    putAll(row.fail, (senses) => { senses.outcome ??= { test: row.code, result: "fail" }; });
+  }
+  for (const result of ["pass", "fail"] as const) putAll(VERDICTS[result], (senses) => { senses.verdict ??= result; });
+  put("test", (senses) => { senses.testing = true; });
+  put("tests", (senses) => { senses.testing = true; });
+  for (const role of Object.keys(GRAMMAR) as GrammarRole[])
+    putAll(GRAMMAR[role], (senses) => {
+      senses.roles ??= new Set();
+      senses.roles.add(role);
+    });
+  for (const { say, as } of taught) {
+    const text = say.toLowerCase().replace(/['’]/g, "").replace(/[^a-z0-9]+/g, " ").trim();
+    if (!text) continue;
+    if ("part" in as) {
+      for (const form of plurals(text)) put(form, (senses) => { senses.part = as.part; });
+    } else if ("condition" in as) {
+      put(text, (senses) => { senses.condition = [{ code: as.condition, form: as.form ?? "is" }]; });
+    } else putWork(as.work, text);
+  }
+
+  return {
+    longest(list, start) {
+      let node: TrieNode | undefined = root;
+      let found: { senses: Senses; end: number } | undefined;
+      for (let at = start; at < list.length; at += 1) {
+        node = node.next?.get(list[at] as string);
+        if (!node) break;
+        if (node.senses) found = { senses: node.senses, end: at + 1 };
+      }
+      return found;
+    },
+    hazards: index(HAZARD_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code })))),
+    noHazard: index(NO_HAZARD.map((line) => ({ line, code: true as const }))),
+    commands: index(COMMAND_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code as string })))),
+    idioms: index(IDIOMS.map((line) => ({ line, code: true as const }))),
+    undo: index(TURNS.undo.map((line) => ({ line, code: true as const }))),
+    amend: index(TURNS.amend.map((line) => ({ line, code: true as const }))),
+    note: index(TURNS.note.map((line) => ({ line, code: true as const }))),
+    words,
+  };
+}
+
+let shipped: Lexicon | undefined;
+/** The lexicon of the shipped rows, made once. */
+export function lexicon(): Lexicon {
+  shipped ??= buildLexicon();
+  return shipped;
+}

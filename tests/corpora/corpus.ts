@@ -1,0 +1,67 @@
+import { readFileSync } from "node:fs";
+import { hear } from "../../core/index.ts";
+import type { Entry } from "../../core/index.ts";
+
+/** A session's phrases and the entries that must stand after the last. */
+export interface Case {
+  id: string;
+  say: string[];
+  entries: Entry[];
+}
+
+export const CORPORA = ["working", "field", "shop", "transcripts"] as const;
+
+export function loadCases(name: (typeof CORPORA)[number]): Case[] {
+  return readFileSync(new URL(`./${name}.jsonl`, import.meta.url), "utf8")
+    .split("\n")
+    .filter((line) => line.trim())
+    .map((line) => JSON.parse(line) as Case);
+}
+
+/**
+ * Half of each corpus is looked at while the reader is made better (odd numbers); the other half is only scored,
+ * so that its figure says what strangers' phrases may expect.
+ */
+export const isLookedAt = (one: Case): boolean => Number(one.id.split("-")[1]) % 2 === 1;
+
+/** The contract's keys alone, in a fixed order. */
+export function bare(entry: Entry): string {
+  const { words: _w, rule: _r, confidence: _c, phrase: _p, at: _a, resolved: _s, assumed: _m, ...rest } = entry as Entry & Record<string, unknown>;
+  return JSON.stringify(Object.fromEntries(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1))));
+}
+
+export interface Scored {
+  one: Case;
+  right: boolean;
+  got: string[];
+  want: string[];
+  unread: string[];
+}
+
+export function score(one: Case): Scored {
+  const heard = hear({ id: one.id, say: one.say });
+  const got = heard.entries.map(bare);
+  const want = one.entries.map(bare);
+  return { one, right: got.length === want.length && got.every((text, at) => text === want[at]), got, want, unread: heard.unread.map((word) => word.text) };
+}
+
+/** Share of cases wholly right, of chatter cases that invent something, and F1 over entries. */
+export function summary(scored: readonly Scored[]): { cases: number; right: number; chatter: number; invented: number; f1: number } {
+  const chatter = scored.filter(({ want }) => want.length === 0);
+  let hit = 0;
+  let got = 0;
+  let want = 0;
+  for (const one of scored) {
+    const left = [...one.want];
+    got += one.got.length;
+    want += one.want.length;
+    for (const text of one.got) {
+      const at = left.indexOf(text);
+      if (at >= 0) {
+        hit += 1;
+        left.splice(at, 1);
+      }
+    }
+  }
+  return { cases: scored.length, right: scored.filter(({ right }) => right).length, chatter: chatter.length, invented: chatter.filter(({ got: made }) => made.length > 0).length, f1: (2 * hit) / (got + want || 1) };
+}
