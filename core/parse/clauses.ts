@@ -1,7 +1,7 @@
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { copyOnto } from "./copying.ts";
-import { readFindings } from "./findings.ts";
+import { readFindings, tightSaid } from "./findings.ts";
 import { readNeed } from "./needs.ts";
 import { has, type Named, type Noun, type Scene } from "./scene.ts";
 import { readLeaving, readPlacing, readWork } from "./works.ts";
@@ -42,7 +42,12 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (!chunk) return at + 1;
   if (chunk.hazard || chunk.command || chunk.tag) {
     endClause(state, at + 1);
-    return at + 1;
+    if (!chunk.hazard) return at + 1;
+    // "mashed my thumb in the yoke": where it happened is no subject
+    state.subject = undefined;
+    const where = has(scene.chunks[at + 1], "prep") ? scene.noun(at + 2) : undefined;
+    if (where) scene.use(...range(at + 1, where.to));
+    return where ? where.to : at + 1;
   }
   if (chunk.talk) {
     if (state.subject) state.subject.open = false;
@@ -79,7 +84,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (!noun || noun.core > at || !chunk.senses.part) {
     const work = chunk.senses.work ? readWork(scene, state, at) : undefined;
     if (work) return work;
-    const finding = chunk.senses.condition || (chunk.senses.severity && !noun) ? readFindings(scene, state, at) : undefined;
+    const finding = chunk.senses.condition || tightSaid(chunk) || (chunk.senses.severity && !noun) ? readFindings(scene, state, at) : undefined;
     if (finding) return finding;
   }
   if (noun) return readSubject(scene, state, at);
@@ -157,7 +162,7 @@ function readSubject(scene: Scene, state: ClauseState, at: number): number {
   if (!list) return at + 1;
   const { nouns, end } = list;
   const first = nouns[0] as Noun;
-  if (scene.chunks[at - 1]?.talk && first.from === at) {
+  if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first)) {
     // "truck seat", "boat gasket": not this valve's
     return end;
   }
@@ -177,9 +182,10 @@ function readSubject(scene: Scene, state: ClauseState, at: number): number {
     const wanted = has(after, "owed") || after?.text === "needed";
     if (!scene.predicateFollows(end) || has(after, "is") || owed) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
-      for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, end], "new_part");
+      const fitted = wanted ? end + 1 : pastFitting(scene, end);
+      for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
       settleSubject(scene, state, nouns, false);
-      return end + (wanted ? 1 : 0);
+      return fitted;
     }
   }
   if (state.owed !== undefined && !first.one && (scene.at(state.owed)?.text.startsWith("need") || scene.at(state.owed)?.text.endsWith("use")) && !scene.predicateFollows(end) && !scene.chunks[end]?.senses.work && (first.det || first.count) && state.owed >= at - 2) {
@@ -198,6 +204,26 @@ function readSubject(scene: Scene, state: ClauseState, at: number): number {
   return end;
 }
 
+/** "a new one was fitted", "new packing has been put in": the fitting is the replacing. */
+function pastFitting(scene: Scene, from: number): number {
+  let at = from;
+  while (has(scene.at(at), "is") || has(scene.at(at), "did") || scene.isPlain(at)) {
+    if (has(scene.at(at), "and") || at > from + 4) return from;
+    at += 1;
+  }
+  const chunk = scene.at(at);
+  if (at === from && /^(?:in|on|put in|installed|fitted)$/.test(chunk?.text ?? "")) return at + 1;
+  if (chunk?.senses.work?.some((one) => one.code === "installed")) return at + 1;
+  if (chunk?.senses.placing) return /^(?:in|on|back in)$/.test(scene.at(at + 1)?.text ?? "") ? at + 2 : at + 1;
+  return from;
+}
+
+/** "the forklift … its hydraulic oil": a part of something else that the phrase talks about. */
+function ofTheirs(scene: Scene, noun: Noun): boolean {
+  const owner = [scene.at(noun.from), scene.at(noun.from - 1), scene.at(noun.from - 2)].some((one) => one && /^(?:its|his|her|their|your)$/.test(one.text));
+  return owner && scene.chunks.slice(0, noun.from).some((one) => one.talk) && scene.drafts.length === 0;
+}
+
 function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, end: number): boolean {
   const last = [...scene.drafts].reverse().find((draft) => draft.entry.type === "finding");
   if (!last || last.entry.type !== "finding") return false;
@@ -210,7 +236,10 @@ function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, e
 
 export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], open: boolean): void {
   state.subject = { nouns, open };
-  if (!open) state.said = true;
+  if (!open) {
+    state.said = true;
+    for (const noun of nouns) if (noun.to > noun.from && scene.at(noun.core)?.senses.part === noun.part) scene.use(...range(noun.from, noun.to));
+  }
   scene.name(nouns);
 }
 

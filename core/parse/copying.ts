@@ -1,6 +1,6 @@
 import type { Entry } from "../shapes/entry.ts";
 import { type ClauseState, range, settleSubject } from "./clauses.ts";
-import { has, type Noun, type Scene } from "./scene.ts";
+import { has, type Noun, oppositePlace, type Scene } from "./scene.ts";
 
 /** Step 5d: "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
 export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
@@ -17,7 +17,7 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
       const copy: Entry = { ...entry, part: noun.part };
       if (copy.type === "finding") {
         if (noun.place) copy.place = noun.place;
-        else if (noun.other || noun.one) delete copy.place;
+        else if (noun.other && copy.place && noun.part === entry.part) copy.place = oppositePlace(copy.place);
         if (noun.count !== undefined) copy.count = noun.count;
         else if (copy.count === 1) delete copy.count;
       }

@@ -18,9 +18,14 @@ interface Said {
 
 const RUBBER = new Set<string>(["diaphragm", "upper_diaphragm", "lower_diaphragm", "o_ring", "backup_ring", "packing", "seals", "gasket", "seat_gasket", "cage_gasket", "bonnet_gasket", "indicator_gasket", "cage_o_ring", "stem_guide_o_ring"]);
 /** Words so common in talk that they say something of a part only right behind it. */
-const EVERYDAY = new Set(["ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black", "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff", "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good", "good shape", "rusty"]);
+const EVERYDAY = new Set(["ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black", "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff", "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good", "good shape", "rusty", "backing out", "backing off", "backed off", "backed out", "catches", "drags", "catching", "hung up", "play", "not there", "left out", "fell off", "fell out", "score", "break", "jammed", "big", "froze"]);
+/** Conditions that somebody or something does to a part. */
+const DEEDS = new Set<Condition>(["stripped", "cross_threaded", "kinked", "bent", "broken", "cracked", "torn", "cut", "dented", "damaged", "galled", "rounded", "pinched", "burnt", "scored", "scratched", "nicked", "eroded", "holed", "chipped", "washed_out", "flattened"]);
 /** Plug and ice block a hole; the same word elsewhere is what it says. */
 const HOLES = new Set<string>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);
+
+/** "not leaking", "no leak": a verdict on a test, or, where no test is said, a leak looked for and not found. */
+export const tightSaid = (chunk: Chunk): boolean => chunk.senses.verdict === "pass" && /leak|weep|seep|drip/.test(chunk.text) && !chunk.used;
 
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   const group = readGroup(scene, state, start);
@@ -31,14 +36,23 @@ export function readFindings(scene: Scene, state: ClauseState, start: number): n
   const { nouns, named, to, span } = targetRead;
   if (!named && !clauseIsOurs(scene, Math.min(state.since, start), end + 1)) return undefined;
   if (named && talkBehind(scene, to)) return undefined;
+  // "crack in the upper housing, right side": a detail may stand behind the part
+  const late = to > end ? trail(scene, to) : undefined;
+  const lastSaid = said.at(-1);
+  if (late && late.end > to && lastSaid) {
+    lastSaid.place ??= late.place;
+    lastSaid.extent ??= late.extent;
+    lastSaid.severity ??= late.severity;
+    scene.use(...range(to, late.end));
+  }
   const kept = emit(scene, state, said, nouns, named, [Math.min(span, start), to]);
   if (!kept) return undefined;
   settleSubject(scene, state, nouns as Noun[], false);
   for (const one of said) scene.use(one.at);
   scene.use(...range(start, to).filter((at) => !scene.at(at)?.unknown));
-  if (!said.some((one) => one.absent)) state.not = undefined;
+  state.not = undefined;
   state.since = to;
-  return to;
+  return Math.max(to, late?.end ?? 0);
 }
 
 /** One or more conditions said together: "bent and scored", "no cracks or pitting". */
@@ -63,7 +77,7 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
       at += 1;
       continue;
     }
-    const condition = chunk.senses.condition ? choose(scene, state, at, said.length > 0) : undefined;
+    const condition = tightSaid(chunk) ? { code: "leaking" as const, form: /^n/.test(chunk.text) && !/^not/.test(chunk.text) ? ("has" as const) : ("does" as const), tight: true } : chunk.senses.condition ? choose(scene, state, at, said.length > 0) : undefined;
     if (!condition) {
       if (said.length === 0) return undefined;
       // "worn and badly scored", "cracks or pitting", "scale and some rust"
@@ -85,12 +99,12 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
       if (has(prep, "prep")) break;
     }
     const tail = trail(scene, at + 1);
-    said.push({ ...condition, severity: severity ?? tail.severity, extent: extent ?? tail.extent, place: tail.place ?? place, absent: (not && condition.code !== "ok") || undefined, at });
+    said.push({ code: condition.code, form: condition.form, severity: severity ?? tail.severity, extent: extent ?? tail.extent, place: tail.place ?? place, absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined, at });
     if (not && condition.code === "ok") said[said.length - 1] = { ...(said[said.length - 1] as Said), code: "damaged", absent: undefined };
     severity = undefined;
     extent = undefined;
-    at = tail.end;
-    end = tail.end;
+    at = withWhat(scene, condition.code, tail.end);
+    end = at;
     // "not worn, just dirty": "just" ends what the "not" reaches
     if (has(scene.at(at), "but") && !has(scene.at(at), "is")) break;
     if (scene.at(at)?.text === "just") {
@@ -106,6 +120,20 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
     }
   }
   return said.length > 0 ? { said, end } : undefined;
+}
+
+/** "plugged with mud", "full of sand": what it is blocked with is no second finding. */
+function withWhat(scene: Scene, code: Condition, from: number): number {
+  if (code !== "plugged" && code !== "fouled" && code !== "frozen") return from;
+  let at = from;
+  while (at < from + 3 && (/^(?:with|by|of|full of|in|from|a|some|the|solid|full|up)$/.test(scene.at(at)?.text ?? "") || scene.at(at)?.senses.severity)) at += 1;
+  if (at === from && !/(?:with|of|by|in)$/.test(scene.at(from - 1)?.text ?? "")) return from;
+  const what = scene.at(at);
+  if (what?.senses.condition?.some((one) => one.form === "has" && ["fouled", "frozen", "plugged", "corroded"].includes(one.code))) {
+    const more = (has(scene.at(at + 1), "and") || has(scene.at(at + 1), "or")) && scene.at(at + 2)?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled");
+    return more ? at + 3 : at + 1;
+  }
+  return from;
 }
 
 function joinsCondition(scene: Scene, at: number): boolean {
@@ -165,7 +193,8 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
       found.place = chunk.senses.place;
       at += 1;
       end = at;
-    } else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
+    } else if (chunk.text === "just" && next?.senses.severity && !scene.at(at + 2)?.senses.condition) at += 1;
+    else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
     else if (has(chunk, "prep") && has(next, "it") && !scene.noun(at + 1)?.part) {
       at += 2;
       end = at;
@@ -200,7 +229,10 @@ function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean):
   const subject = (state.subject?.nouns[0] ?? scene.named[0])?.part;
   const said = has(before, "is") || has(before, "has") || has(before, "not") || before?.senses.severity !== undefined || (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) || has(before, "it");
   const startsObject = has(next, "det") || has(next, "it") || (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
-  if (EVERYDAY.has(chunk.text) && !inGroup && !said) return undefined;
+  const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
+  if (EVERYDAY.has(chunk.text) && !joined && !said) return undefined;
+  // "gone weak": the verb of becoming, not the loss
+  if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity)) return undefined;
   if (/^(?:ok|okay|alright|all right)$/.test(chunk.text) && !inGroup && !(has(before, "is") && before?.text !== "just") && !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) && !before?.senses.severity) return undefined;
   // "clean the cage" is an order, "cage is clean" a verdict
   if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
@@ -243,18 +275,21 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
   const here = scene.at(end);
   const subjectNouns = (): Target => ({ nouns: subject?.nouns ?? [], named: true, to: end, span: subject?.nouns[0]?.from ?? start });
   // "stuck down in the body": where a seal sticks is a place
-  if (subject?.open && last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
+  if (last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
+    const held = subject ? subjectNouns() : { nouns: carried(scene, state), named: false, to: end, span: start };
     let at = end;
     while (scene.isPlain(at) || has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
     const where = scene.at(at)?.senses;
     if (where?.place ?? (where?.part === "body" ? "body" : undefined)) {
       last.place = where?.place ?? "body";
-      return { ...subjectNouns(), to: at + 1 };
+      return { ...held, to: at + 1 };
     }
-    if (where?.part) return { ...subjectNouns(), to: at + 1 };
+    if (where?.part) return { ...held, to: at + 1 };
   }
   const prepAt = prepositionAt(scene, end);
-  const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : undefined;
+  // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
+  const direct = scene.at(end)?.senses.place || (/out$/.test(scene.at(last.at)?.text ?? "") && last.form === "has") ? scene.nouns(end, "object") : undefined;
+  const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
   if (open && subject) {
     if (last.code === "fouled" || last.form === "has") {
@@ -271,6 +306,8 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
   if (last.form === "is") {
     const behind = scene.nouns(end, "object");
     const first = behind?.nouns[0];
+    // "somebody stripped the inlet threads": said as a deed
+    if (behind && first?.part && first.det && end === last.at + 1 && DEEDS.has(last.code) && !has(scene.at(start - 1), "is")) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
     if (behind && first?.part && !first.det && end === last.at + 1 && !scene.predicateFollows(behind.end) && (has(scene.at(start - 1), "det") || has(scene.at(start - 1), "found") || !subject || has(scene.at(start - 1), "fresh") || state.found !== undefined)) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   }
   if (subject) return { ...subjectNouns(), named: subject.open };

@@ -2,7 +2,7 @@ import type { Entry, ValveEntry } from "../shapes/entry.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { chunk } from "./chunks.ts";
 import { range, readClauses } from "./clauses.ts";
-import { findMeasures, type Measure, settleMeasures } from "./measures.ts";
+import { findMeasures, isRate, type Measure, settleMeasures } from "./measures.ts";
 import { type Carry, type Draft, has, type Named, Scene } from "./scene.ts";
 import { findTests, settleTests } from "./tests.ts";
 
@@ -19,13 +19,15 @@ export interface Fragment {
 export function readFragment(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const scene = new Scene(chunk(words, lexicon), carry);
   const tests = findTests(scene);
+  const found = findMeasures(scene);
+  const rated = found.some((one) => isRate(one.unit));
   const testAt = (from: number, to: number) => {
     let near: string | undefined;
     for (const one of tests) if (one.at >= from - 12 && one.at <= to + 12) near ??= one.test;
     const inside = tests.find((one) => one.at >= from && one.at < to);
-    return inside?.test ?? near ?? (leakSaid(scene, from, to) ? "seat_leak" : undefined);
+    return inside?.test ?? near ?? (rated || leakSaid(scene, from, to) ? "seat_leak" : undefined);
   };
-  const measures = settleMeasures(scene, findMeasures(scene), testAt);
+  const measures = settleMeasures(scene, found, testAt);
   const settled = settleTests(scene, tests, measures.readings, carry.lastTest);
   readValve(scene, measures.sizes);
   readClauses(scene);

@@ -183,7 +183,7 @@ function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low:
     const test = testAt(low, high);
     if (test === "seat_leak") return "upstream_pressure";
     if (test === "stroke") return "signal_pressure";
-    if (test === "actuator") return signalNear(scene, low, high) ? "signal_pressure" : "pressure";
+    if (test === "actuator") return "signal_pressure";
     if (word === "pressure" || isPressure(unit)) return actuatorNear(scene, low, high) ? "signal_pressure" : "pressure";
     // bare "pounds" need something of the trade beside them: weights and money are said in pounds too
     return test || word || onIt(scene, measure) || actuatorNear(scene, low, high) ? "pressure" : undefined;
@@ -230,11 +230,6 @@ function boltedNear(scene: Scene, measure: Measure, low: number, high: number): 
   return false;
 }
 
-function signalNear(scene: Scene, low: number, high: number): boolean {
-  for (let at = low; at < high; at += 1) if (scene.chunks[at]?.senses.quantity === "signal_pressure") return true;
-  return false;
-}
-
 function actuatorNear(scene: Scene, low: number, high: number): boolean {
   for (let at = low; at < high; at += 1) {
     const part = scene.chunks[at]?.senses.part;
@@ -259,7 +254,7 @@ function nounOf(scene: Scene, measure: Measure, quantity: Quantity, low: number,
     return undefined;
   }
   let at = measure.to;
-  while (at < high && (has(scene.chunks[at], "prep") || scene.chunks[at]?.senses.quantity || scene.chunks[at]?.senses.plain)) at += 1;
+  while (at < high && (has(scene.chunks[at], "prep") || scene.chunks[at]?.senses.quantity || scene.chunks[at]?.senses.plain || (quantity === "length" && scene.chunks[at]?.senses.condition?.some((one) => one.form === "has")))) at += 1;
   const joined = scene.chunks[measure.to];
   if (at < high && joined && (has(joined, "prep") || joined.senses.quantity)) {
     const noun = scene.noun(at);

@@ -36,6 +36,8 @@ export interface Noun extends Named {
   det?: boolean;
   /** "the other one": the counterpart of what was named last */
   other?: boolean;
+  /** "the top of the housing": the place is not part of the name */
+  apart?: boolean;
   /** "the lower one": the part comes from what was named last */
   one?: boolean;
 }
@@ -133,6 +135,7 @@ export class Scene {
         const next = this.chunks[at + 1];
         if (has(next, "prep") && next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
           if (!this.#partAhead(at + 2)) return undefined;
+          noun.apart = true;
           at += 1;
         }
         continue;
@@ -189,7 +192,7 @@ export class Scene {
       }
     }
     if (noun.one || noun.other) this.#resolveOne(noun);
-    else if (noun.part && noun.place) Object.assign(noun, placed(noun));
+    else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
     return noun;
   }
 

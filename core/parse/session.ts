@@ -99,6 +99,9 @@ class Working {
   readonly #alerts: Entry[] = [];
   readonly #asks: Ask[] = [];
   #turned = false;
+  /** the run of words before an amendment, in case nothing was read from it */
+  #restFrom: number | undefined;
+  #restTo = 0;
 
   constructor(session: Listening, text: string, words: Word[], list: string[], phrase: number) {
     this.#session = session;
@@ -190,6 +193,10 @@ class Working {
 
   #segment(from: number, to: number, amends: boolean): void {
     if (to <= from) return;
+    if (!amends) {
+      this.#restFrom = from;
+      this.#restTo = to;
+    }
     const words = this.#list.slice(from, to);
     const fragment = readFragment(words, this.#carry(), this.#session.lexicon);
     if (amends && this.#amend(words, fragment, from)) return;
@@ -202,8 +209,8 @@ class Working {
     const before = inPhrase ? this.#current : (step?.entries ?? []);
     const after = amend(before, words, fragment);
     if (!after) {
-      // "seat gasket, sorry, cage gasket" said before anything was read: the slip leaves no trace
-      return false;
+      // "order three, make that four body bolts": nothing stood yet, so the slip is dropped and the rest read on
+      return this.#restart(words, from);
     }
     for (const { entry } of fragment.drafts) if (entry.type === "hazard") this.#alerts.push(entry);
     for (const [at, one] of fragment.scene.chunks.entries()) {
@@ -221,6 +228,24 @@ class Working {
     const named = lastParts(after, this.#reference);
     this.#reference = { ...this.#reference, parts: named.parts, recent: named.recent };
     this.#turned = true;
+    return true;
+  }
+
+  #restart(words: string[], from: number): boolean {
+    if (this.#current.length > 0 || this.#restFrom === undefined) return false;
+    const before = chunk(this.#list.slice(this.#restFrom, this.#restTo), this.#session.lexicon);
+    const first = chunk(words, this.#session.lexicon)[0];
+    const slip = before.at(-1);
+    if (!slip || !first || !((slip.number && first.number) || (slip.senses.part && first.senses.part))) return false;
+    const start = this.#restFrom;
+    const kept = this.#list.slice(start, start + slip.from);
+    const fragment = readFragment([...kept, ...words], this.#carry(), this.#session.lexicon);
+    if (fragment.drafts.length === 0) return false;
+    for (let at = start; at < from; at += 1) this.#covered[at] = true;
+    // the words stand apart in the phrase: the entry points at where its last words were said
+    this.#push(fragment.drafts, () => [this.#words[start]?.from ?? 0, this.#words[from + words.length - 1]?.to ?? this.#text.length]);
+    for (let at = from; at < from + words.length; at += 1) this.#covered[at] = true;
+    this.#reference = { ...this.#reference, parts: fragment.named, recent: fragment.recent };
     return true;
   }
 

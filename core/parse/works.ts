@@ -15,6 +15,7 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (option.with && small === undefined) continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
+    if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
     if (option.code === "reused" && option.form !== "noun" && chunk.text.startsWith("ke") && !objectAhead(scene, at)) continue;
     if (measuredTorque(scene, at, option.code)) {
       return undefined;
@@ -91,9 +92,10 @@ function work(scene: Scene, state: ClauseState, at: number, code: Work, form: Fo
   const found = workTarget(scene, state, at, form);
   if (!found) return undefined;
   const status = statusOf(scene, state, form, code);
+  const fitsNew = code === "installed" && found.nouns.some((one) => (one as Noun).fresh);
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
   if (!found.named && !clauseIsOurs(scene, Math.min(state.since, at), span[1] + 1)) return undefined;
-  for (const one of found.nouns) emitWork(scene, state, code, status, one, span, `work_${status}`);
+  for (const one of found.nouns) emitWork(scene, state, fitsNew ? "replaced" : code, status, one, span, `work_${status}`);
   if (small !== undefined) scene.use(small);
   if (found.named) settleSubject(scene, state, found.nouns as Noun[], false);
   else if (state.subject) state.subject.open = false;
@@ -143,6 +145,7 @@ function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): W
   }
   if (open && subject) return { nouns: subject.nouns, named: true, from: Math.min(subject.nouns[0]?.from ?? at, at), to: at + 1 };
   const it = scene.at(next);
+  if (it?.text === "all" && scene.countAt(next + 1) !== undefined) return { nouns: [{ ...(carried(scene, state)[0] ?? { part: undefined }), count: scene.countAt(next + 1) }], named: false, from: at, to: next + 2 };
   if (has(it, "it") && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
   if (it?.number && scene.countAt(next) !== undefined) {
     const target = carried(scene, state)[0] ?? { part: undefined };
@@ -200,6 +203,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   const chunk = scene.at(at);
   const form = chunk?.senses.placing;
   if (!chunk || !form || chunk.used) return undefined;
+  // "stuck down in the body": nothing placed, so it is what sticks
+  if (chunk.text === "stuck" && (has(scene.at(at + 1), "prep") || scene.isPlain(at + 1)) && !has(scene.at(at + 1), "it") && !has(scene.at(at + 1), "det")) return undefined;
   // "threw it away", "slid the stem out": with its small word the verb is a work of its own
   if (chunk.senses.work?.some((one) => one.with && smallWordAt(scene, at, one.with) !== undefined && !freshAhead(scene, at))) return undefined;
   let noun: { nouns: Noun[]; end: number } | undefined;
@@ -269,6 +274,7 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     if (inOn && noun.nouns.every((one) => one.part)) return place(scene, state, noun.nouns, true, "installed", done, [at, end]);
     return undefined;
   }
+  if (it === undefined && back && state.subject && /^(?:put|stuck|slid|dropped|popped|set|screwed|slapped)$/.test(chunk.text)) return place(scene, state, state.subject.nouns, false, inOn === "on" ? "installed" : "reused", done, [at, end]);
   if (it !== undefined && (back || inOn)) {
     if (!clauseIsOurs(scene, state.since, end)) return undefined;
     const target = pronoun(scene, state, scene.at(it)?.text ?? "it");

@@ -17,9 +17,9 @@ export const EXTENT_ROWS: Row<Extent>[] = [
 /** Where on the part. Said before it ("top of the cage"), after what was found ("on the edge"), or as a side. */
 export const PLACE_ROWS: Row<Place>[] = [
   { code: "top", name: "top", say: ["top", "top side", "topside", "up top", "top end", "top face"], help: "top" },
-  { code: "bottom", name: "bottom", say: ["bottom", "bottom side", "underside", "underneath", "bottom end", "down at the bottom"], help: "bottom" },
-  { code: "upper", name: "upper", say: ["upper", "upper side", "upper end"], help: "upper" },
-  { code: "lower", name: "lower", say: ["lower", "lower side", "lower end"], help: "lower" },
+  { code: "bottom", name: "bottom", say: ["bottom", "btm", "bottom side", "underside", "underneath", "bottom end", "down at the bottom"], help: "bottom" },
+  { code: "upper", name: "upper", say: ["upper", "upr", "upper side", "upper end"], help: "upper" },
+  { code: "lower", name: "lower", say: ["lower", "lwr", "lower side", "lower end"], help: "lower" },
   { code: "inlet", name: "inlet side", say: ["inlet", "inlet side", "upstream side", "inlet end"], help: "inlet side" },
   { code: "outlet", name: "outlet side", say: ["outlet", "outlet side", "downstream side", "outlet end"], help: "outlet side" },
   { code: "inside", name: "inside", say: ["inside", "on the inside", "interior", "internally", "inner side", "bore", "id", "i d"], help: "inside" },

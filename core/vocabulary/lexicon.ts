@@ -89,6 +89,15 @@ export function matchAt<Code>(found: PatternIndex<Code>, words: readonly string[
   return best;
 }
 
+const LONG_FORMS: Record<string, string> = { wont: "will not", wouldnt: "would not", doesnt: "does not", didnt: "did not", isnt: "is not", wasnt: "was not", arent: "are not", werent: "were not", cant: "can not", havent: "have not", hasnt: "has not", couldnt: "could not" };
+
+/** "won't hold" is also said "will not hold". */
+function uncontracted(text: string): string[] {
+  const words = text.split(" ");
+  const at = words.findIndex((word) => LONG_FORMS[word] !== undefined);
+  return at < 0 ? [text] : [text, words.map((word, nth) => (nth === at ? LONG_FORMS[word] : word)).join(" ")];
+}
+
 export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   const root: TrieNode = {};
   const words = new Set<string>();
@@ -109,7 +118,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
     add(node.senses);
   };
   const putAll = (lines: readonly string[], add: (senses: Senses) => void) => {
-    for (const line of lines) for (const text of spell(line)) if (text) put(text, add);
+    for (const line of lines) for (const text of spell(line)) for (const variant of uncontracted(text)) if (variant) put(variant, add);
   };
   const putPart = (line: string, code: Part) => {
     for (const name of spell(line)) {
@@ -209,7 +218,9 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
       let node: TrieNode | undefined = root;
       let found: { senses: Senses; end: number } | undefined;
       for (let at = start; at < list.length; at += 1) {
-        node = node.next?.get(list[at] as string);
+        const word: string = list[at] as string;
+        // "body's", "upstream's": what follows the part is its verb, and apostrophes are not heard
+        node = node.next?.get(word) ?? (word.length > 3 && word.endsWith("s") ? node.next?.get(word.slice(0, -1)) : undefined);
         if (!node) break;
         if (node.senses) found = { senses: node.senses, end: at + 1 };
       }

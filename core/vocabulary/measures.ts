@@ -35,7 +35,7 @@ export const UNIT_ROWS: UnitRow[] = [
 
 /** Words that say what a number is of. */
 export const QUANTITY_ROWS: Row<Quantity>[] = [
-  { code: "torque", name: "torque", say: ["torque [value]", "torqued", "torquing", "torques", "retorqued", "re torqued", "torque down", "torqued down", "torqued up", "torqued out", "torque wrench", "pulled [down] to", "pulled up to", "ran them down to", "tightened down to"], help: "turning force on a bolt" },
+  { code: "torque", name: "torque", say: ["torque [value]", "torqued", "torquing", "torques", "retorqued", "re torqued", "torque down", "torqued down", "torqued up", "torqued out", "pulled [down] to", "pulled up to", "ran them down to", "tightened down to"], help: "turning force on a bolt" },
   { code: "upstream_pressure", name: "upstream pressure", say: ["upstream [pressure]", "up stream", "inlet pressure", "upstream side", "line pressure upstream", "p1", "p one", "inlet press", "pressure upstream", "inlet (psi|pounds)"], help: "pressure before the seat" },
   { code: "downstream_pressure", name: "downstream pressure", say: ["downstream [pressure]", "down stream", "outlet pressure", "downstream side", "p2", "p two", "pressure downstream", "back pressure", "backpressure"], help: "pressure after the seat" },
   { code: "signal_pressure", name: "signal pressure", say: ["signal [pressure]", "control signal", "control pressure", "signal to it", "signal on it", "loading pressure", "output pressure", "diaphragm pressure", "actuator pressure", "air to the actuator", "pilot pressure", "air signal", "of signal", "signal air"], help: "pressure on the diaphragm" },
@@ -44,7 +44,7 @@ export const QUANTITY_ROWS: Row<Quantity>[] = [
   { code: "leak_rate", name: "leak rate", say: ["leak rate", "leakage rate", "leaking at", "leakage of", "leak of", "measured leak", "seat leakage"], help: "leak through the seat" },
   { code: "travel", name: "travel", say: ["travel", "stroke length", "of travel", "of stroke", "total travel", "valve travel", "stem travel", "stroke travel", "lift", "stroke of"], help: "how far the stem moves" },
   { code: "temperature", name: "temperature", say: ["temp", "temperature", "fluid temp", "process temp", "running temp", "body temp", "fluid temperature", "line temp", "flowing temp", "operating temp", "inlet temp"], help: "temperature" },
-  { code: "duration", name: "time taken", say: ["timed [it]", "took", "takes", "let it sit", "held [it] [for]", "watched it [for]", "sat", "let it soak", "hold time", "held", "stroke time", "stroking time", "in about", "for a full", "stood for", "full stroke in", "waited"], help: "how long" },
+  { code: "duration", name: "time taken", say: ["timed [it]", "took", "takes", "let it sit", "held [it] [for]", "watched it [for]", "sat", "let it soak", "hold time", "held", "stroke time", "stroking time", "for a full", "stood for", "full stroke in", "waited"], help: "how long" },
   { code: "length", name: "length", say: ["free length", "length", "spring length", "long", "overall length", "free height", "measures", "measured", "diameter", "gap", "clearance", "thick", "thickness", "height", "runout", "run out", "deep", "depth", "od of", "id of", "wall", "in diameter", "across", "wide"], help: "a length" },
   { code: "percent_open", name: "percent open", say: ["percent open", "% open"], help: "how far it is open" },
 ];
