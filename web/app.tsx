@@ -25,7 +25,9 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
     case "job":
       return <JobSheet key={route.id} id={route.id} state={state} deeds={deeds} />;
     case "valve":
-      return <ValveSheet key={route.tag} tag={route.tag} state={state} deeds={deeds} />;
+      return (
+        <ValveSheet key={`${route.tag} ${route.site}`} tag={route.tag} site={route.site} state={state} deeds={deeds} />
+      );
     case "due":
       return <DueBoard key={route.site ?? ""} site={route.site} state={state} deeds={deeds} />;
     case "help":

@@ -52,8 +52,8 @@ async function open(): Promise<void> {
     shelf,
     flush,
     knowValve: (tag) => {
-      const { settings, card } = store.state();
-      return knowValve(shelf, tag, settings.site, card?.id);
+      const { card } = store.state();
+      return knowValve(shelf, tag, card?.site, card?.id);
     },
     speak: speaking.say,
     quiet: speaking.quiet,
@@ -67,7 +67,7 @@ async function open(): Promise<void> {
   store.happen({ is: "set", settings: await shelf.settings() });
   const left = await shelf.openJob();
   if (left) store.happen({ is: "restored", ...left });
-  store.happen({ is: "listed", valves: await shelf.listed() });
+  store.happen({ is: "listed", ...(await shelf.listed()) });
   store.happen({ is: "outbox", outbox: await shelf.counts() });
 
   const root = document.getElementById("root");
@@ -76,8 +76,8 @@ async function open(): Promise<void> {
 
   const catchUp = async () => {
     flush();
-    const valves = await listValves(shelf);
-    if (valves) store.happen({ is: "listed", valves });
+    const listed = await listValves(shelf);
+    if (listed) store.happen({ is: "listed", ...listed });
   };
   addEventListener("online", () => void catchUp());
   document.addEventListener("visibilitychange", () => {

@@ -11,7 +11,7 @@ const SCREENS: { route: Route; name: string }[] = [
   { route: { screen: "bench" }, name: "Bench" },
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "due" }, name: "Due" },
-  { route: { screen: "help" }, name: "How to say it" },
+  { route: { screen: "help" }, name: "Help" },
 ];
 
 /** What every screen of the desk stands in: its sign, the way to the others, the light. */

@@ -33,7 +33,7 @@ export interface Hands {
 export interface Deeds {
   /** says a phrase: into the open job, or, with none open, to choose the valve */
   say(text: string, how: "typed" | "heard", confidence?: number): Promise<void>;
-  start(tag: string | undefined): Promise<void>;
+  start(tag: string | undefined, site?: string): Promise<void>;
   /** starts a job without a tag and says the words that named none */
   startWithStray(): Promise<void>;
   undo(): Promise<void>;
@@ -79,9 +79,8 @@ export function deeds(store: Store, hands: Hands): Deeds {
     if (known && valveAtHand(store.state()).tag === tag) store.happen({ is: "knew", known });
   }
 
-  async function start(tag: string | undefined): Promise<void> {
-    const { settings } = store.state();
-    const card: JobCard = { id: hands.newId(), tag, site: settings.site, startedAt: instantHere(hands.now()) };
+  async function start(tag: string | undefined, site = store.state().settings.site): Promise<void> {
+    const card: JobCard = { id: hands.newId(), tag, site, startedAt: instantHere(hands.now()) };
     store.happen({ is: "started", card });
     try {
       await hands.shelf.keepJob(card);
@@ -90,6 +89,14 @@ export function deeds(store: Store, hands: Hands): Deeds {
       store.happen({ is: "noticed", notice: `This device does not keep the job: ${problemWords(problem)}` });
     }
     await learn(tag);
+  }
+
+  /** The site of a tag said without one: the chosen site, else the only one that has such a valve. */
+  function siteOf(tag: string | undefined): string | undefined {
+    const { settings, valves } = store.state();
+    if (settings.site) return settings.site;
+    const sites = new Set(valves.filter((valve) => valve.tag === tag).map((valve) => valve.site));
+    return sites.size === 1 ? [...sites][0] : undefined;
   }
 
   async function sayInJob(text: string, how: "typed" | "heard", confidence?: number): Promise<void> {
@@ -156,7 +163,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
         store.happen({ is: "strayed", text: words });
         return;
       }
-      await start(tag);
+      await start(tag, siteOf(tag));
       // a bare tag is the name of the job; anything more is a phrase of it and must not be lost
       if (words.toUpperCase() !== tag) await sayInJob(words, how, confidence);
     },

@@ -1,6 +1,16 @@
 import { listen, startListening } from "../../core/index.ts";
 import type { Route } from "./route.ts";
-import type { CardPhrase, EarView, JobCard, KnownValve, ListedValve, Outbox, Settings, State } from "./state.ts";
+import type {
+  CardPhrase,
+  EarView,
+  JobCard,
+  KnownSite,
+  KnownValve,
+  ListedValve,
+  Outbox,
+  Settings,
+  State,
+} from "./state.ts";
 
 /** What can happen. Every change of the screen begins as one of these. */
 export type Happening =
@@ -9,7 +19,7 @@ export type Happening =
   | { is: "restored"; card: JobCard; phrases: CardPhrase[] }
   | { is: "started"; card: JobCard }
   | { is: "knew"; known: KnownValve }
-  | { is: "listed"; valves: ListedValve[] }
+  | { is: "listed"; valves: ListedValve[]; sites: KnownSite[] }
   | { is: "said"; phrase: CardPhrase }
   | { is: "on_device"; id: string }
   | { is: "not_on_device"; id: string; problem: string }
@@ -30,6 +40,7 @@ export function firstState(route: Route): State {
     phrases: [],
     heard: startListening(),
     valves: [],
+    sites: [],
     ear: { state: "closed", hearing: "" },
     outbox: { waiting: 0, refused: 0 },
   };
@@ -52,7 +63,7 @@ export function next(state: State, now: Happening): State {
     case "knew":
       return { ...state, known: now.known };
     case "listed":
-      return { ...state, valves: now.valves };
+      return { ...state, valves: now.valves, sites: now.sites };
     case "said":
       return {
         ...state,

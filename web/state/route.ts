@@ -6,7 +6,7 @@ export type Route =
   | { screen: "bench" }
   | { screen: "desk"; site?: string; day?: string }
   | { screen: "job"; id: string }
-  | { screen: "valve"; tag: string }
+  | { screen: "valve"; tag: string; site?: string }
   | { screen: "due"; site?: string }
   | { screen: "help" };
 
@@ -18,7 +18,7 @@ export function readRoute(hash: string): Route {
   const site = asked.get("site") || undefined;
   if (screen === "desk") return { screen, site, day: asked.get("day") || undefined };
   if (screen === "job" && subject) return { screen, id: subject };
-  if (screen === "valve" && subject) return { screen, tag: subject };
+  if (screen === "valve" && subject) return { screen, tag: subject, site };
   if (screen === "due") return { screen, site };
   if (screen === "help") return { screen };
   return { screen: "bench" };
@@ -27,12 +27,12 @@ export function readRoute(hash: string): Route {
 /** The address of a screen, to stand in a link. */
 export function addressOf(route: Route): string {
   if (route.screen === "job") return `#/job/${encodeURIComponent(route.id)}`;
-  if (route.screen === "valve") return `#/valve/${encodeURIComponent(route.tag)}`;
   const asked = new URLSearchParams();
   if ("site" in route && route.site) asked.set("site", route.site);
   if ("day" in route && route.day) asked.set("day", route.day);
   const query = asked.toString();
-  return `#/${route.screen}${query ? `?${query}` : ""}`;
+  const path = route.screen === "valve" ? `valve/${encodeURIComponent(route.tag)}` : route.screen;
+  return `#/${path}${query ? `?${query}` : ""}`;
 }
 
 function decode(piece: string): string {

@@ -1,5 +1,6 @@
 import { byValve, type Consequences, consequences, type Entry, type PhraseReading } from "../../core/index.ts";
 import type { CardPhrase, State } from "./state.ts";
+import { dayThere } from "./time-words.ts";
 
 /** What the screens read out of the state: computed when asked, never stored beside it. */
 
@@ -31,15 +32,21 @@ export function lastSaid(state: State): { phrase: CardPhrase; reading: PhraseRea
   return phrase && reading ? { phrase, reading } : undefined;
 }
 
+/** The day of the job, by the clock of its site. */
+export function dayOfJob(state: State): string {
+  const { card, sites } = state;
+  return card ? dayThere(card.startedAt, sites.find((one) => one.site === card.site)?.zone) : "1970-01-01";
+}
+
 let asked: { key: readonly unknown[]; answer: Consequences } | undefined;
 
 /**
- * What follows from the job so far, reckoned on the day the job began where it began.
+ * What follows from the job so far, reckoned on the day the job began at its site.
  * The last answer is kept: the screen asks for it far more often than a phrase is said.
  */
 export function whatFollows(state: State): Consequences {
-  const { card, heard, known } = state;
-  const key = [card, heard, known];
+  const { card, heard, known, sites } = state;
+  const key = [card, heard, known, sites];
   if (asked?.key.every((one, index) => one === key[index])) return asked.answer;
   const at = valveAtHand(state);
   const same = known && known.tag === at.tag ? known : undefined;
@@ -47,7 +54,7 @@ export function whatFollows(state: State): Consequences {
     same?.valve ?? (at.tag ? { tag: at.tag } : {}),
     same?.history ?? [],
     at.entries,
-    (card?.startedAt ?? "1970-01-01").slice(0, 10),
+    dayOfJob(state),
     same?.fleet ?? [],
   );
   asked = { key, answer };

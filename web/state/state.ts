@@ -36,9 +36,17 @@ export interface JobCard {
 /** What the device knows of a valve before the job begins. */
 export interface KnownValve {
   tag: string;
+  site?: string;
   valve: Valve;
   history: PastJob[];
   fleet: Life[];
+}
+
+/** A site, and the zone its days go by. */
+export interface KnownSite {
+  site: string;
+  name: string;
+  zone: string;
 }
 
 /** A valve as the list to choose from shows it. */
@@ -90,6 +98,7 @@ export interface State {
   /** a newer page has been fetched and waits to be taken */
   newer?: true;
   valves: ListedValve[];
+  sites: KnownSite[];
   ear: EarView;
   outbox: Outbox;
 }

@@ -25,6 +25,18 @@ export function dayWords(date: string): string {
 }
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
+/** The calendar day of an instant at a site: in its IANA zone, or, with none known, by the offset said. */
+export function dayThere(instant: string, zone?: string): string {
+  if (!zone) return instant.slice(0, 10);
+  const format = new Intl.DateTimeFormat("en-CA", {
+    timeZone: zone,
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+  });
+  return format.format(new Date(instant));
+}
+
 /** Today here, YYYY-MM-DD. */
 export function todayHere(at: Date = new Date()): string {
   return instantHere(at).slice(0, 10);

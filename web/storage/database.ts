@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-import type { CardPhrase, JobCard, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Settings } from "../state/state.ts";
 
 /** A job row also says whether the server has it. */
 export interface KeptJob extends JobCard {
@@ -11,9 +11,10 @@ export interface KeptJob extends JobCard {
 interface Shelf extends DBSchema {
   jobs: { key: string; value: KeptJob; indexes: { delivery: string } };
   phrases: { key: string; value: CardPhrase; indexes: { job: string; delivery: string } };
+  /** by site and tag: two sites may each have an LCV-213 */
   valves: { key: string; value: KnownValve };
   listed: { key: string; value: ListedValve };
-  kept: { key: "openJob" | "settings" | "lastKeptAt"; value: string | Partial<Settings> };
+  kept: { key: "openJob" | "settings" | "lastKeptAt" | "sites"; value: string | Partial<Settings> | KnownSite[] };
 }
 export type Database = IDBPDatabase<Shelf>;
 
@@ -26,8 +27,8 @@ export function openDatabase(name = "handsfull"): Promise<Database> {
       const phrases = db.createObjectStore("phrases", { keyPath: "id" });
       phrases.createIndex("job", "job");
       phrases.createIndex("delivery", "delivery");
-      db.createObjectStore("valves", { keyPath: "tag" });
-      db.createObjectStore("listed", { keyPath: "tag" });
+      db.createObjectStore("valves");
+      db.createObjectStore("listed");
       db.createObjectStore("kept");
     },
     blocking(_old, _new, event) {

@@ -1,4 +1,4 @@
-import type { CardPhrase, JobCard, ListedValve } from "../state/state.ts";
+import type { CardPhrase, JobCard, KnownSite, ListedValve } from "../state/state.ts";
 import type { KeptJob } from "./database.ts";
 import type { Shelf } from "./shelf.ts";
 
@@ -9,7 +9,7 @@ import type { Shelf } from "./shelf.ts";
 export function noShelf(why: string): Shelf {
   const jobs = new Map<string, KeptJob>();
   const phrases = new Map<string, CardPhrase>();
-  let listed: ListedValve[] = [];
+  let listed: { valves: ListedValve[]; sites: KnownSite[] } = { valves: [], sites: [] };
   let lastKeptAt: string | undefined;
   const only = <Row extends { delivery: string }>(rows: Map<string, Row>, delivery: string) =>
     [...rows.values()].filter((row) => row.delivery === delivery);
@@ -69,8 +69,8 @@ export function noShelf(why: string): Shelf {
     async valve() {
       return undefined;
     },
-    async keepListed(valves) {
-      listed = valves;
+    async keepListed(valves, sites) {
+      listed = { valves, sites };
     },
     async listed() {
       return listed;

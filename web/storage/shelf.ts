@@ -1,4 +1,4 @@
-import type { CardPhrase, JobCard, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Settings } from "../state/state.ts";
 import type { Database, KeptJob } from "./database.ts";
 
 /** `strict`: the promise settles after the words are on the disk, not in some cache in front of it. */
@@ -23,9 +23,9 @@ export interface Shelf {
   askAgain(): Promise<void>;
   counts(): Promise<{ waiting: number; refused: number; lastKeptAt?: string }>;
   keepValve(known: KnownValve): Promise<void>;
-  valve(tag: string): Promise<KnownValve | undefined>;
-  keepListed(valves: ListedValve[]): Promise<void>;
-  listed(): Promise<ListedValve[]>;
+  valve(tag: string, site: string | undefined): Promise<KnownValve | undefined>;
+  keepListed(valves: ListedValve[], sites: KnownSite[]): Promise<void>;
+  listed(): Promise<{ valves: ListedValve[]; sites: KnownSite[] }>;
   settings(): Promise<Partial<Settings>>;
   keepSettings(settings: Settings): Promise<void>;
   setLastKeptAt(at: string): Promise<void>;
@@ -34,6 +34,10 @@ export interface Shelf {
 /** By `saidAt`, then by id: the order of the record. Compared as instants, for offsets may differ. */
 export function inOrderSaid(a: CardPhrase, b: CardPhrase): number {
   return Date.parse(a.saidAt) - Date.parse(b.saidAt) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+function valveKey({ tag, site }: { tag: string; site?: string }): string {
+  return `${site ?? ""}\n${tag}`;
 }
 
 export function shelfOn(db: Database): Shelf {
@@ -137,23 +141,26 @@ export function shelfOn(db: Database): Shelf {
       return { waiting: phrases, refused: phrasesNo + jobsNo, lastKeptAt: typeof at === "string" ? at : undefined };
     },
     async keepValve(known) {
-      await db.put("valves", known);
+      await db.put("valves", known, valveKey(known));
     },
-    async valve(tag) {
-      return db.get("valves", tag);
+    async valve(tag, site) {
+      return db.get("valves", valveKey({ tag, site }));
     },
-    async keepListed(valves) {
-      const tx = db.transaction("listed", "readwrite");
-      await tx.store.clear();
-      for (const valve of valves) await tx.store.put(valve);
+    async keepListed(valves, sites) {
+      const tx = db.transaction(["listed", "kept"], "readwrite");
+      const listed = tx.objectStore("listed");
+      await listed.clear();
+      for (const valve of valves) await listed.put(valve, valveKey(valve));
+      await tx.objectStore("kept").put(sites, "sites");
       await tx.done;
     },
     async listed() {
-      return db.getAll("listed");
+      const sites = await db.get("kept", "sites");
+      return { valves: await db.getAll("listed"), sites: Array.isArray(sites) ? sites : [] };
     },
     async settings() {
       const kept = await db.get("kept", "settings");
-      return typeof kept === "object" ? kept : {};
+      return typeof kept === "object" && !Array.isArray(kept) ? kept : {};
     },
     async keepSettings(settings) {
       await db.put("kept", settings, "settings");

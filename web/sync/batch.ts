@@ -75,7 +75,8 @@ export function judge(status: number, body: unknown, batch: Batch): Verdict {
     if (result.status === "stored" || result.status === "known") delivered.push(result.id);
     else refused.push({ id: result.id, problem: result.problem ?? "the server gave no reason" });
   }
-  if (!delivered.length && !refused.length && batch.phrases.length)
+  const answered = new Set([...delivered, ...refused.map((one) => one.id)]);
+  if (batch.phrases.length && !batch.phrases.some((phrase) => answered.has(phrase.id)))
     return { is: "later", why: "the server left the words unanswered" };
   return { is: "answered", delivered, refused };
 }
@@ -92,12 +93,23 @@ function detailOf(body: unknown): string | undefined {
   return typeof detail === "string" ? detail : typeof title === "string" ? title : undefined;
 }
 
-function resultsOf(body: unknown): { id: string; status: string; problem?: string }[] | undefined {
+interface Result {
+  id: string;
+  status: string;
+  problem?: string;
+}
+
+/** The results of phrases, and of jobs where the server answers for those too. */
+function resultsOf(body: unknown): Result[] | undefined {
   if (typeof body !== "object" || body === null) return undefined;
-  const { results } = body as { results?: unknown };
-  if (!Array.isArray(results)) return undefined;
-  const sound = results.every(
-    (one) => typeof one === "object" && one !== null && typeof one.id === "string" && typeof one.status === "string",
-  );
-  return sound ? results : undefined;
+  const { results, jobs = [] } = body as { results?: unknown; jobs?: unknown };
+  if (!Array.isArray(results) || !Array.isArray(jobs)) return undefined;
+  const all: unknown[] = [...results, ...jobs];
+  return all.every(isResult) ? all : undefined;
+}
+
+function isResult(one: unknown): one is Result {
+  if (typeof one !== "object" || one === null) return false;
+  const { id, status } = one as Partial<Record<keyof Result, unknown>>;
+  return typeof id === "string" && typeof status === "string";
 }

@@ -1,16 +1,20 @@
-import type { ValveSummary, ValveView } from "../../core/shapes/served.ts";
-import type { KnownValve, ListedValve } from "../state/state.ts";
+import type { Site, ValveSummary, ValveView } from "../../core/shapes/served.ts";
+import type { KnownSite, KnownValve, ListedValve } from "../state/state.ts";
 import { dayWords } from "../state/time-words.ts";
 import type { Shelf } from "../storage/shelf.ts";
 import { ask, path } from "./ask.ts";
 
-/** The site's valves from the server, kept on the device for when it cannot be had. */
-export async function listValves(shelf: Shelf): Promise<ListedValve[] | undefined> {
-  const answer = await ask<{ valves: ValveSummary[] }>("/api/valves");
-  if (!answer.ok || !Array.isArray(answer.value.valves)) return undefined;
+/** The sites and their valves from the server, kept on the device for when it cannot be had. */
+export async function listValves(shelf: Shelf): Promise<{ valves: ListedValve[]; sites: KnownSite[] } | undefined> {
+  const [answer, places] = await Promise.all([
+    ask<{ valves: ValveSummary[] }>("/api/valves"),
+    ask<{ sites: Site[] }>("/api/sites"),
+  ]);
+  if (!answer.ok || !places.ok) return undefined;
+  const sites = places.value.sites.map(({ site, name, zone }) => ({ site, name, zone }));
   const valves = answer.value.valves.map((one) => ({ tag: one.tag, site: one.site, note: noteOf(one) }));
-  await shelf.keepListed(valves);
-  return valves;
+  await shelf.keepListed(valves, sites);
+  return { valves, sites };
 }
 
 /** One valve and its earlier jobs, without the job `except`: fresh from the server, else as last seen by this device. */
@@ -21,10 +25,11 @@ export async function knowValve(
   except?: string,
 ): Promise<KnownValve | undefined> {
   const answer = await ask<ValveView>(path(`/api/valves/${encodeURIComponent(tag)}`, { site }));
-  if (!answer.ok) return shelf.valve(tag);
+  if (!answer.ok) return shelf.valve(tag, site);
   const { valve, history } = answer.value;
   const known: KnownValve = {
     tag,
+    site,
     valve: { ...valve, tag },
     history: history.filter((job) => job.job !== except).map(({ on, entries }) => ({ on, entries })),
     fleet: [],

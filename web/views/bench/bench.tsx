@@ -12,7 +12,11 @@ export function Bench({ state, deeds }: { state: State; deeds: Deeds }) {
   return (
     <>
       <main class={`bench${state.card ? "" : " bench-choosing"}`} inert={alert ? true : undefined}>
-        {state.card ? <JobOnBench state={state} deeds={deeds} /> : <Choose state={state} deeds={deeds} />}
+        {state.card ? (
+          <JobOnBench key={state.card.id} state={state} deeds={deeds} />
+        ) : (
+          <Choose state={state} deeds={deeds} />
+        )}
         <Controls state={state} deeds={deeds} />
       </main>
       {alert && <StopScreen key={alert.phrase.id} alert={alert} deeds={deeds} />}

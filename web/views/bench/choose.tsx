@@ -46,12 +46,16 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
           )}
           {state.notice && <p class="tell">{state.notice}</p>}
         </div>
-        <h2 class="rule-head">{settings.site ? `Valves at ${settings.site}` : "Valves known here"}</h2>
+        <h2 class="rule-head">
+          {settings.site
+            ? `Valves at ${state.sites.find((one) => one.site === settings.site)?.name ?? settings.site}`
+            : "Valves known here"}
+        </h2>
         {here.length ? (
           <ul class="plates">
             {here.map((valve) => (
-              <li key={valve.tag}>
-                <button type="button" class="plate-button" onClick={() => void deeds.start(valve.tag)}>
+              <li key={`${valve.site} ${valve.tag}`}>
+                <button type="button" class="plate-button" onClick={() => void deeds.start(valve.tag, valve.site)}>
                   <Plate tag={valve.tag} />
                   {valve.note && <span class="plate-note">{valve.note}</span>}
                 </button>

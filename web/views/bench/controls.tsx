@@ -1,6 +1,8 @@
 import { useEffect, useRef } from "hono/jsx/dom";
+import { doWords, whenWords } from "../../parts/follow-lines.tsx";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
+import { whatFollows } from "../../state/seen.ts";
 import type { EarView, State } from "../../state/state.ts";
 
 /** Held longer than this, the pad listens only while held; touched shorter, it stays on until the next touch. */
@@ -35,6 +37,7 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
 
   return (
     <section class="controls" aria-label="Say it">
+      {state.card && <NextStrip state={state} />}
       <form class="field-row" onSubmit={onSubmit}>
         <label class="unseen" for="words">
           {state.card ? "What did you find, what did you do?" : "Which valve?"}
@@ -48,7 +51,7 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
           autocapitalize="off"
           spellcheck={false}
           enterkeyhint="send"
-          placeholder={state.card ? "seat worn one side" : "tag: LCV-213"}
+          placeholder={state.card ? "type it here" : "tag: LCV-213"}
         />
         <button class="say" type="submit">
           Say
@@ -64,6 +67,19 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
         )}
       </div>
     </section>
+  );
+}
+
+/** On a narrow screen the most urgent thing to do stands above the field; wider ones have room for all of it. */
+function NextStrip({ state }: { state: State }) {
+  const [first, ...more] = whatFollows(state).followUps;
+  if (!first) return null;
+  return (
+    <p class="next-strip">
+      <span class={`when when-${first.when === "now" ? "now" : "later"}`}>{whenWords(first.when)}</span>
+      <b>{doWords(first)}</b>
+      {more.length > 0 && <span>+{more.length}</span>}
+    </p>
   );
 }
 

@@ -5,16 +5,16 @@ import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
-import { hazardsSaid, lastSaid, valveAtHand, whatFollows } from "../../state/seen.ts";
+import { dayOfJob, hazardsSaid, lastSaid, valveAtHand, whatFollows } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
-import { clockHere, todayHere } from "../../state/time-words.ts";
+import { clockHere } from "../../state/time-words.ts";
 import { outboxWords } from "../../sync/outbox-words.ts";
 import { BenchMenu } from "./menu.tsx";
 import { Understood } from "./understood.tsx";
 
 /** A job under way: its plate, what was just understood, what is next, and the card so far. */
 export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
-  const { card, outbox, heard } = state;
+  const { outbox, heard } = state;
   const hand = valveAtHand(state);
   const follows = whatFollows(state);
   const last = lastSaid(state);
@@ -42,7 +42,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
       <div class="paper">
         <div class="paper-column">
           <Understood last={last} deeds={deeds} />
-          <details class="cautions">
+          <details class={`cautions${last ? " cautions-short" : ""}`}>
             <summary>
               <b>Cautions</b> {STANDING_LINE}
             </summary>
@@ -60,7 +60,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
           {follows.due.length > 0 && (
             <>
               <h2 class="rule-head">Next dates</h2>
-              <DueLines due={follows.due} today={card?.startedAt.slice(0, 10) ?? todayHere()} />
+              <DueLines due={follows.due} today={dayOfJob(state)} />
             </>
           )}
           <PartChips parts={follows.missing} label="Not heard yet" />

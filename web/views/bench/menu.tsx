@@ -10,12 +10,13 @@ const THEMES: [Settings["theme"], string][] = [
 
 /** What is wanted seldom: screens, light, voice, site, the state of the queue. */
 export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
-  const { settings, outbox, valves } = state;
-  const sites = [...new Set(valves.map((valve) => valve.site).filter(Boolean))] as string[];
-  if (settings.site && !sites.includes(settings.site)) sites.push(settings.site);
+  const { settings, outbox, sites } = state;
   return (
-    <details class="menu">
-      <summary class="glove">More</summary>
+    <details class="menu" onKeyDown={shutOnEscape}>
+      <summary class="glove">
+        <span class="menu-more">More</span>
+        <span class="menu-shut">Shut</span>
+      </summary>
       <div class="menu-sheet">
         <nav aria-label="Screens">
           <a class="glove" href={addressOf({ screen: "desk" })}>
@@ -53,25 +54,33 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           <small>Hazards are spoken either way.</small>
         </button>
         <ThemeChoice settings={settings} deeds={deeds} />
-        <label class="menu-site">
-          <span>Site</span>
-          <input
-            class="field"
-            type="text"
-            list="sites"
-            value={settings.site ?? ""}
-            autocomplete="off"
-            onBlur={(event: Event) => deeds.set({ site: (event.target as HTMLInputElement).value.trim() || undefined })}
-          />
-          <datalist id="sites">
-            {sites.map((site) => (
-              <option key={site} value={site} />
-            ))}
-          </datalist>
-        </label>
+        {sites.length > 0 && (
+          <label class="menu-site">
+            <span>Site</span>
+            <select
+              class="field"
+              value={settings.site ?? ""}
+              onChange={(event: Event) => deeds.set({ site: (event.target as HTMLSelectElement).value || undefined })}
+            >
+              <option value="">any site</option>
+              {sites.map((one) => (
+                <option key={one.site} value={one.site}>
+                  {one.name}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
       </div>
     </details>
   );
+}
+
+function shutOnEscape(event: KeyboardEvent): void {
+  const menu = event.currentTarget as HTMLDetailsElement;
+  if (event.key !== "Escape" || !menu.open) return;
+  menu.open = false;
+  menu.querySelector("summary")?.focus();
 }
 
 export function ThemeChoice({ settings, deeds }: { settings: Settings; deeds: Deeds }) {

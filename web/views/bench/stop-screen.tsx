@@ -61,7 +61,7 @@ export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; aler
       </div>
       <div id="stop-words" class="stop-words">
         <ul>{hazards.flatMap((hazard) => AT_HAZARD[hazard].map((line) => <li key={hazard + line}>{line}</li>))}</ul>
-        <p class="stop-rule">Only site procedure clears this. This log clears nothing.</p>
+        <p class="stop-rule">Only site procedure clears this.</p>
         <p class="stop-said">
           Said: <q>{alert.phrase.text}</q>
         </p>

@@ -27,8 +27,8 @@ export function Understood({
           ))}
           {last.reading.unread.length > 0 && (
             <p class="not-read">
-              Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. Kept as said. Say it
-              another way, or “note” and the words.
+              Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. It is kept as said. Say
+              it another way, or say “note” and the words.
             </p>
           )}
           <Kept phrase={last.phrase} deeds={deeds} />

@@ -19,8 +19,9 @@ export function Desk({ route, state, deeds }: DeskProps) {
   const [sites] = useAnswer<{ sites: (Site & { today: string })[] }>("/api/sites");
   const known = sites?.ok ? sites.value.sites : [];
   const site = route.site ?? "";
-  const day = route.day ?? known.find((one) => one.site === site)?.today ?? todayHere();
-  const [answer, again] = useAnswer<{ jobs: JobSummary[] }>(path("/api/jobs", { site, day }));
+  const day = route.day ?? todayAt(known.filter((one) => !site || one.site === site));
+  // not before the sites have answered: only they say which day it is there
+  const [answer, again] = useAnswer<{ jobs: JobSummary[] }>(sites && path("/api/jobs", { site, day }));
   const go = (to: { site?: string; day?: string }) => {
     location.hash = addressOf({ screen: "desk", site: to.site ?? site, day: to.day ?? route.day });
   };
@@ -83,6 +84,13 @@ export function Desk({ route, state, deeds }: DeskProps) {
       )}
     </DeskFrame>
   );
+}
+
+/** Today at these sites where they agree, else here. */
+function todayAt(sites: { today: string }[]): string {
+  const days = new Set(sites.map((one) => one.today));
+  const [only] = days;
+  return only && days.size === 1 ? only : todayHere();
 }
 
 /** Hazards, then failed tests, then what is owed now, then words not read; else the latest first. */

@@ -62,8 +62,8 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
               </h2>
               <ul class="dues">
                 {lines.map((one) => (
-                  <li key={`${one.tag} ${one.task}`}>
-                    <a class="due" href={addressOf({ screen: "valve", tag: one.tag })}>
+                  <li key={`${one.site} ${one.tag} ${one.task}`}>
+                    <a class="due" href={addressOf({ screen: "valve", tag: one.tag, site: one.site })}>
                       <Plate tag={one.tag} small />
                       <span class="due-words">
                         <b>{capital(nameOf(one.task))}</b>{" "}

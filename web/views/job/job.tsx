@@ -65,7 +65,7 @@ export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds
         </section>
         <div class="paper-column">
           {job.valves.map((share) => (
-            <ShareSheet key={share.tag ?? ""} share={share} today={job.day} />
+            <ShareSheet key={share.tag ?? ""} share={share} site={job.site} today={job.day} />
           ))}
         </div>
       </div>

@@ -4,13 +4,13 @@ import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow
 import { addressOf } from "../../state/route.ts";
 
 /** What stands and what follows for one valve of a job. */
-export function ShareSheet({ share, today }: { share: Share; today: string }) {
+export function ShareSheet({ share, site, today }: { share: Share; site?: string; today: string }) {
   const { consequences } = share;
   return (
     <section class="share" aria-label={share.tag ? `What follows for ${share.tag}` : "What follows"}>
       <h2 class="rule-head">
         {share.tag ? (
-          <a href={addressOf({ screen: "valve", tag: share.tag })}>{share.tag}, its history</a>
+          <a href={addressOf({ screen: "valve", tag: share.tag, site })}>{share.tag}, its history</a>
         ) : (
           "No tag said"
         )}

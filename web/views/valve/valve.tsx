@@ -9,12 +9,13 @@ import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
 import { dayWords, todayHere } from "../../state/time-words.ts";
+import { path } from "../../sync/ask.ts";
 import { Timeline } from "./timeline.tsx";
 import { timelinePoints } from "./timeline-points.ts";
 
 /** One valve: what it is, what is due and open, and everything that was ever said of it. */
-export function ValveSheet({ tag, state, deeds }: { tag: string; state: State; deeds: Deeds }) {
-  const [answer, again] = useAnswer<ValveView>(`/api/valves/${encodeURIComponent(tag)}`);
+export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: string; state: State; deeds: Deeds }) {
+  const [answer, again] = useAnswer<ValveView>(path(`/api/valves/${encodeURIComponent(tag)}`, { site }));
   if (!answer?.ok)
     return (
       <DeskFrame sign="VALVE" state={state} deeds={deeds}>
