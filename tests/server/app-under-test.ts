@@ -1,0 +1,59 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { onTestFinished } from "vitest";
+import { makeApp } from "../../server/app.ts";
+import { openStore } from "../../server/db/open.ts";
+import { makeLog } from "../../server/log.ts";
+import { makeMetrics } from "../../server/metrics.ts";
+import { RecentJobs } from "../../server/reading/keep-reading.ts";
+
+/** A folder of its own for one test, gone after it. */
+export async function folder(): Promise<string> {
+  const path = await mkdtemp(join(tmpdir(), "handsfull-test-"));
+  onTestFinished(() => rm(path, { recursive: true, force: true }));
+  return path;
+}
+
+/** The real app over a real database in a folder of its own. */
+export async function bench(web?: string) {
+  const dir = await folder();
+  const url = `file:${join(dir, "log.db")}`;
+  const store = await openStore(url);
+  onTestFinished(() => store.close());
+  const logged: string[] = [];
+  const log = makeLog("debug", (line) => logged.push(line));
+  const app = makeApp({ store, log, metrics: makeMetrics(), recent: new RecentJobs() }, web);
+  const send = (method: string, path: string, body?: unknown) =>
+    app.request(path, {
+      method,
+      ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { "content-type": "application/json" } }),
+    });
+  return {
+    dir,
+    url,
+    store,
+    app,
+    logged,
+    send,
+    /** sends and reads; any answer but 200 is a failure of the test */
+    // biome-ignore lint/suspicious/noExplicitAny: answers are looked at key by key
+    async ask(method: string, path: string, body?: unknown): Promise<any> {
+      const answer = await send(method, path, body);
+      if (answer.status !== 200) throw new Error(`${method} ${path}: ${answer.status} ${await answer.text()}`);
+      return answer.json();
+    },
+  };
+}
+
+export const id = () => crypto.randomUUID();
+
+export function job(about: { tag?: string; site?: string; startedAt?: string } = {}) {
+  return { id: id(), startedAt: "2026-03-04T10:00:00-07:00", ...about };
+}
+
+/** A phrase of a job, said so many seconds after ten. */
+export function phrase(of: { id: string }, text: string, second = 0) {
+  const saidAt = new Date(Date.UTC(2026, 2, 4, 17, 0, 0) + second * 1000).toISOString();
+  return { id: id(), job: of.id, text, saidAt, how: "typed" as const };
+}
