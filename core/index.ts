@@ -1,5 +1,10 @@
 /** The public surface: words in, entries and what follows from them out. Pure; the same in browser and server. */
+export { boltSequence } from "./compute/bolt-sequence.ts";
+export { convert, type DoesNotConvert } from "./compute/convert.ts";
+export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./compute/leakage-limit.ts";
+export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";
 export { consequences } from "./consequences/index.ts";
+export { FAMILIES, familyOf } from "./families/index.ts";
 export { hear } from "./hear.ts";
 export {
   byValve,

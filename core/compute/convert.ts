@@ -5,8 +5,8 @@
  */
 const WORTH: Record<string, { kind: string; worth: number }> = {
   N_m: { kind: "torque", worth: 1 },
-  ft_lbf: { kind: "torque", worth: 1.3558179483314004 },
-  in_lbf: { kind: "torque", worth: 1.3558179483314004 / 12 },
+  ft_lbf: { kind: "torque", worth: 1.3558179483314003 },
+  in_lbf: { kind: "torque", worth: 1.3558179483314003 / 12 },
   kPa: { kind: "pressure", worth: 1 },
   bar: { kind: "pressure", worth: 100 },
   psi: { kind: "pressure", worth: 6.894757293168361 },

@@ -96,5 +96,7 @@ export const familySchema = z.object({
       parts: z.array(z.object({ part: z.enum(PARTS), count: z.number().int() })),
     }),
   ),
+  /** where a key's figures come from, for keys whose lines carry no source of their own */
+  sources: z.record(z.string(), z.string()).optional(),
 });
 export type Family = z.infer<typeof familySchema>;

@@ -1,0 +1,108 @@
+import type { Part } from "../shapes/codes.ts";
+import type { Family } from "../shapes/valve.ts";
+
+/** What kind of thing a part is, where a rule needs to know. */
+
+/** Soft wherever they are met, listed in a family's bill or not: seals, diaphragms, gaskets, rings, packing. */
+const SOFT = new Set<Part>([
+  "seals",
+  "kit",
+  "diaphragm",
+  "upper_diaphragm",
+  "lower_diaphragm",
+  "gasket",
+  "seat_gasket",
+  "cage_gasket",
+  "bonnet_gasket",
+  "indicator_gasket",
+  "o_ring",
+  "cage_o_ring",
+  "stem_guide_o_ring",
+  "backup_ring",
+  "packing",
+]);
+const TRIM = new Set<Part>(["seat", "plug", "cage", "trim"]);
+export const PRESSURE_PARTS: ReadonlySet<Part> = new Set<Part>([
+  "body",
+  "bonnet",
+  "housing",
+  "upper_housing",
+  "lower_housing",
+]);
+export const THREADS: ReadonlySet<Part> = new Set<Part>(["threads", "inlet_threads", "outlet_threads"]);
+/** Parts that hold by their threads: galled, said of them, is galled threads. */
+export const THREADED: ReadonlySet<Part> = new Set<Part>([
+  "bolting",
+  "body_bolting",
+  "bonnet_bolting",
+  "nut",
+  "lock_nut",
+  "packing_nut",
+  "diaphragm_nut",
+  "adjusting_screw",
+  "fitting",
+]);
+export const GUIDES: ReadonlySet<Part> = new Set<Part>(["guide", "stem_guide"]);
+
+/** The general part that a named one is a kind of. */
+const KIND: Partial<Record<Part, Part>> = {
+  upper_diaphragm: "diaphragm",
+  lower_diaphragm: "diaphragm",
+  upper_housing: "housing",
+  lower_housing: "housing",
+  inlet_threads: "threads",
+  outlet_threads: "threads",
+  seat_gasket: "gasket",
+  cage_gasket: "gasket",
+  bonnet_gasket: "gasket",
+  indicator_gasket: "gasket",
+  cage_o_ring: "o_ring",
+  stem_guide_o_ring: "o_ring",
+  actuator_spring: "spring",
+  indicator_spring: "spring",
+  stem_guide: "guide",
+  lock_nut: "nut",
+  packing_nut: "nut",
+  diaphragm_nut: "nut",
+  bonnet_bolting: "bolting",
+  body_bolting: "bolting",
+};
+
+export function isSoft(part: Part | undefined, family: Family): boolean {
+  return part !== undefined && (SOFT.has(part) || family.bill.some((line) => line.part === part && line.soft));
+}
+
+export function isTrim(part: Part | undefined, family: Family): boolean {
+  return part !== undefined && (TRIM.has(part) || family.bill.some((line) => line.part === part && line.trim));
+}
+
+/** True where `kind` is the general word for `part` ("gasket" for the seat gasket). */
+export function isKind(kind: Part | undefined, part: Part): boolean {
+  return kind !== undefined && KIND[part] === kind;
+}
+
+/** The family's parts that a general word may mean. */
+export function ofKind(kind: Part, family: Family): Part[] {
+  return family.bill.map((line) => line.part).filter((part) => KIND[part] === kind);
+}
+
+/**
+ * True where what was done to `said` was done to `part`: the same part, a set that holds it (the seals, the kit, the
+ * trim, the whole valve), or one word general and the other named. Across jobs a general word counts only where the
+ * family has one such part: "replaced a gasket" last spring does not say which of four.
+ */
+export function reaches(said: Part | undefined, part: Part | undefined, family: Family, sameJob: boolean): boolean {
+  if (said === part) return true;
+  if (said === undefined || part === undefined) return false;
+  if (said === "valve") return true;
+  if (said === "seals" || said === "kit") return isSoft(part, family);
+  if (said === "trim") return isTrim(part, family);
+  if (said === "body" && part === "seat_area") return true;
+  const general = isKind(said, part) ? said : isKind(part, said) ? part : undefined;
+  return general !== undefined && (sameJob || ofKind(general, family).length <= 1);
+}
+
+/** The part as it is said: "seat gasket", "cage O-ring". */
+export function spoken(part: Part | undefined): string {
+  return part === undefined ? "a part not named" : part.replaceAll("o_ring", "O-ring").replaceAll("_", " ");
+}
