@@ -9,16 +9,14 @@ import { router } from "../kit.ts";
 /** The built client. Files named by their content are kept for good; the rest is asked for again each time. */
 export function staticRoutes(folder: string = WEB) {
   const routes = router();
-  routes.use(
-    "*",
-    serveStatic({
-      root: folder,
-      onFound: (path, c) => {
-        const byContent = /[\\/]assets[\\/].+-[\w-]{8,}\.\w+$/.test(path);
-        c.header("cache-control", byContent ? "public, max-age=31536000, immutable" : "no-cache");
-      },
-    }),
-  );
+  const files = serveStatic({ root: folder });
+  routes.use("*", async (c, next) => {
+    const answer = await files(c, next);
+    if (!(answer instanceof Response)) return answer;
+    const byContent = /^\/assets\/.+-[\w-]{8,}\.\w+$/.test(c.req.path);
+    answer.headers.set("cache-control", byContent ? "public, max-age=31536000, immutable" : "no-cache");
+    return answer;
+  });
   // the client draws its own screens: any page address is answered with the one page
   routes.get("*", async (c) => {
     if (!asksForPage(c))

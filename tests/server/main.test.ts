@@ -1,0 +1,121 @@
+import { readdir, stat, writeFile } from "node:fs/promises";
+import { createServer, request } from "node:http";
+import type { AddressInfo } from "node:net";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { folder, job, phrase } from "./app-under-test.ts";
+import { gone, run, startServer } from "./running.ts";
+
+const post = (address: string, body: unknown) =>
+  fetch(`${address}/api/phrases`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(body),
+  });
+
+describe("the server as it is started", () => {
+  it("loses no acknowledged phrase to kill -9 under load, and doubles none", { timeout: 60_000 }, async () => {
+    const DATA_DIR = await folder();
+    const devices = Array.from({ length: 8 }, () => ({ one: job(), told: [] as string[] }));
+    for (let kill = 0; kill < 3; kill++) {
+      const { address, child } = await startServer({ DATA_DIR });
+      let acknowledged = 0;
+      const load = devices.map(async ({ one, told }) => {
+        for (let n = kill * 10_000; ; n++) {
+          const said = phrase(one, `seat worn ${n}`, n);
+          try {
+            const answer = await post(address, { jobs: [one], phrases: [said] });
+            const { results } = (await answer.json()) as { results: { status: string }[] };
+            expect(results[0]?.status).toBe("stored");
+          } catch {
+            // the server is gone: what it did not answer is not promised
+            return;
+          }
+          told.push(said.id);
+          if (++acknowledged === 200) child.kill("SIGKILL");
+        }
+      });
+      await Promise.all(load);
+      await gone(child);
+    }
+    const { address, child } = await startServer({ DATA_DIR });
+    for (const { one, told } of devices) {
+      const kept = (await (await fetch(`${address}/api/jobs/${one.id}`)).json()) as {
+        phrases: { id: string; text: string }[];
+      };
+      const ids = kept.phrases.map((p) => p.id);
+      expect(new Set(ids).size).toBe(ids.length);
+      const found = new Set(ids);
+      expect(told.filter((one) => !found.has(one))).toEqual([]);
+      expect(ids.filter((one) => told.includes(one))).toEqual(told);
+    }
+    child.kill("SIGTERM");
+    expect(await gone(child)).toBe(0);
+  });
+
+  it("on SIGTERM answers what it has, empties the log into the file and leaves with 0", async () => {
+    const DATA_DIR = await folder();
+    const { address, child } = await startServer({ DATA_DIR });
+    const jobs = Array.from({ length: 40 }, () => job());
+    const answers = jobs.map((one) =>
+      post(address, { jobs: [one], phrases: [phrase(one, "seat worn")] }).then(
+        async (answer) => ((await answer.json()) as { results: { status: string }[] }).results[0]?.status,
+        // not taken any more: nothing was promised
+        () => undefined,
+      ),
+    );
+    await Promise.race(answers);
+    child.kill("SIGTERM");
+    expect(await gone(child)).toBe(0);
+    const told = await Promise.all(answers);
+    expect(told).toContain("stored");
+    const files = await readdir(DATA_DIR);
+    if (files.includes("handsfull.db-wal")) expect((await stat(join(DATA_DIR, "handsfull.db-wal"))).size).toBe(0);
+    const again = await startServer({ DATA_DIR });
+    for (const [n, one] of jobs.entries()) {
+      if (told[n] !== undefined) expect((await fetch(`${again.address}/api/jobs/${one.id}`)).status).toBe(200);
+    }
+  });
+
+  it("answers 413 to 5 MB over a real connection, with and without a length, and goes on", async () => {
+    const { address } = await startServer({ DATA_DIR: await folder() });
+    const body = JSON.stringify({ phrases: ["x".repeat(5_000_000)] });
+    const headers = { "content-type": "application/json" };
+    const whole = await fetch(`${address}/api/phrases`, { method: "POST", headers, body });
+    expect(whole.status).toBe(413);
+    expect(((await whole.json()) as { detail: string }).detail).toMatch(/1 MB/);
+    const status = await new Promise<number | undefined>((resolve, reject) => {
+      const chunked = request(`${address}/api/phrases`, { method: "POST", headers }, (answer) => {
+        answer.resume();
+        resolve(answer.statusCode);
+      });
+      chunked.on("error", reject);
+      for (let at = 0; at < body.length; at += 65_536) chunked.write(body.slice(at, at + 65_536));
+      chunked.end();
+    });
+    expect(status).toBe(413);
+    expect((await fetch(`${address}/readyz`)).status).toBe(200);
+  });
+
+  it("says in words why it does not start", { timeout: 60_000 }, async () => {
+    const dir = await folder();
+    await writeFile(join(dir, "handsfull.db"), "no database");
+    const foreign = await run("server/main.ts", [], { DATA_DIR: dir, PORT: "0" });
+    expect(foreign.code).toBe(1);
+    expect(foreign.err).toMatch(/is not a database.*Nothing was changed/);
+    const port = await run("server/main.ts", [], { PORT: "no" });
+    expect(port.code).toBe(1);
+    expect(port.err).toMatch(/PORT/);
+    const half = await run("server/main.ts", [], { TLS_CERT: "x.pem" });
+    expect(half.err).toMatch(/TLS_CERT and TLS_KEY go together/);
+    const other = createServer().listen(0, "127.0.0.1");
+    await new Promise((ready) => other.once("listening", ready));
+    const taken = await run("server/main.ts", [], {
+      DATA_DIR: await folder(),
+      PORT: String((other.address() as AddressInfo).port),
+    });
+    other.close();
+    expect(taken.code).toBe(1);
+    expect(taken.err).toMatch(/is taken: set PORT/);
+  });
+});

@@ -1,0 +1,62 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { onTestFinished } from "vitest";
+
+export interface Ran {
+  code: number | null;
+  out: string;
+  err: string;
+}
+
+/** Runs a command of the package to its end. */
+export function run(script: string, args: string[], env: Record<string, string> = {}, input?: string): Promise<Ran> {
+  const child = spawn(process.execPath, ["--import", "tsx", script, ...args], {
+    env: { ...process.env, NO_COLOR: "", ...env },
+  });
+  return ended(child, input);
+}
+
+export function ended(child: ChildProcess, input?: string): Promise<Ran> {
+  const ran: Ran = { code: null, out: "", err: "" };
+  child.stdout?.on("data", (bytes) => {
+    ran.out += bytes;
+  });
+  child.stderr?.on("data", (bytes) => {
+    ran.err += bytes;
+  });
+  // a command that refuses its arguments never reads what is sent to it
+  child.stdin?.on("error", () => {});
+  child.stdin?.end(input);
+  return new Promise((resolve, reject) => {
+    child.on("error", reject);
+    child.on("close", (code) => resolve({ ...ran, code }));
+  });
+}
+
+/** The real server in a process of its own, on a free port. Killed after the test where it still runs. */
+export async function startServer(env: Record<string, string>): Promise<{ address: string; child: ChildProcess }> {
+  const child = spawn(process.execPath, ["--import", "tsx", "server/main.ts"], {
+    env: { ...process.env, PORT: "0", HOST: "127.0.0.1", LOG_LEVEL: "error", ...env },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  onTestFinished(() => {
+    child.kill("SIGKILL");
+  });
+  let said = "";
+  const address = await new Promise<string>((resolve, reject) => {
+    child.stdout?.on("data", (bytes) => {
+      said += bytes;
+      const found = /https?:\/\/\S+/.exec(said);
+      if (found) resolve(found[0]);
+    });
+    child.stderr?.on("data", (bytes) => {
+      said += bytes;
+    });
+    child.on("exit", (code) => reject(new Error(`the server left with ${code}: ${said}`)));
+  });
+  return { address: address.replace(/\/$/, ""), child };
+}
+
+export const gone = (child: ChildProcess): Promise<number | null> =>
+  child.exitCode !== null || child.signalCode !== null
+    ? Promise.resolve(child.exitCode)
+    : new Promise((resolve) => child.once("exit", (code) => resolve(code)));
