@@ -70,6 +70,8 @@ export function next(state: State, now: Happening): State {
         notice: undefined,
         phrases: [...state.phrases, now.phrase],
         heard: listen(state.heard, now.phrase.text),
+        // from this moment not everything is kept, long before the next count
+        outbox: { ...state.outbox, waiting: state.outbox.waiting + 1 },
       };
     case "on_device":
       // the server may have answered before the device's own store did: never step back from "kept"

@@ -4,7 +4,7 @@ import type { Outbox } from "../state/state.ts";
 export function outboxWords(outbox: Outbox, clock: (instant: string) => string): string {
   const parts: string[] = [];
   if (outbox.refused) parts.push(`${outbox.refused} refused by the server`);
-  if (outbox.waiting) parts.push(`${outbox.waiting} waiting on this device`);
+  if (outbox.waiting) parts.push(`${outbox.waiting} waiting`);
   if (!outbox.waiting && !outbox.refused)
     parts.push(outbox.lastKeptAt ? `all kept by the server ${clock(outbox.lastKeptAt)}` : "nothing waiting");
   if (outbox.trouble) parts.push(outbox.trouble);

@@ -1,0 +1,107 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { allKept, type Device, inBrowser, newDevice, say } from "../chromium.ts";
+import { type RunningServer, runServer } from "../running-server.ts";
+
+/** 20 mm at the CSS inch of 96 px. */
+const GLOVE_PX = (20 / 25.4) * 96;
+const SCREENS = [
+  { width: 360, height: 740 },
+  { width: 740, height: 360 },
+  { width: 800, height: 1280 },
+  { width: 1280, height: 800 },
+  { width: 1920, height: 1080 },
+];
+
+inBrowser("hands in gloves, or on keys alone", () => {
+  let server: RunningServer;
+  let device: Device;
+
+  beforeAll(async () => {
+    server = await runServer();
+    device = await newDevice();
+  });
+  afterAll(async () => {
+    await device?.close();
+    await server?.remove();
+  });
+
+  it("does a whole job by keyboard alone", async () => {
+    const { page } = device;
+    await page.goto(server.address);
+    await page.locator("#words").waitFor();
+    const reach = async (what: string) => {
+      for (let step = 0; step < 60; step++) {
+        if (await page.evaluate((selector) => document.activeElement?.matches(selector), what)) return;
+        await page.keyboard.press("Tab");
+      }
+      throw new Error(`Tab never reached ${what}`);
+    };
+    await reach("#words");
+    await page.keyboard.type("lcv two one three");
+    await page.keyboard.press("Enter");
+    await page.locator(".understood").waitFor();
+    await reach("#words");
+    await page.keyboard.type("seat worn one side");
+    await page.keyboard.press("Enter");
+    await page.getByText("Seat worn, one side").first().waitFor();
+    await page.keyboard.type("plug cracked");
+    await page.keyboard.press("Enter");
+    await page.getByText("Plug cracked").first().waitFor();
+    await reach(".undo");
+    expect(await page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle)).toBe("solid");
+    await page.keyboard.press("Enter");
+    await page.locator(".touched").waitFor();
+    await expect.poll(() => page.locator(".next").textContent()).not.toContain("Plug cracked");
+    await reach("#words");
+    await page.keyboard.type("close it out");
+    await page.keyboard.press("Enter");
+    await page.getByText("Open it again").waitFor();
+    await reach(".menu summary");
+    await page.keyboard.press("Enter");
+    await reach('.menu a[href="#/desk"]');
+    await page.keyboard.press("Enter");
+    await page.locator(".ticket").waitFor();
+  });
+
+  it("keeps every primary control of the bench at 20 mm and inside the screen", async () => {
+    const { page } = device;
+    await page.goto(`${server.address}#/bench`);
+    for (const screen of SCREENS) {
+      await page.setViewportSize(screen);
+      await page.goto(`${server.address}#/bench`);
+      if (!(await page.locator(".undo").count())) {
+        await page.fill("#words", "PV-104");
+        await page.press("#words", "Enter");
+      }
+      await say(page, "seat worn one side");
+      for (const control of ["#words", ".say", ".pad", ".undo", ".menu summary"]) {
+        const box = await page.locator(control).boundingBox();
+        const where = `${control} on ${screen.width}x${screen.height}`;
+        if (!box) throw new Error(`${where} is not drawn`);
+        expect(box.width, where).toBeGreaterThanOrEqual(GLOVE_PX);
+        expect(box.height, where).toBeGreaterThanOrEqual(GLOVE_PX);
+        expect(box.x + box.width, where).toBeLessThanOrEqual(screen.width);
+        expect(box.y + box.height, where).toBeLessThanOrEqual(screen.height);
+      }
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide, `sideways on ${screen.width}x${screen.height}`).toBeLessThanOrEqual(screen.width);
+      const size = await page
+        .locator(".understood .line-words")
+        .first()
+        .evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
+      expect(size).toBeGreaterThanOrEqual(28);
+    }
+    await allKept(page);
+  });
+
+  it("says in words that it cannot hear, and typing goes on", async () => {
+    const { page } = device;
+    await page.keyboard.press("F2");
+    // this browser names a recogniser and has no speech service behind it
+    await expect.poll(() => page.locator(".pad-words").textContent()).toMatch(/type/i);
+    await page.locator(".pad-deaf").waitFor();
+    await say(page, "cage is clean");
+    await allKept(page);
+    expect(device.complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,21 @@
+import { describe, expect, it } from "vitest";
+import { addressOf, type Route, readRoute } from "../../../web/state/route.ts";
+
+const ROUTES: Route[] = [
+  { screen: "bench" },
+  { screen: "desk", site: "north & east", day: "2026-03-04" },
+  { screen: "desk", site: undefined, day: undefined },
+  { screen: "job", id: "0190-abc" },
+  { screen: "valve", tag: "LCV/213 #2", site: "north" },
+  { screen: "due", site: "north" },
+  { screen: "help" },
+];
+
+describe("addresses", () => {
+  it.each(ROUTES)("read back to $screen", (route) => {
+    expect(readRoute(addressOf(route))).toEqual(route);
+  });
+  it.each(["", "#", "#/", "#/nowhere", "#/job", "#/valve/", "#/%E0%A4%A"])("take %s for the bench", (hash) => {
+    expect(readRoute(hash)).toEqual({ screen: "bench" });
+  });
+});
