@@ -40,8 +40,10 @@ export const jobs = sqliteTable(
     receivedAt: text("received_at").notNull(),
     /** goes up whenever the job's phrases or their reading change */
     revision: integer("revision").notNull(),
+    /** 1 where the states of its valves must be reckoned again */
+    stale: integer("stale").notNull(),
   },
-  (t) => [index("jobs_by_day").on(t.site, t.startedAt, t.id)],
+  (t) => [index("jobs_stale").on(t.site, t.stale), index("jobs_by_day").on(t.site, t.startedAt, t.id)],
 );
 
 export const phrases = sqliteTable(

@@ -47,18 +47,29 @@ export function makeWriter(client: Client, db: Db): Writer {
       await commit(queue.splice(0, PER_COMMIT));
       await turn();
     }
+    // in the same breath as finding the queue empty: a job queued a moment later must start it again
+    draining = undefined;
   }
 
+  /**
+   * First all in one transaction without savepoints, which cost two statements a job; where one of them fails,
+   * all again, each in a savepoint of its own, so that it fails alone.
+   */
   async function commit(batch: Job[]): Promise<void> {
     const start = performance.now();
+    let apart = false;
     for (let attempt = 0; ; attempt++) {
       let outcomes: Outcome[] = [];
       try {
         await db.transaction(async (tx) => {
           outcomes = [];
-          for (const job of batch) outcomes.push(await runOne(tx, job));
+          for (const job of batch) outcomes.push(apart ? await runApart(tx, job) : await runTogether(tx, job));
         });
       } catch (cause) {
+        if (!apart && !endsTransaction(cause)) {
+          apart = true;
+          continue;
+        }
         // one lock error poisons the connection: without a new one every later commit fails
         await client.reconnect();
         if (isLock(cause) && performance.now() - start < LONGEST_LOCK_MS) {
@@ -80,8 +91,11 @@ export function makeWriter(client: Client, db: Db): Writer {
     }
   }
 
-  /** Each job in a savepoint: one that fails leaves its neighbours alone. */
-  async function runOne(tx: Tx, job: Job): Promise<Outcome> {
+  async function runTogether(tx: Tx, job: Job): Promise<Outcome> {
+    return { ok: true, value: await joined.run(tx, () => job.fn(tx)) };
+  }
+
+  async function runApart(tx: Tx, job: Job): Promise<Outcome> {
     try {
       return { ok: true, value: await tx.transaction((inner) => joined.run(inner, () => job.fn(inner))) };
     } catch (cause) {
@@ -97,9 +111,7 @@ export function makeWriter(client: Client, db: Db): Writer {
       if (queue.length >= MOST_WAITING) return Promise.reject(new StoreBusy("too many writes are waiting"));
       return new Promise<T>((resolve, reject) => {
         queue.push({ fn, resolve: resolve as (value: unknown) => void, reject });
-        draining ??= drain().finally(() => {
-          draining = undefined;
-        });
+        draining ??= drain();
       });
     },
     async settled() {

@@ -1,7 +1,8 @@
 import { and, asc, eq, gte, inArray, sql } from "drizzle-orm";
+import type { Entry } from "../../core/index.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
-import { eachPhrase, type JobReading, nothingHeard, readOn, type Said } from "./read-job.ts";
+import { eachPhrase, type JobReading, nothingHeard, readOn, type Said, type Standing } from "./read-job.ts";
 import { READER } from "./version.ts";
 
 export type JobRow = typeof jobs.$inferSelect;
@@ -12,8 +13,14 @@ export interface Remembered {
   reading: JobReading;
   /** place of the last phrase: said at, then id */
   last: string;
-  /** standing entries as written, one text each */
-  written: string[];
+  /** standing entries as written */
+  written: Written[];
+}
+interface Written {
+  tag: string;
+  /** the entry itself, where it was read here: the same object needs no comparing */
+  entry?: Entry;
+  body: string;
 }
 
 /**
@@ -53,7 +60,7 @@ export async function keepReading(
 
   let reading: JobReading;
   let last: string;
-  let written: string[];
+  let written: Written[];
   if (goesOn) {
     reading = readOn(before.reading, inOrder, tag);
     last = inOrder[inOrder.length - 1]?.at ?? before.last;
@@ -70,12 +77,13 @@ export async function keepReading(
         .from(entries)
         .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
         .orderBy(asc(entries.n))
-    ).map((row) => (row.reader === READER ? `${row.tag}\n${row.body}` : ""));
+    ).map((row) => ({ tag: row.tag, body: row.reader === READER ? row.body : "" }));
     await writePhrases(tx, job, reading, 0);
   }
   const now = await writeStanding(tx, job, reading, written);
   const revision = job.revision + 1;
-  await tx.update(jobs).set({ revision }).where(eq(jobs.id, job.id));
+  // the valves' states are marked by way of the job: one statement instead of one a valve
+  await tx.update(jobs).set({ revision, stale: 1 }).where(eq(jobs.id, job.id));
   return { revision, reading, last, written: now };
 }
 
@@ -96,20 +104,18 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
 }
 
 async function writePhrases(tx: Tx, job: JobRow, reading: JobReading, from: number): Promise<void> {
-  const rows = eachPhrase(reading)
-    .slice(from)
-    .map(({ id, reading: one, touched }) => ({
-      phrase: id,
-      site: job.site,
-      job: job.id,
-      reader: READER,
-      entries: JSON.stringify(one.entries),
-      unread: JSON.stringify(one.unread.map(({ text, at }) => ({ text, at }))),
-      ask: JSON.stringify(one.ask.map((ask) => ask.question)),
-      marks: JSON.stringify(one.marks),
-      alerts: JSON.stringify(one.alerts),
-      touched: JSON.stringify(touched),
-    }));
+  const rows = eachPhrase(reading, from).map(({ id, reading: one, touched }) => ({
+    phrase: id,
+    site: job.site,
+    job: job.id,
+    reader: READER,
+    entries: JSON.stringify(one.entries),
+    unread: JSON.stringify(one.unread.map(({ text, at }) => ({ text, at }))),
+    ask: JSON.stringify(one.ask.map((ask) => ask.question)),
+    marks: JSON.stringify(one.marks),
+    alerts: JSON.stringify(one.alerts),
+    touched: JSON.stringify(touched),
+  }));
   for (const some of chunks(rows, 100)) {
     const fresh = (column: string) => sql.raw(`excluded.${column}`);
     await tx
@@ -130,22 +136,11 @@ async function writePhrases(tx: Tx, job: JobRow, reading: JobReading, from: numb
   }
 }
 
-/** Writes the entries that stand from the first that differs; marks every valve whose record changed. */
-async function writeStanding(tx: Tx, job: JobRow, reading: JobReading, written: string[]): Promise<string[]> {
-  const rows = reading.standing.map(({ tag, entry, phrase }, n) => ({
-    site: job.site,
-    job: job.id,
-    n,
-    tag,
-    startedAt: job.startedAt,
-    phrase: phrase ?? null,
-    type: entry.type,
-    body: JSON.stringify(entry),
-    reader: READER,
-  }));
-  const texts = rows.map((row) => `${row.tag}\n${row.body}`);
+/** Writes the entries that stand from the first that differs; marks every valve that lost some. */
+async function writeStanding(tx: Tx, job: JobRow, reading: JobReading, written: Written[]): Promise<Written[]> {
+  const { standing } = reading;
   let same = 0;
-  while (same < texts.length && same < written.length && texts[same] === written[same]) same++;
+  while (same < standing.length && agree(standing[same], written[same])) same++;
   if (same < written.length) {
     const gone = await tx
       .delete(entries)
@@ -157,10 +152,25 @@ async function writeStanding(tx: Tx, job: JobRow, reading: JobReading, written: 
       gone.map((row) => row.tag),
     );
   }
-  for (const some of chunks(rows.slice(same), 100)) await tx.insert(entries).values(some);
-  const tags = rows.slice(same).map((row) => row.tag);
-  await markStale(tx, job.site, job.tag ? [...tags, job.tag] : tags);
-  return texts;
+  const rows = standing.slice(same).map(({ tag, entry, phrase }, at) => ({
+    site: job.site,
+    job: job.id,
+    n: same + at,
+    tag,
+    startedAt: job.startedAt,
+    phrase: phrase ?? null,
+    type: entry.type,
+    body: JSON.stringify(entry),
+    reader: READER,
+  }));
+  for (const some of chunks(rows, 100)) await tx.insert(entries).values(some);
+  const now = rows.map(({ tag, body }, at) => ({ tag, body, entry: standing[same + at]?.entry }));
+  return [...written.slice(0, same), ...now];
+}
+
+function agree(standing: Standing | undefined, written: Written | undefined): boolean {
+  if (!standing || !written || standing.tag !== written.tag) return false;
+  return standing.entry === written.entry || JSON.stringify(standing.entry) === written.body;
 }
 
 /** What follows for these valves must be reckoned again. */

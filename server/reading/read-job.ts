@@ -37,10 +37,10 @@ export function readOn(before: JobReading, more: readonly Said[], tag: string | 
   return { heard, said, standing };
 }
 
-/** What each phrase did, with ids in place of positions. */
-export function eachPhrase(reading: JobReading): { id: string; reading: PhraseReading; touched: string[] }[] {
-  return reading.heard.phrases.map((one, at) => ({
-    id: reading.said[at]?.id ?? "",
+/** What each phrase did from the given one on, with ids in place of positions. */
+export function eachPhrase(reading: JobReading, from = 0): { id: string; reading: PhraseReading; touched: string[] }[] {
+  return reading.heard.phrases.slice(from).map((one, at) => ({
+    id: reading.said[from + at]?.id ?? "",
     reading: one,
     touched: one.touched.flatMap((n) => reading.said[n]?.id ?? []),
   }));

@@ -1,8 +1,9 @@
 import { and, asc, eq } from "drizzle-orm";
 import type { FollowUp } from "../../core/index.ts";
 import type { Store } from "../db/open.ts";
-import { due, valveStates, valveTags } from "../db/tables.ts";
+import { due, entries, jobs, valveStates, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
+import { markStale } from "./keep-reading.ts";
 import { READER } from "./version.ts";
 import { reckonValve } from "./what-follows.ts";
 import { knownValve, recordOf, todayIn, visitsOf, zoneOf } from "./what-is-known.ts";
@@ -14,6 +15,7 @@ const AT_ONCE = 50;
  * due board is one look-up by date. Done when asked for, not when a phrase comes in: a phrase must not wait for it.
  */
 export async function refreshStates(store: Store, site?: string): Promise<void> {
+  await noteNamedValves(store, site);
   for (;;) {
     const stale = await store.db
       .select({ site: valveTags.site, tag: valveTags.tag })
@@ -24,6 +26,26 @@ export async function refreshStates(store: Store, site?: string): Promise<void> 
     if (stale.length === 0) return;
     await store.write(async (tx) => {
       for (const valve of stale) await reckonAndKeep(tx, valve.site, valve.tag);
+    });
+  }
+}
+
+/** Passes the mark of each job on to the valves it names; only then is a valve that was just named known. */
+export async function noteNamedValves(store: Store, site?: string): Promise<void> {
+  const at = and(eq(jobs.stale, 1), site === undefined ? undefined : eq(jobs.site, site));
+  for (;;) {
+    const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
+    if (!any) return;
+    await store.write(async (tx) => {
+      const some = await tx.select({ id: jobs.id, site: jobs.site, tag: jobs.tag }).from(jobs).where(at).limit(AT_ONCE);
+      for (const job of some) {
+        const named = await tx
+          .selectDistinct({ tag: entries.tag })
+          .from(entries)
+          .where(and(eq(entries.site, job.site), eq(entries.job, job.id)));
+        await markStale(tx, job.site, [job.tag ?? "", ...named.map((row) => row.tag)]);
+        await tx.update(jobs).set({ stale: 0 }).where(eq(jobs.id, job.id));
+      }
     });
   }
 }

@@ -45,9 +45,11 @@ CREATE TABLE `jobs` (
 	`started_at` text NOT NULL,
 	`started_offset` integer NOT NULL,
 	`received_at` text NOT NULL,
-	`revision` integer NOT NULL
+	`revision` integer NOT NULL,
+	`stale` integer NOT NULL
 );
 --> statement-breakpoint
+CREATE INDEX `jobs_stale` ON `jobs` (`site`,`stale`);--> statement-breakpoint
 CREATE INDEX `jobs_by_day` ON `jobs` (`site`,`started_at`,`id`);--> statement-breakpoint
 CREATE TABLE `phrases` (
 	`id` text PRIMARY KEY NOT NULL,

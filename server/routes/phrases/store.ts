@@ -43,7 +43,7 @@ export async function deliver(
     for (const [job, added] of kept.added) {
       read.set(job.id, await keepReading(tx, job, given.recent.get(job.id), added));
     }
-    return { answer: { results: await withReadings(tx, kept.results), jobs: jobResults }, read };
+    return { answer: { results: await withReadings(tx, kept.results, read.values()), jobs: jobResults }, read };
   });
   // only now: before COMMIT it might not have happened
   for (const [job, what] of read) given.recent.set(job, what);
@@ -108,6 +108,7 @@ async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResu
       startedOffset: job.moment.offset,
       receivedAt: now().utc,
       revision: 0,
+      stale: 0,
     };
     await tx.insert(jobs).values(row);
     known.set(job.id, row);
@@ -138,13 +139,13 @@ async function keepPhrases(
     tx,
     good.map((one) => one.job),
   );
+  const fresh = await insertNew(tx, good, owners, who);
   const known = await phrasesById(
     tx,
-    good.map((one) => one.id),
+    good.map((one) => one.id).filter((id) => !fresh.has(id)),
   );
   const refusedJobs = new Map(sentJobs.flatMap((one) => (one.ok ? [] : [[one.id, one.problem] as const])));
   const kept: KeptPhrases = { results: [], added: new Map() };
-  const rows: (typeof phrases.$inferInsert)[] = [];
   for (const one of sent) {
     if (!one.ok) {
       kept.results.push(refused(one.id, one.problem));
@@ -152,20 +153,34 @@ async function keepPhrases(
     }
     const phrase = one.value;
     const before = known.get(phrase.id);
-    if (before) {
-      kept.results.push(alreadyThere(before, phrase));
-      continue;
-    }
     const job = owners.get(phrase.job);
-    if (!job) {
-      const why = refusedJobs.get(phrase.job);
-      const problem = why
-        ? `its job was refused (${why}): mend the job, then send both again`
-        : `no job ${phrase.job} is known here: send it in "jobs" with or before its phrases`;
-      kept.results.push(refused(phrase.id, problem));
-      continue;
+    if (before) kept.results.push(alreadyThere(before, phrase));
+    else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, refusedJobs.get(phrase.job))));
+    else {
+      // the same id again further on in this request is judged against this one
+      known.set(phrase.id, { text: phrase.text, job: job.id });
+      const added = kept.added.get(job) ?? [];
+      added.push({ id: phrase.id, text: phrase.text, saidAt: phrase.moment.utc });
+      kept.added.set(job, added);
+      kept.results.push({ id: phrase.id, status: "stored", entries: [], unread: [] });
     }
-    rows.push({
+  }
+  return kept;
+}
+
+/** Inserts every phrase whose id is new and whose job is known, the first of each id; returns the ids inserted. */
+async function insertNew(
+  tx: Tx,
+  good: readonly PhraseRead[],
+  owners: ReadonlyMap<string, JobRow>,
+  who: Who,
+): Promise<Set<string>> {
+  const rows = new Map<string, typeof phrases.$inferInsert>();
+  const receivedAt = now().utc;
+  for (const phrase of good) {
+    const job = owners.get(phrase.job);
+    if (!job || rows.has(phrase.id)) continue;
+    rows.set(phrase.id, {
       id: phrase.id,
       site: job.site,
       job: job.id,
@@ -177,17 +192,22 @@ async function keepPhrases(
       how: phrase.how,
       confidence: phrase.confidence ?? null,
       reader: READER,
-      receivedAt: now().utc,
+      receivedAt,
     });
-    known.set(phrase.id, { text: phrase.text, job: job.id });
-    const added = kept.added.get(job) ?? [];
-    added.push({ id: phrase.id, text: phrase.text, saidAt: phrase.moment.utc });
-    kept.added.set(job, added);
-    kept.results.push({ id: phrase.id, status: "stored", entries: [], unread: [] });
   }
-  if (rows.length > 0) await tx.insert(phrases).values(rows);
-  return kept;
+  if (rows.size === 0) return new Set();
+  const inserted = await tx
+    .insert(phrases)
+    .values([...rows.values()])
+    .onConflictDoNothing()
+    .returning({ id: phrases.id });
+  return new Set(inserted.map((row) => row.id));
 }
+
+const withoutJob = (job: string, why: string | undefined) =>
+  why
+    ? `its job was refused (${why}): mend the job, then send both again`
+    : `no job ${job} is known here: send it in "jobs" with or before its phrases`;
 
 function alreadyThere(before: { text: string; job: string }, phrase: Phrase): PhraseResult {
   if (before.text !== phrase.text) {
@@ -206,23 +226,29 @@ function alreadyThere(before: { text: string; job: string }, phrase: Phrase): Ph
 }
 
 /** What each stored or known phrase became, as the whole job reads. */
-async function withReadings(tx: Tx, results: PhraseResult[]): Promise<PhraseResult[]> {
-  const ids = results.flatMap((one) => (one.status === "refused" ? [] : [one.id]));
-  if (ids.length === 0) return results;
+async function withReadings(tx: Tx, results: PhraseResult[], justRead: Iterable<Remembered>): Promise<PhraseResult[]> {
+  const wanted = new Set(results.flatMap((one) => (one.status === "refused" ? [] : [one.id])));
+  const read = new Map<string, Pick<PhraseResult, "entries" | "unread">>();
+  for (const { reading } of justRead) {
+    reading.said.forEach(({ id }, at) => {
+      const one = wanted.has(id) ? reading.heard.phrases[at] : undefined;
+      if (one) read.set(id, { entries: one.entries, unread: one.unread.map(({ text, at }) => ({ text, at })) });
+    });
+  }
+  const ids = [...wanted].filter((id) => !read.has(id));
+  if (ids.length > 0) for (const [id, one] of await readingsOf(tx, ids)) read.set(id, one);
+  return results.map((one) => (one.status === "refused" ? one : { ...one, ...read.get(one.id) }));
+}
+
+async function readingsOf(tx: Tx, ids: string[]) {
   const rows = await tx
     .select({ phrase: readings.phrase, entries: readings.entries, unread: readings.unread })
     .from(readings)
     .where(inArray(readings.phrase, ids));
-  const byId = new Map(rows.map((row) => [row.phrase, row]));
-  return results.map((one) => {
-    const row = one.status === "refused" ? undefined : byId.get(one.id);
-    if (!row) return one;
-    return {
-      ...one,
-      entries: JSON.parse(row.entries) as Entry[],
-      unread: JSON.parse(row.unread) as PhraseResult["unread"],
-    };
-  });
+  return rows.map((row): [string, Pick<PhraseResult, "entries" | "unread">] => [
+    row.phrase,
+    { entries: JSON.parse(row.entries) as Entry[], unread: JSON.parse(row.unread) as PhraseResult["unread"] },
+  ]);
 }
 
 async function jobsById(tx: Tx, ids: readonly string[]): Promise<Map<string, JobRow>> {

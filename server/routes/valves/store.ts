@@ -4,12 +4,13 @@ import type { Store } from "../../db/open.ts";
 import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
 import { now, writeMoment } from "../../moments.ts";
 import { markStale } from "../../reading/keep-reading.ts";
-import { refreshStates } from "../../reading/valve-states.ts";
+import { noteNamedValves, refreshStates } from "../../reading/valve-states.ts";
 import { reckonValve } from "../../reading/what-follows.ts";
 import { knownValve, readRecord, recordOf, todayIn, visitsOf, zoneOf } from "../../reading/what-is-known.ts";
 
 /** The sites at which a tag is known. */
 export async function sitesWith(store: Store, tag: string): Promise<string[]> {
+  await noteNamedValves(store);
   const rows = await store.db
     .select({ site: valveTags.site })
     .from(valveTags)

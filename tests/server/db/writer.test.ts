@@ -13,6 +13,7 @@ const row = (id: string) => ({
   startedOffset: 0,
   receivedAt: "2026-03-04T17:00:00.000000000Z",
   revision: 0,
+  stale: 0,
 });
 const insert = (id: string) => async (tx: Tx) => {
   await tx.insert(jobs).values(row(id));
