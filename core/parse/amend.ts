@@ -2,15 +2,36 @@ import type { Entry, Finding, Reading, ValveEntry, WorkEntry } from "../shapes/e
 import { findMeasures } from "./measures.ts";
 import type { Fragment } from "./fragment.ts";
 import { readTagDigits } from "./tags.ts";
-import { has, type Named, placed, type Scene } from "./scene.ts";
+import { type Draft, has, type Named, placed, type Scene } from "./scene.ts";
 
 /**
  * Step 6: an amendment. The new words replace the matching slot of the last entry of their kind; a new part
  * amends every entry of that phrase that shares the old one; digits alone amend a number or a tag.
  * Returns what the entries become, or nothing where the words amend nothing (then they are plain talk).
  */
-export function amend(before: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
+export function amend(before: readonly Entry[], words: readonly string[], whole: Fragment): Entry[] | undefined {
   if (before.length === 0) return undefined;
+  // what is said first amends; what follows it in the same breath is new
+  const byPlace = [...whole.drafts].sort((a, b) => Math.min(...a.chunks) - Math.min(...b.chunks));
+  const first = byPlace[0];
+  const same = (draft: Draft) => draft === first || (first?.entry.type === "reading" && draft.entry.type === "test" && draft.entry.result === null) || (draft.entry.type === first?.entry.type && draft.entry.type === "reading" && byPlace.length === 2);
+  const leads = bareNumberLeads(whole.scene);
+  const fragment: Fragment = { ...whole, drafts: leads ? [] : whole.drafts.filter(same) };
+  const rest = (leads ? whole.drafts : whole.drafts.filter((draft) => !same(draft))).map((draft) => draft.entry);
+  const amended = amendBy(before, words, fragment);
+  return amended && [...amended, ...rest];
+}
+
+/** "correction, four" and then more: the number comes before anything else that is said. */
+function bareNumberLeads(scene: Scene): boolean {
+  const at = scene.chunks.findIndex((one) => !one.senses.plain || one.number !== undefined);
+  const chunk = scene.chunks[at];
+  if (!chunk?.number || chunk.used) return false;
+  const next = scene.chunks[at + 1];
+  return !(next?.senses.part || next?.senses.unit || has(next, "prep"));
+}
+
+function amendBy(before: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
   return (
     amendTag(before, words, fragment) ??
     amendValve(before, fragment) ??
@@ -120,7 +141,7 @@ function bareNumber(scene: Scene): { value: number; upper?: number; unit?: strin
   const chunk = scene.chunks.find((one) => one.number);
   if (!chunk?.number) return undefined;
   const others = scene.chunks.some((one) => one.unknown || one.talk || one.senses.part);
-  if (others) return undefined;
+  if (others && !bareNumberLeads(scene)) return undefined;
   chunk.used = true;
   return { value: chunk.number.value, upper: chunk.number.upper };
 }

@@ -162,7 +162,7 @@ function leading(scene: Scene, state: ClauseState, start: number): { severity?: 
     if (chunk.senses.severity) found.severity ??= chunk.senses.severity;
     else if (chunk.senses.extent) found.extent ??= chunk.senses.extent;
     else if (chunk.senses.place && state.subject?.open && back >= state.since) found.place ??= chunk.senses.place;
-    else if (!(has(chunk, "is") || has(chunk, "has") || has(chunk, "found") || chunk.senses.plain || has(chunk, "it") || has(chunk, "not") || has(chunk, "hedge") || has(chunk, "prep") || has(chunk, "det"))) break;
+    else if (!(has(chunk, "is") || has(chunk, "has") || has(chunk, "found") || /^(?:just|real|pretty|also|still|all|both|kind|quite|really|too)$/.test(chunk.text) || has(chunk, "it") || has(chunk, "not") || has(chunk, "hedge") || has(chunk, "prep") || has(chunk, "det"))) break;
   }
   return found;
 }
@@ -193,7 +193,7 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
       found.place = chunk.senses.place;
       at += 1;
       end = at;
-    } else if (chunk.text === "just" && next?.senses.severity && !scene.at(at + 2)?.senses.condition) at += 1;
+    } else if (/^(?:just|only|but)$/.test(chunk.text) && (next?.senses.severity || (has(next, "det") && scene.at(at + 2)?.senses.severity)) && !scene.at(at + 3)?.senses.condition && !scene.at(at + 2)?.senses.condition) at += next?.senses.severity ? 1 : 2;
     else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
     else if (has(chunk, "prep") && has(next, "it") && !scene.noun(at + 1)?.part) {
       at += 2;
@@ -230,7 +230,8 @@ function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean):
   const said = has(before, "is") || has(before, "has") || has(before, "not") || before?.senses.severity !== undefined || (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) || has(before, "it");
   const startsObject = has(next, "det") || has(next, "it") || (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
   const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
-  if (EVERYDAY.has(chunk.text) && !joined && !said) return undefined;
+  const everyday = EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
+  if (everyday && !joined && (!said || subject === undefined)) return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity)) return undefined;
   if (/^(?:ok|okay|alright|all right)$/.test(chunk.text) && !inGroup && !(has(before, "is") && before?.text !== "just") && !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) && !before?.senses.severity) return undefined;

@@ -1,8 +1,9 @@
 import type { Entry, ValveEntry } from "../shapes/entry.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import { chunk } from "./chunks.ts";
+import { type Chunk, chunk } from "./chunks.ts";
 import { range, readClauses } from "./clauses.ts";
 import { findMeasures, isRate, type Measure, settleMeasures } from "./measures.ts";
+import { knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
 import { type Carry, type Draft, has, type Named, Scene } from "./scene.ts";
 import { findTests, settleTests } from "./tests.ts";
 
@@ -13,6 +14,90 @@ export interface Fragment {
   /** parts that "it" and "them" stand for after it */
   named: Named[];
   recent: Named[];
+  /** it was read with mishearings undone */
+  respelled?: readonly Proposal[];
+}
+
+/**
+ * Reads words as they were meant: as heard, and with known mishearings undone, and takes whichever makes more sense.
+ * Phrases with talk of other things in them are taken as heard.
+ */
+export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
+  const heard = readFragment(words, carry, lexicon);
+  const confused = knownConfusions(words);
+  const first = confused.length > 0 ? best(heard, words, confused, carry, lexicon) : heard;
+  if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
+  // sound alone is a weak witness: it is heard only where the phrase speaks of a valve anyway, and of nothing else
+  if (first.scene.chunks.some((one) => one.talk) || !first.scene.chunks.some(isTrade)) return first;
+  const unread = words.map(() => false);
+  for (const one of first.scene.chunks) if (!one.used && one.unknown) unread.fill(true, one.from, one.to);
+  const taken = first.respelled ?? [];
+  const alike = soundAlikes(words, unread, lexicon).filter((one) => !taken.some((other) => one.from < other.to && other.from < one.to));
+  return alike.length > 0 ? best(first, words, [...taken, ...alike], carry, lexicon) : first;
+}
+
+/** Takes the proposals that help: all of them at first, then without each that is not missed. */
+function best(heard: Fragment, words: readonly string[], proposals: readonly Proposal[], carry: Carry, lexicon: Lexicon): Fragment {
+  const floor = sense(heard);
+  let kept = [...proposals].sort((a, b) => a.from - b.from).slice(0, 10);
+  let meant = readRespelled(words, kept, carry, lexicon);
+  let worth = sense(meant);
+  for (const one of [...kept]) {
+    const without = kept.filter((other) => other !== one);
+    const next = readRespelled(words, without, carry, lexicon);
+    const nextWorth = sense(next);
+    if (nextWorth < worth) continue;
+    kept = without;
+    meant = next;
+    worth = nextWorth;
+  }
+  const firm = kept.filter((one) => supported(meant, one));
+  if (firm.length < kept.length) {
+    kept = firm;
+    meant = readRespelled(words, kept, carry, lexicon);
+    worth = sense(meant);
+  }
+  return kept.length > 0 && worth > floor && !meant.scene.chunks.some((one) => one.talk) ? meant : heard;
+}
+
+const isTrade = (one: Chunk): boolean => one.senses.part !== undefined || one.senses.condition !== undefined || one.senses.work !== undefined || one.senses.test !== undefined || one.senses.unit !== undefined || one.senses.outcome !== undefined || one.tag !== undefined;
+
+/** A word put right must be read together with a trade word that was heard as it is, and never onto a carried part alone. */
+function supported(meant: Fragment, proposal: Proposal): boolean {
+  const inside = (one: Chunk | undefined) => one !== undefined && one.from < proposal.to && proposal.from < one.to;
+  return meant.drafts.some((draft) => {
+    const chunks = [...draft.chunks, ...(draft.also ?? [])].map((at) => meant.scene.chunks[at]);
+    if (!chunks.some(inside)) return false;
+    const whole = draft.entry.type !== "finding" && draft.entry.type !== "work";
+    return draft.named || whole || meant.scene.chunks.some((one) => isTrade(one) && one.senses.part !== undefined && one.used);
+  });
+}
+
+function readRespelled(words: readonly string[], proposals: readonly Proposal[], carry: Carry, lexicon: Lexicon): Fragment {
+  const respelled = respell(words, proposals);
+  const meant = readFragment(respelled.words, carry, lexicon);
+  // its words stand for others in the phrase: point back at those
+  for (const one of meant.scene.chunks) {
+    const first = respelled.origin[one.from];
+    const last = respelled.origin[one.to - 1];
+    if (first && last) Object.assign(one, { from: first[0], to: last[1] });
+  }
+  return { ...meant, respelled: proposals };
+}
+
+/** How much a reading makes of the words: what it says of named parts, less what it leaves over. */
+function sense(fragment: Fragment): number {
+  let total = 0;
+  for (const { entry, named } of fragment.drafts) {
+    const part = "part" in entry && entry.part !== undefined;
+    total += entry.type === "finding" || entry.type === "work" ? (part ? (named ? 3 : 2) : 0.5) : 3;
+  }
+  for (const one of fragment.scene.chunks) {
+    if (one.used) continue;
+    if (one.unknown || one.talk) total -= 2;
+    else if (one.senses.part || one.senses.condition || one.senses.work || one.number) total -= 1.5;
+  }
+  return total;
 }
 
 /** Reads words (already lower case) into entries, in the order the log keeps them. */
@@ -39,7 +124,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const readings = measures.readings.map((measure) => readingDraft(measure));
   for (const draft of readings) scene.use(...draft.chunks);
   const tested = settled.map((test): Draft => ({ entry: { type: "test", test: test.test, result: test.result }, chunks: test.chunks.length > 0 ? test.chunks : [test.at], rule: "test", named: true }));
-  return { scene, drafts: order(oneEach(scene.drafts), readings, tested), named: scene.named, recent: scene.recent };
+  return { scene, drafts: order(scene, oneEach(scene.drafts), readings, tested), named: scene.named, recent: scene.recent };
 }
 
 /** "no leak at sixty", "leaking at fifty pounds": a leak and a pressure are a seat test even before it is settled. */
@@ -58,7 +143,7 @@ function readingDraft(measure: Measure): Draft {
   if (measure.upper !== undefined) entry.upper = measure.upper;
   if (measure.bound) entry.bound = measure.bound;
   if (measure.noun?.part) entry.part = measure.noun.part;
-  return { entry, chunks: range(measure.from, measure.to), rule: "reading", named: true };
+  return { entry, chunks: range(measure.from, measure.to), also: measure.noun ? range(measure.noun.from, measure.noun.to) : undefined, rule: "reading", named: true };
 }
 
 /** Tag, size, action and service said together are one entry; another tag is another valve. */
@@ -112,7 +197,7 @@ function oneEach(drafts: readonly Draft[]): Draft[] {
 const RANK: Record<Entry["type"], number> = { valve: 0, finding: 1, work: 2, reading: 3, test: 3, hazard: 4, need: 5, note: 6, command: 7 };
 
 /** Valve first, then findings, work, readings each before its test, hazards, needs, notes, commands; each kind as spoken. */
-function order(drafts: readonly Draft[], readings: readonly Draft[], tests: readonly Draft[]): Draft[] {
+function order(scene: Scene, drafts: readonly Draft[], readings: readonly Draft[], tests: readonly Draft[]): Draft[] {
   const start = (draft: Draft) => (draft.chunks.length > 0 ? Math.min(...draft.chunks) : 0);
   const measured = [...readings, ...tests].sort((a, b) => endOf(a) - endOf(b) || (a.entry.type === "reading" ? -1 : 1));
   // a reading said behind its test ("bubble tight at sixty") stands before it
@@ -126,6 +211,15 @@ function order(drafts: readonly Draft[], readings: readonly Draft[], tests: read
       measured.splice(last, 0, test);
       at = last;
     }
+  }
+  // "full travel in five seconds": tied to its test by the small word between
+  for (let at = 0; at + 1 < measured.length; at += 1) {
+    const test = measured[at];
+    const reading = measured[at + 1];
+    if (test?.entry.type !== "test" || reading?.entry.type !== "reading") continue;
+    let joint = Math.min(...reading.chunks) - 1;
+    if (scene.at(joint)?.senses.bound) joint -= 1;
+    if (has(scene.at(joint), "prep") && joint - 1 === endOf(test)) measured.splice(at, 2, reading, test);
   }
   const rest = drafts.map((draft, nth) => ({ draft, nth }));
   const valves = rest.filter(({ draft }) => draft.entry.type === "valve" && draft.entry.tag).map(({ draft }) => start(draft));

@@ -82,7 +82,7 @@ function bare(scene: Scene, at: number): Measure | undefined {
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
     if (part && BOLTED.test(part)) return sawJoint ? { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" } : undefined;
-    const passable = has(chunk, "is") || has(chunk, "prep") || chunk.senses.bound || chunk.senses.plain || has(chunk, "it") || has(chunk, "det") || has(chunk, "has");
+    const passable = /^(?:running|sitting|reading|set|setting|holding|pull|pulled)$/.test(chunk.text) || has(chunk, "is") || has(chunk, "prep") || chunk.senses.bound || chunk.senses.plain || has(chunk, "it") || has(chunk, "det") || has(chunk, "has");
     if (!passable) return undefined;
   }
   return undefined;
@@ -111,6 +111,7 @@ export function settleMeasures(scene: Scene, measures: readonly Measure[], testA
   for (const [nth, measure] of measures.entries()) {
     const low = measures[nth - 1]?.to ?? 0;
     const high = measures[nth + 1]?.from ?? scene.chunks.length;
+    if (isTalkOf(scene, low, high)) continue;
     const word = measure.quantity ? undefined : nearestQuantity(scene, measure, low, high, claimed);
     const quantity = settle(scene, measure, word?.quantity, low, high, testAt);
     if (quantity === "size") {
@@ -127,6 +128,20 @@ export function settleMeasures(scene: Scene, measures: readonly Measure[], testA
     if (measure.quantity) for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1) if (scene.chunks[at]?.senses.quantity === measure.quantity) { scene.use(at); break; }
   }
   return { readings, sizes };
+}
+
+/** A number said about something else: talk or unknown words around it and nothing of the trade. */
+function isTalkOf(scene: Scene, low: number, high: number): boolean {
+  let foreign = 0;
+  for (let at = low; at < high; at += 1) {
+    const chunk = scene.chunks[at];
+    if (!chunk) continue;
+    if (chunk.talk) foreign += 2;
+    else if (chunk.unknown) foreign += 1;
+    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || (chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun"))) return false;
+    else if (chunk.senses.quantity && chunk.senses.quantity !== "duration" && chunk.senses.quantity !== "length" && foreign < 2 && chunk.senses.quantity !== "torque") return false;
+  }
+  return foreign > 0;
 }
 
 function unitFor(measure: Measure, quantity: Quantity): Measure["unit"] {

@@ -108,8 +108,13 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
   return undefined;
 }
 
+/** What a number is followed by when its sound was taken for a word: "ate drops a minute", "for inch". */
+const COUNTED = new Set(["drops", "drop", "bubbles", "pounds", "foot", "inch", "psi", "bar", "percent", "seconds", "minutes", "newton", "cc", "eighths", "sixteenths", "quarters", "thousandths", "oh", "bolts", "studs"]);
+
 function readWhole(words: readonly string[], start: number): NumberRead | undefined {
   const first = words[start] ?? "";
+  const sound = SOUND_NUMBERS[first];
+  if (sound !== undefined && first !== "to" && COUNTED.has(words[start + 1] ?? "") && words[start + 1] !== "oh") return { value: sound, end: start + 1 };
   if (/^\d/.test(first) || /^\.\d/.test(first)) {
     if (first.includes("/")) return undefined;
     const scale = SCALES[words[start + 1] ?? ""];

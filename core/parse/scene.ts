@@ -46,6 +46,8 @@ export interface Noun extends Named {
 export interface Draft {
   entry: Entry;
   chunks: number[];
+  /** chunks that bear on it from elsewhere in the phrase */
+  also?: number[];
   rule: string;
   /** the part was said in this phrase, not carried */
   named: boolean;
@@ -133,7 +135,7 @@ export class Scene {
       if (senses.place && !senses.condition) {
         noun.place = senses.place;
         const next = this.chunks[at + 1];
-        if (has(next, "prep") && next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
+        if (next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
           if (!this.#partAhead(at + 2)) return undefined;
           noun.apart = true;
           at += 1;

@@ -3,7 +3,7 @@ import type { Ask, Entry, Unread } from "../shapes/entry.ts";
 import { type Lexicon, matchAt } from "../vocabulary/lexicon.ts";
 import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
-import { type Fragment, readFragment } from "./fragment.ts";
+import { type Fragment, readMeant } from "./fragment.ts";
 import { marksOf, unreadOf } from "./marks.ts";
 import type { Carry, Draft, Named } from "./scene.ts";
 import { splitWords, type Word } from "./words.ts";
@@ -139,7 +139,7 @@ class Working {
 
   /** Between "stop listening" and "start listening" only hazards and the call to listen are heard. */
   #readMuted(): void {
-    const fragment = readFragment(this.#list, this.#carry(), this.#session.lexicon);
+    const fragment = readMeant(this.#list, this.#carry(), this.#session.lexicon);
     const kept = fragment.drafts.filter(({ entry }) => entry.type === "hazard" || (entry.type === "command" && entry.command === "unmute"));
     this.#accept({ ...fragment, drafts: kept }, 0);
     if (kept.some(({ entry }) => entry.type === "command")) this.#muted = false;
@@ -198,7 +198,7 @@ class Working {
       this.#restTo = to;
     }
     const words = this.#list.slice(from, to);
-    const fragment = readFragment(words, this.#carry(), this.#session.lexicon);
+    const fragment = readMeant(words, this.#carry(), this.#session.lexicon);
     if (amends && this.#amend(words, fragment, from)) return;
     this.#accept(fragment, from);
   }
@@ -239,7 +239,7 @@ class Working {
     if (!slip || !first || !((slip.number && first.number) || (slip.senses.part && first.senses.part))) return false;
     const start = this.#restFrom;
     const kept = this.#list.slice(start, start + slip.from);
-    const fragment = readFragment([...kept, ...words], this.#carry(), this.#session.lexicon);
+    const fragment = readMeant([...kept, ...words], this.#carry(), this.#session.lexicon);
     if (fragment.drafts.length === 0) return false;
     for (let at = start; at < from; at += 1) this.#covered[at] = true;
     // the words stand apart in the phrase: the entry points at where its last words were said

@@ -136,7 +136,7 @@ function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): W
   const open = subject?.open === true;
   if (objects && objects.nouns[0]) {
     const first = objects.nouns[0];
-    const loose = !first.det && first.count === undefined && !first.fresh && !first.both && scene.predicateFollows(objects.end);
+    const loose = (subject !== undefined || scene.drafts.length > 0) && !first.det && first.count === undefined && !first.fresh && !first.both && scene.predicateFollows(objects.end);
     const passive = open && (form === "past" || form === "noun") && !first.det && !first.count;
     if (!loose && !passive) {
       if (first.one || first.other) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
@@ -323,7 +323,8 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   if (!clauseIsOurs(scene, state.since, at + 1)) return undefined;
   if (!state.subject && scene.named.length === 0 && reuse && !/\b(?:it|them|em|her)\b/.test(chunk.text)) return undefined;
   const keep = { not: state.not };
-  const status: Status = reuse ? (keep.not !== undefined ? "declined" : "done") : "declined";
+  const denied = keep.not !== undefined && keep.not === at - 1;
+  const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
   for (const one of nouns) emitWork(scene, state, reuse ? "reused" : "replaced", status, { part: one.part, place: one.place, count: (one as Noun).both ? 2 : undefined }, [at, at + 1], reuse ? "reused" : "left");
   if (state.subject) state.subject.open = false;

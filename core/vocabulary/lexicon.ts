@@ -2,12 +2,12 @@ import type { Acts, Bound, Condition, Extent, Hazard, Part, Place, Quantity, Ser
 import { COMMAND_ROWS, HAZARD_ROWS, NO_HAZARD } from "./alarms.ts";
 import { CONDITION_ROWS } from "./conditions.ts";
 import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "./details.ts";
-import { GRAMMAR, type GrammarRole, TURNS } from "./grammar.ts";
+import { GRAMMAR, type GrammarRole, PLAIN, TURNS } from "./grammar.ts";
 import { inflect, plurals } from "./inflect.ts";
 import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS, type UnitRow } from "./measures.ts";
 import { Pattern, spell } from "./notation.ts";
 import { PART_ROWS } from "./parts.ts";
-import { IDIOMS } from "./talk.ts";
+import { IDIOMS, TALK } from "./talk.ts";
 import { TEST_ROWS, VERDICTS } from "./tests.ts";
 import { PLACING_VERBS, WORK_ROWS } from "./work.ts";
 
@@ -58,6 +58,8 @@ export interface Lexicon {
   note: PatternIndex<true>;
   /** every single word that some row uses */
   words: Set<string>;
+  /** the words that parts, conditions, work, tests and units are made of */
+  tradeWords: Set<string>;
 }
 
 /** A word a site taught: it means the same as a code the log has. */
@@ -101,6 +103,7 @@ function uncontracted(text: string): string[] {
 export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   const root: TrieNode = {};
   const words = new Set<string>();
+  let tradeWords = new Set<string>();
 
   const put = (text: string, add: (senses: Senses) => void) => {
     let node = root;
@@ -198,6 +201,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   for (const result of ["pass", "fail"] as const) putAll(VERDICTS[result], (senses) => { senses.verdict ??= result; });
   put("test", (senses) => { senses.testing = true; });
   put("tests", (senses) => { senses.testing = true; });
+  tradeWords = new Set([...words].filter((word) => !PLAIN.has(word) && !TALK.has(word)));
   for (const role of Object.keys(GRAMMAR) as GrammarRole[])
     putAll(GRAMMAR[role], (senses) => {
       senses.roles ??= new Set();
@@ -215,16 +219,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
 
   return {
     longest(list, start) {
-      let node: TrieNode | undefined = root;
-      let found: { senses: Senses; end: number } | undefined;
-      for (let at = start; at < list.length; at += 1) {
-        const word: string = list[at] as string;
-        // "body's", "upstream's": what follows the part is its verb, and apostrophes are not heard
-        node = node.next?.get(word) ?? (word.length > 3 && word.endsWith("s") ? node.next?.get(word.slice(0, -1)) : undefined);
-        if (!node) break;
-        if (node.senses) found = { senses: node.senses, end: at + 1 };
-      }
-      return found;
+      return longestFrom(root, list, start);
     },
     hazards: index(HAZARD_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code })))),
     noHazard: index(NO_HAZARD.map((line) => ({ line, code: true as const }))),
@@ -234,7 +229,22 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
     amend: index(TURNS.amend.map((line) => ({ line, code: true as const }))),
     note: index(TURNS.note.map((line) => ({ line, code: true as const }))),
     words,
+    tradeWords,
   };
+}
+
+function longestFrom(node: TrieNode, list: readonly string[], at: number): { senses: Senses; end: number } | undefined {
+  const word = list[at];
+  if (word === undefined || !node.next) return undefined;
+  const exact = node.next.get(word);
+  let best = exact ? (longestFrom(exact, list, at + 1) ?? (exact.senses ? { senses: exact.senses, end: at + 1 } : undefined)) : undefined;
+  // "body's", "upstream's": what follows the name is its verb, and apostrophes are not heard
+  const bare = word.length > 3 && word.endsWith("s") ? node.next.get(word.slice(0, -1)) : undefined;
+  if (bare) {
+    const other = longestFrom(bare, list, at + 1) ?? (bare.senses ? { senses: bare.senses, end: at + 1 } : undefined);
+    if (other && (!best || other.end > best.end)) best = other;
+  }
+  return best;
 }
 
 let shipped: Lexicon | undefined;

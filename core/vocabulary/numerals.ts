@@ -5,7 +5,7 @@ export const TENS: Record<string, number> = { twenty: 20, thirty: 30, forty: 40,
 export const SCALES: Record<string, number> = { hundred: 100, thousand: 1000 };
 /** Denominators, singular and plural. */
 export const FRACTIONS: Record<string, number> = {
-  half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fourth: 4, fourths: 4, fifth: 5, fifths: 5, eighth: 8, eighths: 8, eights: 8,
+  half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fourth: 4, fourths: 4, fifth: 5, fifths: 5, eighth: 8, eighths: 8, eights: 8, ates: 8, eighteenths: 18,
   tenth: 10, tenths: 10, sixteenth: 16, sixteenths: 16, thirtysecond: 32, thirtyseconds: 32, sixtyfourth: 64, sixtyfourths: 64,
 };
 /** Words that sound like a number, read as one only between other numbers or before a unit. */
