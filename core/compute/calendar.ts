@@ -55,13 +55,33 @@ export function monthsBetween(from: string, to: string): number {
  */
 export function addMonths(date: string, months: number): string {
   const whole = Math.floor(months + 1e-9);
-  const part = Math.max(0, months - whole);
-  const count = Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7)) - 1 + whole;
+  const clamped = addWhole(date, whole);
+  const days = wholeDays(Math.max(0, months - whole));
+  if (days === 0) return clamped;
+  // February is shorter than a nearly whole month of 30.4375 days.
+  const into = addDays(clamped, days);
+  const next = addWhole(date, whole + 1);
+  return earlier(into, next);
+}
+
+function addWhole(date: string, months: number): string {
+  const count = Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7)) - 1 + months;
   const year = Math.floor(count / 12);
   if (year > 9999) return LAST_DATE;
   const month = (count % 12) + 1;
-  const clamped = write(year, month, Math.min(Number(date.slice(8, 10)), lastDay(year, month)));
-  return part > 0 ? addDays(clamped, wholeDays(part)) : clamped;
+  return write(year, month, Math.min(Number(date.slice(8, 10)), lastDay(year, month)));
+}
+
+/** The earlier of two dates. */
+export function earlier(a: string, b: string): string {
+  if (a < b) return a;
+  return b;
+}
+
+/** The later of two dates. */
+export function later(a: string, b: string): string {
+  if (a > b) return a;
+  return b;
 }
 
 /** Whole days in so many months of 30.4375 days, rounded down; the slack keeps 24 days from becoming 23. */

@@ -88,16 +88,14 @@ export function ofKind(kind: Part, family: Family): Part[] {
 
 /**
  * True where what was done to `said` was done to `part`: the same part, a set that holds it (the seals, the kit, the
- * trim, the whole valve), or one word general and the other named. Across jobs a general word counts only where the
+ * trim), or one word general and the other named. Across jobs a general word counts only where the
  * family has one such part: "replaced a gasket" last spring does not say which of four.
  */
 export function reaches(said: Part | undefined, part: Part | undefined, family: Family, sameJob: boolean): boolean {
   if (said === part) return true;
   if (said === undefined || part === undefined) return false;
-  if (said === "valve") return true;
   if (said === "seals" || said === "kit") return isSoft(part, family);
   if (said === "trim") return isTrim(part, family);
-  if (said === "body" && part === "seat_area") return true;
   const general = isKind(said, part) ? said : isKind(part, said) ? part : undefined;
   return general !== undefined && (sameJob || ofKind(general, family).length <= 1);
 }

@@ -14,8 +14,8 @@ export function sealDate({ family, visits, on }: Bench): Due {
   const soft = family.bill.filter((line) => line.soft);
   const head = { task: "seal_replacement", months, basis: "interval" } as const;
   let oldest: { on: string; part: Part } | undefined;
-  for (const { part, count } of soft) {
-    const last = visits.findLast((visit) => renewed(visit, part, count));
+  for (const { part } of soft) {
+    const last = visits.findLast((visit) => renewed(visit, part));
     if (!last)
       return {
         ...head,
@@ -33,13 +33,14 @@ export function sealDate({ family, visits, on }: Bench): Due {
   };
 
   /** A general word renews a part only where it leaves no other to choose: the one of its kind, or all of them. */
-  function renewed(visit: Visit, part: Part, count: number): boolean {
+  function renewed(visit: Visit, part: Part): boolean {
     return visit.entries.some((entry) => {
       if (!isDone(entry, ["replaced"], part, family)) return false;
       if (entry.part === part || entry.resolved === part || entry.part === undefined) return true;
       if (entry.part === "seals" || entry.part === "kit" || entry.part === "valve") return true;
       const kin = ofKind(entry.part, family);
-      return kin.length <= 1 || (entry.count ?? 0) >= kin.length * Math.min(1, count);
+      const all = family.bill.reduce((sum, one) => sum + (kin.includes(one.part) ? one.count : 0), 0);
+      return kin.length <= 1 || (entry.count ?? 0) >= all;
     });
   }
 }

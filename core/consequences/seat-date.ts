@@ -1,4 +1,4 @@
-import { addDays, addMonths, spokenDate, wholeDays } from "../compute/calendar.ts";
+import { addDays, addMonths, later, spokenDate, wholeDays } from "../compute/calendar.ts";
 import type { Due } from "../shapes/consequence.ts";
 import type { Life } from "../shapes/valve.ts";
 import type { Bench } from "./rule.ts";
@@ -52,8 +52,10 @@ export function seatDate(bench: Bench, fleet: readonly Life[]): Due {
     basis: cap.basis,
     why: `seat last seen ${spokenDate(seen)}; ${severe ? "never longer than" : "every"} ${figure(cap.months)} months (${cap.source})`,
   };
-  const pattern = seat.side === "sound" && seat.age !== undefined ? wearPattern(seat, fleet, seat.age) : undefined;
-  const term = severe ? severeTerm(bench, seen, start, latest, pattern, fleet) : normalTerm(seen, latest, pattern);
+  // Only a sound side of known age can be told how long it has left; of another, only whether there is a pattern.
+  const aged = seat.side === "sound" && seat.age !== undefined;
+  const pattern = aged || severe ? wearPattern(seat, fleet, seat.age ?? 0) : undefined;
+  const term = severe ? severeTerm(bench, seen, start, latest, pattern, aged) : normalTerm(seen, latest, pattern);
   return {
     task: "seat_inspection",
     ...term,
@@ -67,9 +69,9 @@ function severeTerm(
   start: { months: number; basis: Basis },
   latest: Term,
   pattern: Pattern | undefined,
-  fleet: readonly Life[],
+  aged: boolean,
 ): Term {
-  if (pattern?.established) {
+  if (pattern?.established && aged) {
     const on = addDays(seen, Math.max(WEEK_DAYS, wholeDays(pattern.bound)));
     return on > latest.on ? { ...latest, why: `${pattern.why}; ${latest.why}` } : patternTerm(on, pattern);
   }
@@ -78,8 +80,7 @@ function severeTerm(
     ...start,
     why: `severe service, seat last seen ${spokenDate(seen)}, start at ${figure(start.months)} ${start.months === 1 ? "month" : "months"}${reason(bench, pattern)}`,
   };
-  // A side found worn and left in takes the start; its pattern, had it one, was shown to be at an end.
-  if (bench.seat.side === "worn" && wearPattern(bench.seat, fleet, 0)?.established) return first;
+  if (pattern?.established) return first;
   const shortest = Math.min(...bench.seat.lives.flatMap((life) => (life.upper === undefined ? [] : [life.upper])));
   if (!Number.isFinite(shortest)) return first;
   const half = addDays(seen, Math.max(WEEK_DAYS, wholeDays(shortest / 2)));
@@ -96,7 +97,7 @@ function normalTerm(seen: string, latest: Term, pattern: Pattern | undefined): T
   if (!pattern?.established) return latest;
   const floor = addMonths(seen, NORMAL_FLOOR_MONTHS);
   const told = addDays(seen, wholeDays(pattern.bound));
-  const on = [floor, told].sort()[1] as string;
+  const on = later(floor, told);
   return on < latest.on ? patternTerm(on, pattern) : latest;
 }
 
@@ -106,6 +107,7 @@ function patternTerm(on: string, pattern: Pattern): Term {
 
 function reason(bench: Bench, pattern: Pattern | undefined): string {
   if (bench.seat.side === "worn") return ", the worn side was left in";
+  if (pattern?.established) return ", the age of the side in place is not known";
   if (pattern) return `: ${pattern.why}`;
   return " until a pattern shows";
 }

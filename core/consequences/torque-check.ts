@@ -13,7 +13,13 @@ export function judgeTorque(
   { family, valve }: Pick<Bench, "family" | "valve">,
 ): Extract<Check, { check: "torque" }> {
   const { value, unit, upper, part } = reading;
-  const said = { check: "torque", part, value, unit, ...(upper === undefined ? {} : { upper }) } as const;
+  const said = {
+    check: "torque",
+    ...(part === undefined ? {} : { part }),
+    value,
+    unit,
+    ...(upper === undefined ? {} : { upper }),
+  } as const;
   const none = (note: string) => ({ ...said, verdict: "no_limit", source: family.source, note }) as const;
   if (part === undefined) return none("no part was said");
   const size = valve.size_in;

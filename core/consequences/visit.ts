@@ -7,6 +7,8 @@ import { reaches } from "./parts.ts";
 export interface Visit {
   on: string;
   entries: readonly Entry[];
+  /** those of them that say something is wrong */
+  faults: readonly Finding[];
   /** its place in the row of visits */
   at: number;
 }
@@ -18,7 +20,12 @@ export interface Visit {
 export function inOrder(history: readonly PastJob[], entries: readonly Entry[], on: string): Visit[] {
   const past = history.filter((job) => job.on <= on);
   past.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : byContent(a, b)));
-  return [...past, { on, entries }].map((job, at) => ({ on: job.on, entries: job.entries, at }));
+  return [...past, { on, entries }].map((job, at) => ({
+    on: job.on,
+    entries: job.entries,
+    faults: job.entries.filter(isFault),
+    at,
+  }));
 }
 
 /** What was only looked at comes before what was worked on, as a technician would do it. */
@@ -64,8 +71,14 @@ export function isDone(
     !entry.unsure &&
     works.includes(entry.work) &&
     (reaches(entry.part, part, family, sameJob) ||
+      (entry.work === "replaced" && isWhole(entry.part, part)) ||
       (entry.resolved !== undefined && reaches(entry.resolved, part, family, sameJob)))
   );
+}
+
+/** A new valve is new throughout; a new body has a new seat area. */
+function isWhole(said: Part | undefined, part: Part | undefined): boolean {
+  return said === "valve" || (said === "body" && part === "seat_area");
 }
 
 /** True where that visit did one of `works` on `part`. */

@@ -3,7 +3,7 @@ import type { Finding } from "../../shapes/entry.ts";
 import type { Family } from "../../shapes/valve.ts";
 import { GUIDES, isSoft, PRESSURE_PARTS, spoken, THREADED, THREADS } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
-import { isFault, type Visit } from "../visit.ts";
+import type { Visit } from "../visit.ts";
 
 /** Metal parts: scratched guides, eroded leak paths, blocked holes, spoilt threads, and whatever else is broken. */
 
@@ -22,8 +22,8 @@ function eachFault(
   visit: Visit,
   read: (finding: Finding, part: Part) => Omit<Owed, "part" | "finding"> | undefined,
 ): Owed[] {
-  return visit.entries.flatMap((entry) => {
-    if (!isFault(entry) || !entry.part) return [];
+  return visit.faults.flatMap((entry) => {
+    if (!entry.part) return [];
     const owed = read(entry, entry.part);
     return owed ? [{ count: entry.count, ...owed, part: entry.part, finding: entry }] : [];
   });

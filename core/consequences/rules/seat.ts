@@ -3,7 +3,7 @@ import type { Work } from "../../shapes/codes.ts";
 import type { Finding } from "../../shapes/entry.ts";
 import { type Bench, type Owed, PRACTICE, type Rule } from "../rule.ts";
 import { isFlip, newSeat, wearOf } from "../seat-story.ts";
-import { isFault, type Visit } from "../visit.ts";
+import type { Visit } from "../visit.ts";
 
 /** A reversible seat gives two sides: one worn is flipped, the second worn is replaced. */
 
@@ -18,7 +18,7 @@ function seatWear(
   visit: Visit,
   read: (finding: Finding, sides: "one" | "both" | "unsaid") => Owed | undefined,
 ): Owed[] {
-  return visit.entries.flatMap((entry) => {
+  return visit.faults.flatMap((entry) => {
     const wear = wearOf(entry);
     const owed = wear && read(wear.finding, wear.sides);
     return owed ? [{ part: "seat", finding: wear.finding, settled: wornSince, ...owed }] : [];
@@ -89,8 +89,8 @@ export const SEAT_RULES: Rule[] = [
                 : undefined;
         return why ? { do: "replace", when: "now", why } : undefined;
       }),
-      ...visit.entries.flatMap((entry): Owed[] =>
-        isFault(entry) && entry.part === "seat" && entry.condition === "cracked"
+      ...visit.faults.flatMap((entry): Owed[] =>
+        entry.part === "seat" && entry.condition === "cracked"
           ? [{ do: "replace", part: "seat", when: "now", why: "seat cracked", finding: entry }]
           : [],
       ),

@@ -1,6 +1,5 @@
 import { PRESSURE_PARTS, spoken } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
-import { isFault } from "../visit.ts";
 
 /** What stops the job. Nothing in software clears a hazard: only site procedure does. */
 
@@ -33,8 +32,8 @@ export const STOP_RULES: Rule[] = [
     source: PRACTICE,
     reads: "faults",
     owes: (visit) =>
-      visit.entries.flatMap((entry): Owed[] => {
-        if (!isFault(entry) || entry.condition !== "cracked") return [];
+      visit.faults.flatMap((entry): Owed[] => {
+        if (entry.condition !== "cracked") return [];
         if (!entry.part || !PRESSURE_PARTS.has(entry.part)) return [];
         const part = entry.part;
         const on = { part, when: "now", finding: entry } as const;
