@@ -112,15 +112,17 @@ export function soundAlikes(words: readonly string[], unread: readonly boolean[]
 /** The one trade word that sounds nearest; none where two are equally near. */
 function nearest(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number } | undefined {
   const sound = phones(spelling);
-  let best: { word: string; far: number } | undefined;
+  let best: { word: string; sound: string; far: number } | undefined;
   let rival = Number.POSITIVE_INFINITY;
   for (const one of tradeSounds(lexicon)) {
     if (one.sound.length < least || Math.abs(one.sound.length - sound.length) > 2) continue;
-    const far = soundDistance(sound, one.sound);
+    const far = soundDistance(sound, one.sound, near);
+    if (far > near) continue;
+    const sameWord = best !== undefined && (best.sound === one.sound || singular(best.word) === singular(one.word));
     if (!best || far < best.far) {
-      if (best && phones(best.word) !== one.sound && singular(best.word) !== singular(one.word)) rival = best.far;
-      best = { word: one.word, far };
-    } else if (far < rival && one.sound !== phones(best.word) && singular(best.word) !== singular(one.word)) rival = far;
+      if (best && !sameWord) rival = best.far;
+      best = { word: one.word, sound: one.sound, far };
+    } else if (far < rival && !sameWord) rival = far;
   }
   return best && best.far <= near && best.far < rival ? best : undefined;
 }
