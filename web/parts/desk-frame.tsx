@@ -4,8 +4,8 @@ import { addressOf, type Route } from "../state/route.ts";
 import type { State } from "../state/state.ts";
 import { clockHere } from "../state/time-words.ts";
 import { outboxWords } from "../sync/outbox-words.ts";
-import { ThemeChoice } from "../views/bench/menu.tsx";
 import { Stencil } from "./stencil.tsx";
+import { ThemeChoice } from "./theme-choice.tsx";
 
 const SCREENS: { route: Route; name: string }[] = [
   { route: { screen: "bench" }, name: "Bench" },

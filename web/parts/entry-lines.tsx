@@ -8,10 +8,10 @@ export function EntryLines({ entries }: { entries: readonly Entry[] }) {
   return (
     <ul class="lines">
       {entries.map((entry, index) => {
-        const { stamp, subject, told, unsure } = entryWords(entry);
+        const { stamp, subject, told, unsure, sound } = entryWords(entry);
         return (
           <li key={index} class="line">
-            <span class={`stamp stamp-${stamp.toLowerCase().replace(" ", "-")}`}>{stamp}</span>
+            <span class={`stamp stamp-${sound ? "sound" : stamp.toLowerCase().replace(" ", "-")}`}>{stamp}</span>
             <span class="line-words">
               {subject && <b>{capital(subject)}</b>} {told}
               {unsure && <em class="unsure"> not sure</em>}

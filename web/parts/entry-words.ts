@@ -23,6 +23,8 @@ export interface EntryWords {
   told: string;
   /** said with doubt */
   unsure: boolean;
+  /** a finding that something is as it should be */
+  sound: boolean;
 }
 
 /** An entry in plain trade words, in the order a card is read: what kind, of what, what of it. */
@@ -36,7 +38,8 @@ export function entryWords(entry: Entry): EntryWords {
         entry.place && `at the ${nameOf(entry.place)}`,
         entry.count !== undefined && `${entry.count} of them`,
       ];
-      return line("Found", partName(entry.part) || "part not said", told, entry.unsure);
+      const sound = entry.absent === true || entry.condition === "ok" || entry.condition === "intact";
+      return { ...line("Found", partName(entry.part) || "part not said", told, entry.unsure), sound };
     }
     case "work": {
       const stamp = entry.status === "done" ? "Done" : entry.status === "needed" ? "To do" : "Left";
@@ -91,5 +94,5 @@ const COMMANDS: Record<Extract<Entry, { type: "command" }>["command"], string> =
 };
 
 function line(stamp: Stamp, subject: string, told: (string | false | undefined)[], unsure?: true): EntryWords {
-  return { stamp, subject, told: told.filter(Boolean).join(", "), unsure: unsure === true };
+  return { stamp, subject, told: told.filter(Boolean).join(", "), unsure: unsure === true, sound: false };
 }

@@ -4,7 +4,8 @@ import { capital, nameOf, testName, unitName } from "./words.ts";
 
 /** What must be done, in a few words: "Replace seat", "Retest seat leak test". */
 export function doWords(one: FollowUp): string {
-  const what = [one.do === "stop" ? "STOP the job" : nameOf(one.do), one.part && nameOf(one.part)];
+  const lead = one.do === "stop" ? "STOP the job" : one.do === "ask" ? "To settle:" : nameOf(one.do);
+  const what = [lead, one.part && nameOf(one.part)];
   if (one.test) what.push(testName(one.test));
   if (one.count) what.push(`× ${one.count}`);
   return capital(what.filter(Boolean).join(" "));
@@ -24,7 +25,7 @@ export function FollowLines({ followUps, full }: { followUps: readonly FollowUp[
           <span class={`when when-${one.when === "now" ? "now" : "later"}`}>{whenWords(one.when)}</span>
           <span class="follow-words">
             <b>{doWords(one)}</b>
-            <span class="why">{one.why}</span>
+            <span class="why">{capital(one.why)}</span>
             {full && (
               <span class="source">
                 {nameOf(one.rule)}: {one.source}
@@ -48,26 +49,12 @@ export function DueLines({ due, today }: { due: readonly Due[]; today: string })
               {capital(nameOf(one.task))}
               {one.on < today ? ", overdue" : ""}
             </b>
-            <span class="why">
-              {one.why}
-              {one.why.endsWith(".") ? "" : "."} {one.months} {one.months === 1 ? "month" : "months"},{" "}
-              {basisWords(one.basis)}
-            </span>
+            <span class="why">{capital(one.why)}</span>
           </span>
         </li>
       ))}
     </ul>
   );
-}
-
-function basisWords(basis: Due["basis"]): string {
-  const words = {
-    interval: "the normal interval",
-    severe_start: "the start interval for severe service",
-    wear_pattern: "from this valve's wear pattern",
-    site: "the site's own interval",
-  };
-  return words[basis];
 }
 
 export function CheckLines({ checks }: { checks: readonly Check[] }) {

@@ -135,16 +135,23 @@ export function deeds(store: Store, hands: Hands): Deeds {
     // an alert that nobody has seen is not talked over
     if (standingAlert(state)) return;
     const command = reading.entries.find((entry) => entry.type === "command")?.command;
+    if (command === "photo") {
+      store.happen({ is: "noticed", notice: "There is no camera here yet. Say “note” and what you see." });
+    }
     if (command === "finish") void close();
-    if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
+    else if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
     else if (command === "missing") hands.speak(sayParts(whatFollows(state).missing));
     else if (state.settings.readBack) hands.speak(readBack(reading));
   }
 
   async function close(): Promise<void> {
-    const { card } = store.state();
-    if (!card || standingAlert(store.state())) return;
-    store.happen({ is: "closed", at: instantHere(hands.now()) });
+    const state = store.state();
+    const { card } = state;
+    if (!card || standingAlert(state)) return;
+    const { missing } = whatFollows(state);
+    if (state.settings.readBack)
+      hands.speak(`${valveAtHand(state).tag ?? "Job"} closed. ${missing.length ? sayParts(missing) : ""}`);
+    store.happen({ is: "closed", at: instantHere(hands.now()), missing });
     const closed = store.state().closed;
     if (closed) await hands.shelf.closeJob({ ...closed, tag: card.tag });
     hands.flush();

@@ -1,4 +1,4 @@
-import { listen, startListening } from "../../core/index.ts";
+import { listen, type Part, startListening } from "../../core/index.ts";
 import type { Route } from "./route.ts";
 import type {
   CardPhrase,
@@ -26,7 +26,7 @@ export type Happening =
   | { is: "delivered"; ids: string[] }
   | { is: "refused"; id: string; problem: string }
   | { is: "alert_seen"; id: string }
-  | { is: "closed"; at: string }
+  | { is: "closed"; at: string; missing: Part[] }
   | { is: "strayed"; text?: string }
   | { is: "noticed"; notice?: string }
   | { is: "newer" }
@@ -39,6 +39,7 @@ export function firstState(route: Route): State {
     settings: { theme: "system", readBack: true },
     phrases: [],
     heard: startListening(),
+    closedMissing: [],
     valves: [],
     sites: [],
     ear: { state: "closed", hearing: "" },
@@ -75,7 +76,11 @@ export function next(state: State, now: Happening): State {
       };
     case "on_device":
       // the server may have answered before the device's own store did: never step back from "kept"
-      return each(state, [now.id], (one) => (one.delivery === "keeping" ? { ...one, delivery: "waiting" } : one));
+      return each(state, [now.id], (one) =>
+        one.delivery === "keeping" || one.delivery === "not_kept"
+          ? { ...one, delivery: "waiting", problem: undefined }
+          : one,
+      );
     case "not_on_device":
       return each(state, [now.id], (one) => ({ ...one, delivery: "not_kept", problem: now.problem }));
     case "delivered":
@@ -85,7 +90,8 @@ export function next(state: State, now: Happening): State {
     case "alert_seen":
       return each(state, [now.id], (one) => ({ ...one, alertSeen: true }));
     case "closed":
-      return state.card ? { ...bare(state), closed: { ...state.card, closedAt: now.at } } : state;
+      if (!state.card) return state;
+      return { ...bare(state), closed: { ...state.card, closedAt: now.at }, closedMissing: now.missing };
     case "strayed":
       return { ...state, stray: now.text };
     case "noticed":
@@ -108,6 +114,7 @@ function bare(state: State): State {
     heard: startListening(),
     known: undefined,
     closed: undefined,
+    closedMissing: [],
     stray: undefined,
     notice: undefined,
   };

@@ -32,6 +32,11 @@ export function lastSaid(state: State): { phrase: CardPhrase; reading: PhraseRea
   return phrase && reading ? { phrase, reading } : undefined;
 }
 
+/** A site's name where it has one, else its key. */
+export function siteName(state: State, site: string | undefined): string {
+  return state.sites.find((one) => one.site === site)?.name ?? site ?? "";
+}
+
 /** The day of the job, by the clock of its site. */
 export function dayOfJob(state: State): string {
   const { card, sites } = state;

@@ -1,4 +1,4 @@
-import type { Life, Listening, PastJob, Valve } from "../../core/index.ts";
+import type { Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
 import type { Route } from "./route.ts";
 
 /** Everything the screens show. A value: next.ts makes the next one, nothing edits it in place. */
@@ -91,6 +91,8 @@ export interface State {
   known?: KnownValve;
   /** the job closed last, so that a closing said by mistake can be taken back */
   closed?: JobCard;
+  /** what of the inspection list nobody had mentioned when it was closed */
+  closedMissing: Part[];
   /** words that came while no job was open and named no valve */
   stray?: string;
   /** one thing to say on the screen that is about no phrase */

@@ -59,7 +59,7 @@ export function shelfOn(db: Database): Shelf {
     },
     async keepPhrase(phrase) {
       const tx = db.transaction("phrases", "readwrite", STRICT);
-      await Promise.all([tx.store.put({ ...phrase, delivery: "waiting" }), tx.done]);
+      await Promise.all([tx.store.put({ ...phrase, delivery: "waiting", problem: undefined }), tx.done]);
     },
     async markSeen(phraseId) {
       const tx = db.transaction("phrases", "readwrite", STRICT);

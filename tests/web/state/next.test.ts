@@ -70,8 +70,9 @@ describe("the store", () => {
   });
 
   it("closes a job and remembers it for reopening", () => {
-    const state = run({ is: "started", card }, { is: "closed", at: "2026-03-04T10:00:00Z" });
+    const state = run({ is: "started", card }, { is: "closed", at: "2026-03-04T10:00:00Z", missing: ["plug"] });
     expect(state.card).toBeUndefined();
+    expect(state.closedMissing).toEqual(["plug"]);
     expect(state.closed).toMatchObject({ id: "job", closedAt: "2026-03-04T10:00:00Z" });
   });
 

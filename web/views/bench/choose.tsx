@@ -1,13 +1,15 @@
 import { Plate } from "../../parts/plate.tsx";
 import { Stencil } from "../../parts/stencil.tsx";
+import { listed, nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { clockThere } from "../../state/time-words.ts";
 import { BenchMenu } from "./menu.tsx";
 
 /** No job is open: choose the valve by typing, saying or touching its plate. */
 export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
-  const { closed, stray, valves, settings } = state;
+  const { closed, closedMissing, stray, valves, settings } = state;
   const here = valves.filter((valve) => !settings.site || !valve.site || valve.site === settings.site);
   return (
     <>
@@ -22,6 +24,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
           <div class="tell">
             <p>
               <b>{closed.tag ?? "The job without a tag"}</b> closed {clockThere(closed.closedAt ?? "")}.
+              {closedMissing.length > 0 && ` Not heard: ${listed(closedMissing.map(nameOf))}.`}
             </p>
             <button type="button" class="glove" onClick={() => void deeds.reopen()}>
               Open it again
@@ -46,11 +49,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
           )}
           {state.notice && <p class="tell">{state.notice}</p>}
         </div>
-        <h2 class="rule-head">
-          {settings.site
-            ? `Valves at ${state.sites.find((one) => one.site === settings.site)?.name ?? settings.site}`
-            : "Valves known here"}
-        </h2>
+        <h2 class="rule-head">{settings.site ? `Valves at ${siteName(state, settings.site)}` : "Valves known here"}</h2>
         {here.length ? (
           <ul class="plates">
             {here.map((valve) => (

@@ -25,6 +25,12 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
     return () => removeEventListener("keydown", onKey);
   }, [open, deeds]);
 
+  const job = state.card?.id;
+  useEffect(() => {
+    // with a mouse there are keys as well: ready to type. On a phone this would raise its keyboard over the card.
+    if (job !== undefined && matchMedia("(pointer: fine)").matches) field.current?.focus();
+  }, [job]);
+
   const onSubmit = (event: Event) => {
     event.preventDefault();
     const input = field.current;
@@ -87,6 +93,8 @@ function TalkPad({ ear, deeds }: { ear: EarView; deeds: Deeds }) {
   const pressed = useRef<{ at: number; wasOpen: boolean } | null>(null);
   const open = ear.state !== "closed";
   const down = (event: PointerEvent) => {
+    // a finger that slides off the pad still lets go of it
+    (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
     pressed.current = { at: event.timeStamp, wasOpen: open };
     if (!open) deeds.talk(true);
   };

@@ -1,6 +1,6 @@
 import { STANDING, STANDING_LINE } from "../../parts/cautions.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
-import { DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
+import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { nameOf } from "../../parts/words.ts";
@@ -57,6 +57,12 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
         <section class="next paper-column" aria-label="What is next">
           <h2 class="rule-head">Next</h2>
           <FollowLines followUps={follows.followUps} />
+          {follows.checks.length > 0 && (
+            <>
+              <h2 class="rule-head">Checked against limits</h2>
+              <CheckLines checks={follows.checks} />
+            </>
+          )}
           {follows.due.length > 0 && (
             <>
               <h2 class="rule-head">Next dates</h2>

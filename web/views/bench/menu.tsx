@@ -1,12 +1,7 @@
+import { ThemeChoice } from "../../parts/theme-choice.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
-import type { Settings, State } from "../../state/state.ts";
-
-const THEMES: [Settings["theme"], string][] = [
-  ["system", "As the device"],
-  ["day", "Day"],
-  ["dark", "Dark"],
-];
+import type { State } from "../../state/state.ts";
 
 /** What is wanted seldom: screens, light, voice, site, the state of the queue. */
 export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
@@ -81,23 +76,4 @@ function shutOnEscape(event: KeyboardEvent): void {
   if (event.key !== "Escape" || !menu.open) return;
   menu.open = false;
   menu.querySelector("summary")?.focus();
-}
-
-export function ThemeChoice({ settings, deeds }: { settings: Settings; deeds: Deeds }) {
-  return (
-    <fieldset class="themes">
-      <legend>Light</legend>
-      {THEMES.map(([theme, name]) => (
-        <button
-          key={theme}
-          type="button"
-          class="glove"
-          aria-pressed={settings.theme === theme ? "true" : "false"}
-          onClick={() => deeds.set({ theme })}
-        >
-          {name}
-        </button>
-      ))}
-    </fieldset>
-  );
 }

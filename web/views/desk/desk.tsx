@@ -3,6 +3,7 @@ import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
+import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { dayWords, todayHere } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
@@ -75,7 +76,7 @@ export function Desk({ route, state, deeds }: DeskProps) {
           </p>
           <ul class="tickets">
             {jobs.map((job) => (
-              <JobTicket key={job.id} job={job} />
+              <JobTicket key={job.id} job={job} site={site ? "" : siteName(state, job.site)} />
             ))}
           </ul>
         </>

@@ -5,7 +5,7 @@ import { addressOf } from "../../state/route.ts";
 import { clockThere } from "../../state/time-words.ts";
 
 /** One job of the day as the ticket on the rack: its plate, and what a lead must know before opening it. */
-export function JobTicket({ job }: { job: JobSummary }) {
+export function JobTicket({ job, site }: { job: JobSummary; site: string }) {
   const others = job.tags.filter((tag) => tag !== job.tag);
   return (
     <li>
@@ -13,7 +13,7 @@ export function JobTicket({ job }: { job: JobSummary }) {
         <Plate tag={job.tag ?? job.tags[0]} small />
         <span class="ticket-when">
           {clockThere(job.startedAt)}
-          {job.site ? ` ${job.site}` : ""}
+          {site}
         </span>
         <span class="ticket-words">
           {job.hazards.length > 0 && <b class="flag flag-bad">Hazard said: {listed(job.hazards.map(nameOf))}</b>}

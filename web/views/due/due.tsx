@@ -5,6 +5,7 @@ import { useAnswer } from "../../parts/use-answer.ts";
 import { capital, nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
+import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { dayWords } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
@@ -69,8 +70,8 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
                         <b>{capital(nameOf(one.task))}</b>{" "}
                         <span class={one.overdue > 0 ? "bad" : ""}>{lateWords(one)}</span>
                         <span class="why">
-                          {one.site ? `${one.site}. ` : ""}
-                          {one.service === "severe" ? "Severe service. " : ""}
+                          {siteName(state, one.site)}
+                          {one.site ? ": " : ""}
                           {one.why}
                         </span>
                       </span>

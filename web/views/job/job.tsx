@@ -7,6 +7,7 @@ import { useAnswer } from "../../parts/use-answer.ts";
 import { listed, nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
+import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { clockThere, dayWords } from "../../state/time-words.ts";
 import { ShareSheet } from "./share-sheet.tsx";
@@ -30,7 +31,7 @@ export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds
         <Plate tag={job.tag ?? job.valves[0]?.tag} />
         <p>
           {dayWords(job.day)}, begun {clockThere(job.startedAt)}
-          {job.site ? `, ${job.site}` : ""}
+          {job.site ? `, ${siteName(state, job.site)}` : ""}
         </p>
         <p>
           {job.site && (

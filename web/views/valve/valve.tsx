@@ -7,6 +7,7 @@ import { useAnswer } from "../../parts/use-answer.ts";
 import { nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
+import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { dayWords, todayHere } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
@@ -28,7 +29,10 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
     <DeskFrame sign="VALVE" state={state} deeds={deeds}>
       <div class="job-head">
         <Plate tag={view.tag} />
-        <p>{factWords(view).join(", ") || "Nothing is set down about it."}</p>
+        <p>
+          {[siteName(state, view.site), ...factWords(view)].filter(Boolean).join(", ") ||
+            "Nothing is set down about it."}
+        </p>
       </div>
       {view.history.length > 0 && <Timeline points={timelinePoints(view.history)} due={view.due} today={today} />}
       <div class="sheet">
@@ -66,9 +70,8 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
   );
 }
 
-function factWords({ valve, site }: ValveView): string[] {
+function factWords({ valve }: ValveView): string[] {
   const facts = [
-    site,
     valve.family && nameOf(valve.family),
     valve.size_in && `${valve.size_in} inch`,
     valve.acts && nameOf(valve.acts),

@@ -1,0 +1,142 @@
+import { describe, expect, it } from "vitest";
+import { deeds, type Hands } from "../../../web/state/deeds.ts";
+import type { CardPhrase, JobCard } from "../../../web/state/state.ts";
+import { createStore } from "../../../web/state/store.ts";
+
+/** The deeds with hands that write down what they were told to do. */
+function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhrase"]) {
+  const store = createStore({ screen: "bench" });
+  const kept: CardPhrase[] = [];
+  const jobs: JobCard[] = [];
+  const spoken: string[] = [];
+  let clock = Date.parse("2026-03-04T16:00:00Z");
+  let ids = 0;
+  const hands: Hands = {
+    shelf: {
+      keepJob: async (card) => void jobs.push(card),
+      keepPhrase: keepPhrase ?? (async (phrase) => void kept.push(phrase)),
+      markSeen: async () => {},
+      closeJob: async () => {},
+      setOpenJob: async () => {},
+      job: async (id) => {
+        const card = jobs.find((one) => one.id === id);
+        return card && { card, phrases: kept.filter((one) => one.job === id) };
+      },
+      keepSettings: async () => {},
+      askAgain: async () => {},
+    },
+    flush: () => {},
+    knowValve: async () => undefined,
+    speak: (text) => void spoken.push(text),
+    quiet: () => {},
+    openEar: () => {},
+    closeEar: () => {},
+    newId: () => `id-${ids++}`,
+    now: () => new Date(clock),
+    takeNewer: () => {},
+    ...change,
+  };
+  const setClock = (at: string) => {
+    clock = Date.parse(at);
+  };
+  return { store, acts: deeds(store, hands), kept, jobs, spoken, setClock };
+}
+
+describe("at the bench", () => {
+  it("a spoken tag opens the job; what was said beside the tag is its first phrase", async () => {
+    const { store, acts, kept, jobs } = bench();
+    await acts.say("L C V two one three, seat worn one side", "heard", 0.9);
+    expect(jobs).toMatchObject([{ tag: "LCV-213" }]);
+    expect(kept.map((one) => one.text)).toEqual(["L C V two one three, seat worn one side"]);
+    expect(store.state().card?.tag).toBe("LCV-213");
+  });
+
+  it("a bare tag is only the name of the job", async () => {
+    const { acts, kept, jobs } = bench();
+    await acts.say("lcv-213", "typed");
+    expect(jobs).toMatchObject([{ tag: "LCV-213" }]);
+    expect(kept).toEqual([]);
+  });
+
+  it("words that name no valve are held in sight, and kept if asked", async () => {
+    const { store, acts, kept } = bench();
+    await acts.say("seat worn one side", "typed");
+    expect(store.state().stray).toBe("seat worn one side");
+    expect(store.state().card).toBeUndefined();
+    await acts.startWithStray();
+    expect(kept.map((one) => one.text)).toEqual(["seat worn one side"]);
+    expect(store.state().stray).toBeUndefined();
+  });
+
+  it("a hazard with no job open is kept at once and spoken even with the read-back off", async () => {
+    const { acts, kept, spoken } = bench();
+    acts.set({ readBack: false });
+    await acts.say("I smell gas", "heard");
+    expect(kept.map((one) => one.text)).toEqual(["I smell gas"]);
+    expect(spoken.join()).toMatch(/^Stop\. Stop\. gas/);
+  });
+
+  it("nothing talks over an alert that nobody has seen, and the job does not close behind it", async () => {
+    const { store, acts, spoken } = bench();
+    await acts.start("LCV-213");
+    await acts.say("I smell gas", "heard");
+    await acts.say("seat worn one side", "heard");
+    await acts.say("close it out", "heard");
+    expect(spoken).toHaveLength(1);
+    expect(store.state().card).toBeDefined();
+    await acts.seenAlert();
+    await acts.close();
+    expect(store.state().card).toBeUndefined();
+  });
+
+  it("undo is a phrase like any other: nothing is taken off the record", async () => {
+    const { store, acts, kept } = bench();
+    await acts.start("LCV-213");
+    await acts.say("plug cracked", "typed");
+    await acts.undo();
+    expect(kept.map((one) => one.text)).toEqual(["plug cracked", "scratch that"]);
+    expect(store.state().heard.entries).toEqual([]);
+  });
+
+  it("what is overheard while muted is not taken down; a hazard, the word that ends it and typing are", async () => {
+    const { acts, kept } = bench();
+    await acts.start("LCV-213");
+    for (const text of ["stop listening", "seat worn one side", "I smell gas", "start listening", "plug cracked"])
+      await acts.say(text, "heard");
+    expect(kept.map((one) => one.text)).toEqual(["stop listening", "I smell gas", "start listening", "plug cracked"]);
+  });
+
+  it("phrases keep their order when the clock is set back", async () => {
+    const { acts, kept, setClock } = bench();
+    await acts.start("LCV-213");
+    await acts.say("seat worn one side", "typed");
+    setClock("2026-03-04T15:00:00Z");
+    await acts.say("flipped it", "typed");
+    const [first, second] = kept.map((one) => Date.parse(one.saidAt));
+    expect(second).toBeGreaterThan(first ?? Number.NaN);
+  });
+
+  it("a phrase that the device could not write is never shown as kept, and can be tried again", async () => {
+    let full = true;
+    const { store, acts } = bench({}, async () => {
+      if (full) throw new Error("the disk is full");
+    });
+    await acts.start("LCV-213");
+    await acts.say("seat worn", "typed");
+    expect(store.state().phrases).toMatchObject([{ delivery: "not_kept", problem: "the disk is full" }]);
+    full = false;
+    await acts.keepAgain(store.state().phrases[0]?.id ?? "");
+    expect(store.state().phrases).toMatchObject([{ delivery: "waiting" }]);
+  });
+
+  it("a closed job opens again as it was", async () => {
+    const { store, acts } = bench();
+    await acts.start("LCV-213");
+    await acts.say("seat worn one side", "typed");
+    await acts.say("close it out", "typed");
+    expect(store.state().closed?.tag).toBe("LCV-213");
+    await acts.reopen();
+    expect(store.state().card?.tag).toBe("LCV-213");
+    expect(store.state().phrases.map((one) => one.text)).toEqual(["seat worn one side", "close it out"]);
+  });
+});
