@@ -1,4 +1,4 @@
-import type { MiddlewareHandler } from "hono";
+import type { Context, MiddlewareHandler } from "hono";
 import { Refusal } from "./errors.ts";
 
 /** Every bound on a request, in one place. */
@@ -22,10 +22,9 @@ export function bodies(): MiddlewareHandler {
     if (c.req.method === "GET" || c.req.method === "HEAD" || c.req.method === "OPTIONS") return next();
     const told = Number(c.req.header("content-length") ?? Number.NaN);
     // a body of known length is read whole at once, which is much the faster way
-    const bytes =
-      told <= MOST_BODY_BYTES
-        ? new Uint8Array(await c.req.arrayBuffer())
-        : await readUpTo(c.req.raw.body, MOST_BODY_BYTES);
+    const bytes = await arrived(() =>
+      told <= MOST_BODY_BYTES ? wholeBody(c) : readUpTo(c.req.raw.body, MOST_BODY_BYTES),
+    );
     if (!bytes) throw new Refusal(413, TOO_LARGE);
     if (bytes.length > 0 && !/^application\/json\s*(;|$)/i.test(c.req.header("content-type") ?? "")) {
       throw new Refusal(415, "Send the body as JSON with content-type: application/json.");
@@ -36,6 +35,16 @@ export function bodies(): MiddlewareHandler {
     c.req.bodyCache = { text: text as unknown as string };
     return next();
   };
+}
+
+const wholeBody = async (c: Context) => new Uint8Array(await c.req.arrayBuffer());
+
+async function arrived<T>(read: () => Promise<T>): Promise<T> {
+  try {
+    return await read();
+  } catch (cause) {
+    throw new Refusal(400, "The body did not arrive whole: send it again.", { cause });
+  }
 }
 
 async function readUpTo(

@@ -1,4 +1,6 @@
+import { eq } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
+import { jobs } from "../db/tables.ts";
 import { todayIn } from "../reading/what-is-known.ts";
 import { dueWithin } from "../routes/due/store.ts";
 import { jobsOf, jobView } from "../routes/jobs/store.ts";
@@ -12,11 +14,11 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
   const site = await siteOf(store, key);
   if (!site && !(await isNamed(store, key))) return undefined;
   const on = day ?? todayIn(site?.zone);
-  const jobs: DayJob[] = [];
+  const done: DayJob[] = [];
   for (const { id } of await jobsOf(store, key, on)) {
     const job = await jobView(store, id);
     if (!job) continue;
-    jobs.push({
+    done.push({
       time: clock(job.startedAt, site?.zone),
       shares: job.valves.map(({ tag, ...share }) => ({ tag: tag ?? "", ...share })),
       phrases: job.phrases.map(({ saidAt, text, unread, alerts }) => ({
@@ -27,12 +29,13 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
       })),
     });
   }
-  const { due } = await dueWithin(store, key, DUE_DAYS);
-  return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs, due, dueDays: DUE_DAYS };
+  const { due } = await dueWithin(store, key, DUE_DAYS, on);
+  return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs: done, due, dueDays: DUE_DAYS };
 }
 
 async function isNamed(store: Store, key: string): Promise<boolean> {
-  return (await jobsOf(store, key, undefined)).length > 0;
+  const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(eq(jobs.site, key)).limit(1);
+  return any !== undefined;
 }
 
 /** HH:MM at the site; without a zone, as the device's own clock said. */

@@ -1,5 +1,5 @@
-import type { Consequences, DueLine, Entry, Valve } from "../../core/index.ts";
-import { HAZARD_WORDS, partName } from "../wording/names.ts";
+import type { Consequences, DueLine, Entry, Part, Valve } from "../../core/index.ts";
+import { capital, HAZARD_WORDS, partName } from "../wording/names.ts";
 import {
   checkSentence,
   dueSentence,
@@ -73,7 +73,7 @@ export function makeReport(data: DayData): Report {
       about: valveWords(share.valve, serviceSaid(share.entries)),
       time: share.time,
       done: [...partSentences(share.entries), ...otherSentences(share.entries.filter((one) => one.type !== "test"))],
-      tests: share.entries.flatMap((one) => (one.type === "test" ? [testSentence(one)] : [])),
+      tests: testsOf(share),
       checks: share.consequences.checks.map(checkSentence),
     })),
     followUps: followUpsOf(shares),
@@ -82,7 +82,7 @@ export function makeReport(data: DayData): Report {
       valve: line.tag,
       what: line.overdue > 0 ? `${dueSentence(line)}, overdue by ${days(line.overdue)}` : dueSentence(line),
       overdue: line.overdue > 0,
-      why: line.why,
+      why: capital(line.why),
     })),
     dueDays: data.dueDays,
     notUnderstood: data.jobs.flatMap((job) =>
@@ -117,6 +117,15 @@ function failuresOf(share: Share): string[] {
   return [...said, ...judged.map(checkSentence)];
 }
 
+/** A test whose measured rate was judged has its result in the check, not in what was said. */
+function testsOf({ entries, consequences }: Share): string[] {
+  const judged = consequences.checks.some((one) => one.check === "seat_leakage" && one.verdict !== "no_limit");
+  return entries.flatMap((one) => {
+    if (one.type !== "test" || (one.test === "seat_leak" && one.result === null && judged)) return [];
+    return [testSentence(one)];
+  });
+}
+
 function followUpsOf(shares: readonly Share[]): Report["followUps"] {
   const lines = shares.flatMap(({ tag, consequences }) => {
     const inspection = consequences.due.find((one) => one.task === "seat_inspection")?.on;
@@ -124,7 +133,7 @@ function followUpsOf(shares: readonly Share[]): Report["followUps"] {
       valve: nameOf(tag),
       what: followUpWords(one),
       when: whenWords(one, inspection),
-      why: one.why,
+      why: capital(one.why),
       urgent: one.when === "now",
       stop: one.do === "stop",
     }));
@@ -136,7 +145,7 @@ function followUpsOf(shares: readonly Share[]): Report["followUps"] {
 function sumParts(shares: readonly Share[], which: "used" | "needed"): CountedPart[] {
   const sums = new Map<string, { count: number; valves: Set<string> }>();
   for (const { tag, consequences } of shares) {
-    for (const { part, count } of consequences.parts[which]) {
+    for (const { part, count } of which === "used" ? consequences.parts.used : toBring(consequences)) {
       const sum = sums.get(partName(part)) ?? { count: 0, valves: new Set() };
       sum.count += count;
       sum.valves.add(nameOf(tag));
@@ -144,6 +153,16 @@ function sumParts(shares: readonly Share[], which: "used" | "needed"): CountedPa
     }
   }
   return [...sums].map(([part, sum]) => ({ part, count: sum.count, valves: [...sum.valves].join(", ") }));
+}
+
+/** What is needed for work still owed, and what was asked for: of one part the greater number. */
+function toBring({ parts, followUps }: Consequences): Consequences["parts"]["needed"] {
+  const asked = followUps.flatMap((one) =>
+    one.do === "order" && one.part ? [{ part: one.part, count: one.count ?? 1 }] : [],
+  );
+  const most = new Map<Part, number>();
+  for (const { part, count } of [...parts.needed, ...asked]) most.set(part, Math.max(count, most.get(part) ?? 0));
+  return [...most].map(([part, count]) => ({ part, count }));
 }
 
 function totalsOf(data: DayData, all: readonly Entry[], shares: readonly Share[]): Report["totals"] {

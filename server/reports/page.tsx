@@ -17,6 +17,7 @@ export function reportPage(report: Report, style: { css: string } | { href: stri
         <meta name="color-scheme" content="light dark" />
         <title>{report.title}</title>
         {"css" in style ? <style>{raw(style.css)}</style> : <link rel="stylesheet" href={style.href} />}
+        {"css" in style ? null : <link rel="icon" href="/icon.svg" type="image/svg+xml" />}
       </head>
       <body>
         <Body report={report} />

@@ -17,10 +17,10 @@ export function reportText(report: Report): string {
   lines.push(report.reviewed, "");
   section(
     "What was found and done",
-    report.valves.flatMap((one) => [
+    report.valves.flatMap((one, at) => [
+      ...(at > 0 ? [""] : []),
       `${one.valve}${one.about ? ` (${one.about})` : ""}, ${one.time}`,
       ...linesOr([...one.done, ...one.tests, ...one.checks], "Nothing was understood for this valve."),
-      "",
     ]),
   );
   if (report.valves.length === 0) lines.push("No job was recorded on this day.", "");

@@ -1,6 +1,7 @@
-import { readdir, stat, writeFile } from "node:fs/promises";
+import { readdir, readFile, stat, writeFile } from "node:fs/promises";
 import { createServer, request } from "node:http";
-import type { AddressInfo } from "node:net";
+import { get } from "node:https";
+import { type AddressInfo, connect } from "node:net";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folder, job, phrase } from "./app-under-test.ts";
@@ -94,6 +95,35 @@ describe("the server as it is started", () => {
       chunked.end();
     });
     expect(status).toBe(413);
+    expect((await fetch(`${address}/readyz`)).status).toBe(200);
+  });
+
+  it("speaks https where it is given a certificate", async () => {
+    const [TLS_CERT, TLS_KEY] = ["tests/server/tls/cert.pem", "tests/server/tls/key.pem"];
+    const { address } = await startServer({ DATA_DIR: await folder(), TLS_CERT, TLS_KEY });
+    expect(address).toMatch(/^https:/);
+    const ca = await readFile(TLS_CERT);
+    const status = await new Promise((resolve, reject) => {
+      get(`${address}/readyz`, { ca }, (answer) => resolve(answer.resume().statusCode)).on("error", reject);
+    });
+    expect(status).toBe(200);
+  });
+
+  it("bears clients that leave in the middle", async () => {
+    const { address } = await startServer({ DATA_DIR: await folder() });
+    const { hostname, port } = new URL(address);
+    for (const length of ["", "Content-Length: 500\r\n", "Transfer-Encoding: chunked\r\n"]) {
+      const socket = connect(Number(port), hostname);
+      const lead = "POST /api/phrases HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n";
+      await new Promise((sent) => socket.write(`${lead}${length}\r\n{"phrases": [`, sent));
+      await new Promise((wake) => setTimeout(wake, 50));
+      socket.destroy();
+    }
+    const socket = connect(Number(port), hostname);
+    socket.end("\u0000nonsense\r\n\r\n");
+    expect(await new Promise((resolve) => socket.once("data", (bytes) => resolve(String(bytes).slice(0, 12))))).toBe(
+      "HTTP/1.1 400",
+    );
     expect((await fetch(`${address}/readyz`)).status).toBe(200);
   });
 

@@ -9,14 +9,15 @@ import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
 
 const DAY_MS = 86_400_000;
 
-/** What is overdue or falls due within `days`: severe service first, then by date. `today` is the site's. */
+/** What is overdue or falls due within `days`: severe service first, then by date. Counted from the site's today, or from `asOf`. */
 export async function dueWithin(
   store: Store,
   site: string | undefined,
   days: number,
+  asOf?: string,
 ): Promise<{ today: string; days: number; due: DueLine[] }> {
   await refreshStates(store, site);
-  const today = todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
+  const today = asOf ?? todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
   const rows = await store.db
     .select({ site: due.site, tag: due.tag, body: due.body, service: valveStates.service })
     .from(due)

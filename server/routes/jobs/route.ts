@@ -16,7 +16,7 @@ const one = createRoute({
 const list = createRoute({
   method: "get",
   path: "/api/jobs",
-  summary: "The jobs of a site's day",
+  summary: "The jobs of a site's day; without a day the newest 200",
   request: {
     query: z.object({ site: blank(z.string().max(80).optional()), day: blank(dateSchema.optional()) }),
   },

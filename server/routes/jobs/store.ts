@@ -1,4 +1,4 @@
-import { and, asc, between, eq } from "drizzle-orm";
+import { and, asc, between, desc, eq } from "drizzle-orm";
 import type { Entry, JobSummary, JobView, PhraseView } from "../../../core/index.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
@@ -37,14 +37,18 @@ export async function jobView(store: Store, id: string): Promise<JobView | undef
   };
 }
 
-/** The jobs that started on a site's day, or all days; every site's where none is named. Oldest first. */
+/** Without a day there is no end to them: the newest so many. */
+const MOST_WITHOUT_DAY = 200;
+
+/** The jobs that started on a site's day, or the newest of all days; every site's where none is named. Oldest first. */
 export async function jobsOf(store: Store, site: string | undefined, day: string | undefined): Promise<JobSummary[]> {
   const when = day ? between(jobs.startedAt, ...aroundDay(day)) : undefined;
-  const rows = await store.db
+  const newestFirst = store.db
     .select()
     .from(jobs)
     .where(and(site === undefined ? undefined : eq(jobs.site, site), when))
-    .orderBy(asc(jobs.startedAt), asc(jobs.id));
+    .orderBy(desc(jobs.startedAt), desc(jobs.id));
+  const rows = (await (day ? newestFirst : newestFirst.limit(MOST_WITHOUT_DAY))).reverse();
   const zones = new Map<string, string | undefined>();
   const summaries: JobSummary[] = [];
   for (const job of rows) {
