@@ -287,7 +287,7 @@ function negateLast(scene: Scene, at: number): void {
 export function clauseIsOurs(scene: Scene, from: number, to: number): boolean {
   for (let at = Math.max(0, from); at < Math.min(scene.chunks.length, to); at += 1) {
     const chunk = scene.chunks[at];
-    if (chunk?.talk || (chunk?.unknown && !chunk.used) || /^(?:my|his|her|your|our|their)$/.test(chunk?.text ?? "")) return false;
+    if (chunk?.talk || (chunk?.unknown && !chunk.used) || /^(?:my|his|your|our|their)$/.test(chunk?.text ?? "")) return false;
   }
   return true;
 }

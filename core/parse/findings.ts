@@ -176,6 +176,8 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
     const chunk = scene.at(at);
     if (!chunk || chunk.used || chunk.talk) break;
     const next = scene.at(at + 1);
+    const spread = chunk.text === "all over" && scene.noun(at + 1)?.part !== undefined;
+    if (spread) break;
     if (chunk.senses.extent && found.extent === undefined && !(next?.senses.condition && chunk.senses.extent === "partial")) {
       found.extent = chunk.senses.extent;
       at += 1;
@@ -184,7 +186,7 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
       found.severity = chunk.senses.severity;
       at += 1;
       end = at;
-    } else if (chunk.senses.place && found.place === undefined && !scene.noun(at)?.part && !(has(next, "prep") && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) && !has(next, "one")) {
+    } else if (chunk.senses.place && found.place === undefined && !scene.noun(at)?.part && !(has(next, "prep") && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) && !(next?.text === "of" && has(scene.at(at + 2), "it")) && !has(next, "one")) {
       if (has(next, "prep") && next && scene.noun(at + 2)?.part) {
         // "up top on the stem": the place is the part's
         found.place = chunk.senses.place;
@@ -201,7 +203,7 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
     } else if (has(chunk, "prep") && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
       at += 2;
       end = at;
-    } else if (scene.isPlain(at) && /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though)$/.test(chunk.text) && !has(chunk, "it")) {
+    } else if (scene.isPlain(at) && /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(chunk.text) && !has(chunk, "it")) {
       at += 1;
     } else break;
   }

@@ -106,11 +106,9 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const tests = findTests(scene);
   const found = findMeasures(scene);
   const rated = found.some((one) => isRate(one.unit));
-  const testAt = (from: number, to: number) => {
-    let near: string | undefined;
-    for (const one of tests) if (one.at >= from - 12 && one.at <= to + 12) near ??= one.test;
-    const inside = tests.find((one) => one.at >= from && one.at < to);
-    return inside?.test ?? near ?? (rated || leakSaid(scene, from, to) ? "seat_leak" : undefined);
+  const testAt = (at: number) => {
+    const nearest = [...tests].sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0];
+    return nearest?.test ?? (rated || leakSaid(scene) ? "seat_leak" : undefined);
   };
   const measures = settleMeasures(scene, found, testAt);
   const settled = settleTests(scene, tests, measures.readings, carry.lastTest);
@@ -128,8 +126,8 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
 }
 
 /** "no leak at sixty", "leaking at fifty pounds": a leak and a pressure are a seat test even before it is settled. */
-function leakSaid(scene: Scene, from: number, to: number): boolean {
-  for (let at = from; at < to; at += 1) {
+function leakSaid(scene: Scene): boolean {
+  for (let at = 0; at < scene.chunks.length; at += 1) {
     const text = scene.at(at)?.text ?? "";
     const part = scene.at(at)?.senses.part;
     if (part && part !== "valve" && part !== "seat") return false;
@@ -180,6 +178,8 @@ function oneEach(drafts: readonly Draft[]): Draft[] {
   for (const draft of drafts) {
     const { entry } = draft;
     const same = kept.find(({ entry: other }) => {
+      // "is that a crack? that's a crack in the yoke": the part may be said the second time
+      if (entry.type === "finding" && other.type === "finding" && entry.condition === other.condition && entry.absent === other.absent && (entry.part === undefined || other.part === undefined)) return true;
       if (entry.type === "finding" && other.type === "finding") return entry.condition === other.condition && entry.part === other.part && (entry.place ?? other.place) === (other.place ?? entry.place) && entry.absent === other.absent && (entry.count ?? other.count) === (other.count ?? entry.count);
       if (entry.type === "work" && other.type === "work") return entry.work === other.work && entry.part === other.part && entry.status === other.status && (entry.count ?? other.count) === (other.count ?? entry.count);
       if (entry.type === "hazard" && other.type === "hazard") return entry.hazard === other.hazard;
@@ -188,6 +188,7 @@ function oneEach(drafts: readonly Draft[]): Draft[] {
     if (!same) kept.push({ ...draft });
     else {
       same.entry = { ...entry, ...same.entry } as Entry;
+      same.named ||= draft.named;
       same.chunks = [...new Set([...same.chunks, ...draft.chunks])];
     }
   }

@@ -33,6 +33,12 @@ export function findMeasures(scene: Scene): Measure[] {
   const measures: Measure[] = [];
   for (let at = 0; at < chunks.length; at += 1) {
     const chunk = chunks[at];
+    const half = inchAndHalf(scene, at);
+    if (half) {
+      measures.push(half);
+      at = half.to - 1;
+      continue;
+    }
     if (!chunk?.number || chunk.used) continue;
     const measure = withUnit(scene, at) ?? bare(scene, at);
     if (!measure) continue;
@@ -41,6 +47,13 @@ export function findMeasures(scene: Scene): Measure[] {
     at = measure.to - 1;
   }
   return measures;
+}
+
+/** "inch and a half": the one is not said. */
+function inchAndHalf(scene: Scene, at: number): Measure | undefined {
+  const [inch, and, fraction] = scene.chunks.slice(at, at + 3);
+  if (!inch || !/^(?:an )?inch$/.test(inch.text) || and?.text !== "and" || !fraction?.number?.fraction || fraction.number.value >= 1) return undefined;
+  return { from: at, to: at + 3, value: 1 + fraction.number.value, unit: "in" };
 }
 
 function withUnit(scene: Scene, at: number): Measure | undefined {
@@ -104,14 +117,14 @@ function boundOf(scene: Scene, measure: Measure): Reading["bound"] | undefined {
 }
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
-export function settleMeasures(scene: Scene, measures: readonly Measure[], testAt: (from: number, to: number) => string | undefined): { readings: Measure[]; sizes: Measure[] } {
+export function settleMeasures(scene: Scene, measures: readonly Measure[], testAt: (at: number) => string | undefined): { readings: Measure[]; sizes: Measure[] } {
   const readings: Measure[] = [];
   const sizes: Measure[] = [];
   const claimed = new Set<number>();
   for (const [nth, measure] of measures.entries()) {
     const low = measures[nth - 1]?.to ?? 0;
     const high = measures[nth + 1]?.from ?? scene.chunks.length;
-    if (isTalkOf(scene, low, high)) continue;
+    if (isTalkOf(scene, low, high, TORQUES.has(measure.unit ?? "") || PRESSURES.has(measure.unit ?? "") || RATES.has(measure.unit ?? ""))) continue;
     const word = measure.quantity ? undefined : nearestQuantity(scene, measure, low, high, claimed);
     const quantity = settle(scene, measure, word?.quantity, low, high, testAt);
     if (quantity === "size") {
@@ -131,17 +144,17 @@ export function settleMeasures(scene: Scene, measures: readonly Measure[], testA
 }
 
 /** A number said about something else: talk or unknown words around it and nothing of the trade. */
-function isTalkOf(scene: Scene, low: number, high: number): boolean {
+function isTalkOf(scene: Scene, low: number, high: number, sure: boolean): boolean {
   let foreign = 0;
   for (let at = low; at < high; at += 1) {
     const chunk = scene.chunks[at];
     if (!chunk) continue;
     if (chunk.talk) foreign += 2;
-    else if (chunk.unknown) foreign += 1;
+    else if (chunk.unknown) foreign += sure ? 0.5 : 1;
     else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || (chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun"))) return false;
     else if (chunk.senses.quantity && chunk.senses.quantity !== "duration" && chunk.senses.quantity !== "length" && foreign < 2 && chunk.senses.quantity !== "torque") return false;
   }
-  return foreign > 0;
+  return foreign > (sure ? 0.9 : 0);
 }
 
 function unitFor(measure: Measure, quantity: Quantity): Measure["unit"] {
@@ -161,17 +174,20 @@ function nearestQuantity(scene: Scene, measure: Measure, low: number, high: numb
   for (let at = measure.from - 1, far = 1; at >= low && far < 9; at -= 1, far += 1) {
     const chunk = scene.chunks[at];
     if (chunk?.senses.condition && !chunk.senses.verdict && !chunk.senses.outcome) break;
-    offer(at, has(chunk, "and") ? far + 4 : far);
+    offer(at, vague(chunk) ? far + 5 : far);
   }
   for (let at = measure.to, far = 1; at < high && far < 6; at += 1, far += 1) {
     const chunk = scene.chunks[at];
     if (chunk?.senses.condition || chunk?.hazard || has(chunk, "but")) break;
     // what follows an "and" or another part belongs to the next thing said
     if (has(chunk, "and") || (chunk?.senses.work && !chunk.senses.quantity)) break;
-    offer(at, far);
+    offer(at, vague(chunk) ? far + 5 : far);
   }
   return best;
 }
+
+/** "measures", "long": what they are the length of may be said more exactly. */
+const vague = (chunk: Scene["chunks"][number] | undefined) => /^(?:measures|measured|long|across|wide|deep)$/.test(chunk?.text ?? "");
 
 function fits(measure: Measure, quantity: Quantity): boolean {
   const unit = measure.unit;
@@ -186,7 +202,7 @@ function fits(measure: Measure, quantity: Quantity): boolean {
 
 const SIZES_IN = new Set([0.25, 0.375, 0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 4, 6, 8, 10, 12, 14, 16, 18, 20, 24]);
 
-function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low: number, high: number, testAt: (from: number, to: number) => string | undefined): Quantity | "size" | undefined {
+function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low: number, high: number, testAt: (at: number) => string | undefined): Quantity | "size" | undefined {
   if (measure.quantity) return measure.quantity;
   const unit = measure.unit;
   if (TORQUES.has(unit ?? "")) return "torque";
@@ -195,7 +211,7 @@ function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low:
   if (unit === "pound" || isPressure(unit)) {
     if (unit === "pound" && (word === "torque" || (!word && bolted) || (bolted && !isPressureWord(word)))) return "torque";
     if (word && word !== "pressure") return word;
-    const test = testAt(low, high);
+    const test = testAt(measure.from);
     if (test === "seat_leak") return "upstream_pressure";
     if (test === "stroke") return "signal_pressure";
     if (test === "actuator") return "signal_pressure";
@@ -206,7 +222,7 @@ function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low:
   if (unit === "in" || unit === "mm") {
     if (word) return word;
     if (unit === "in" && sizeSaid(scene, measure)) return "size";
-    const test = testAt(low, high);
+    const test = testAt(measure.from);
     if (test === "stroke") return "travel";
     return nounOf(scene, measure, "length", low, high) ? "length" : undefined;
   }
@@ -214,7 +230,7 @@ function settle(scene: Scene, measure: Measure, word: Quantity | undefined, low:
   if (unit === "degree") return word === "temperature" ? "temperature" : undefined;
   if (unit === "s" || unit === "min") {
     if (word === "duration") return "duration";
-    const test = testAt(low, high);
+    const test = testAt(measure.from);
     return test ? "duration" : undefined;
   }
   if (unit === "%") return talkFree(scene, low, high) ? "percent_open" : undefined;
@@ -230,7 +246,7 @@ function talkFree(scene: Scene, low: number, high: number): boolean {
 function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
   const text = scene.chunks[measure.to - 1]?.text ?? "";
-  if (text !== "inch" && text !== "in") return false;
+  if (text !== "inch" && text !== "in" && !/^(?:an )?inch$/.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
   if (next?.senses.part && next.senses.part !== "valve") return false;
@@ -282,6 +298,7 @@ function nounOf(scene: Scene, measure: Measure, quantity: Quantity, low: number,
       return noun;
     }
     if (chunk?.senses.condition && quantity !== "length") return undefined;
+    if (has(chunk, "and") && quantity === "torque") return undefined;
   }
   return undefined;
 }

@@ -135,6 +135,14 @@ export class Scene {
       if (senses.place && !senses.condition) {
         noun.place = senses.place;
         const next = this.chunks[at + 1];
+        if (next?.text === "of" && has(this.chunks[at + 2], "it") && !this.#partAhead(at + 2)) {
+          // "the edge of it"
+          noun.apart = true;
+          noun.one = true;
+          noun.core = at + 2;
+          noun.to = at + 3;
+          return this.#finish(noun);
+        }
         if (next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
           if (!this.#partAhead(at + 2)) return undefined;
           noun.apart = true;
@@ -154,6 +162,7 @@ export class Scene {
         noun.both = true;
         continue;
       }
+      if (chunk.text === "them" && noun.count !== undefined) continue;
       if (has(chunk, "det") || chunk.text === "of" || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
         noun.det = true;
         continue;
@@ -204,7 +213,8 @@ export class Scene {
     if (!last?.part) return;
     const asked = { part: last.part, place: noun.place };
     if (noun.other) Object.assign(noun, { part: counterpart(last.part), place: last.place ? oppositePlace(last.place) : undefined });
-    else if (noun.place) Object.assign(noun, placed(asked));
+    else if (noun.place && !noun.apart) Object.assign(noun, placed(asked));
+    else if (noun.apart) noun.part = last.part;
     else Object.assign(noun, { part: last.part, place: last.place });
   }
 
@@ -230,7 +240,7 @@ export class Scene {
           continue;
         }
       }
-      if (has(slip, "and")) at += 1;
+      if (has(slip, "and") || (as === "subject" && has(slip, "or"))) at += 1;
       else if (this.isPlain(at) && has(this.chunks[at + 1], "and")) at += 2;
       const next = this.noun(at);
       if (!next) break;

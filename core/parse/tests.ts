@@ -49,6 +49,7 @@ function partBefore(scene: Scene, at: number): { test: Test; at: number } | unde
 /** Gives each test the verdict said of it; verdicts with a pressure and no test are of the seat. */
 export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly Measure[], lastTest: Test | undefined): TestSaid[] {
   const { chunks } = scene;
+  const pressuredBefore = scene.carry.last.some((entry) => entry.type === "reading" && entry.quantity.endsWith("pressure") && isPressure(entry.unit)) && !scene.carry.last.some((entry) => entry.type === "test" && entry.result !== null);
   for (let at = 0; at < chunks.length; at += 1) {
     const chunk = chunks[at];
     const verdict = chunk?.senses.verdict;
@@ -69,7 +70,7 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
     const noun = subjectBefore(scene, at);
     const onPart = chunks[at + 1] && has(chunks[at + 1], "prep") && scene.noun(at + 2)?.part;
     const onWhole = noun === undefined || noun === "valve";
-    const pressured = measures.some((one) => isPressure(one.unit) || one.unit === "pound");
+    const pressured = measures.some((one) => isPressure(one.unit) || one.unit === "pound") || (pressuredBefore && noun === undefined && !onPart);
     if (/^(?:passe[ds]|failed|fails|fail|pass)$/.test(chunk.text)) {
       const byPart = noun ? TEST_OF[noun] : undefined;
       const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
@@ -77,7 +78,7 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
     } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat")) tests.push({ at, test: "seat_leak", result, chunks: [at] });
     else if (/^(?:holding|holds|held)/.test(chunk.text) && onWhole) tests.push({ at, test: "seat_leak", result, chunks: [at] });
   }
-  const settled = merge(tests);
+  const settled = merge(tests, chunks.flatMap((chunk, at) => (chunk.tag ? [at] : [])));
   const rate = measures.find((one) => isRate(one.unit));
   if (rate) {
     const code: Test = rate.noun?.part === "packing" ? "packing" : "seat_leak";
@@ -133,10 +134,10 @@ function subjectBefore(scene: Scene, at: number): Part | undefined {
 }
 
 /** One entry a test: a test named and its outcome said apart are one. */
-function merge(tests: readonly TestSaid[]): TestSaid[] {
+function merge(tests: readonly TestSaid[], tags: readonly number[]): TestSaid[] {
   const merged: TestSaid[] = [];
   for (const one of [...tests].sort((a, b) => a.at - b.at)) {
-    const same = merged.find((other) => other.test === one.test);
+    const same = merged.find((other) => other.test === one.test && !tags.some((tag) => tag > Math.min(other.at, ...other.chunks) && tag < one.at));
     if (!same) merged.push({ ...one });
     else {
       same.result = one.result ?? same.result;

@@ -10,10 +10,10 @@ export interface Word {
   to: number;
 }
 
-const PIECE = /\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
+const PIECE = /w\/o?\b|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
 const SIGNS: Record<string, string> = {
   "#": "lbs", "%": "%", '"': "inch", "°": "degrees", "@": "at", "&": "and", "~": "about", "<": "<", ">": ">",
-  "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
+  "w/": "with", "w/o": "without", "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
 };
 const DIGIT = /^[\d.]/;
 
@@ -33,7 +33,7 @@ export function splitWords(text: string): Word[] {
       if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? "")) words.push({ text: "to", from, to });
       continue;
     }
-    const sign = SIGNS[raw];
+    const sign = SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {
       const before = words[words.length - 1];
       if ((raw === '"' || raw === "#") && !(before && DIGIT.test(before.text) && before.to === from)) continue;

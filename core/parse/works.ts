@@ -60,6 +60,8 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
 
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
 function verbFits(scene: Scene, state: ClauseState, at: number, form: Form): boolean {
+  // "supply port clean, signal port blocked": right behind its part the word is a verdict
+  if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   if (objectAhead(scene, at)) return !(has(scene.at(at - 1), "is") && state.subject?.open) && !has(scene.at(at - 1), "found") && !has(scene.at(at - 1), "has");
   if (state.owed !== undefined || state.did !== undefined) return form !== "noun" && !has(scene.at(at - 1), "is");
   return false;
@@ -99,6 +101,13 @@ function work(scene: Scene, state: ClauseState, at: number, code: Work, form: Fo
   if (small !== undefined) scene.use(small);
   if (found.named) settleSubject(scene, state, found.nouns as Noun[], false);
   else if (state.subject) state.subject.open = false;
+  // "swapped the guide for a new one": the new one is what the swap was for
+  if (code === "replaced" && /^(?:for|with)$/.test(scene.at(span[1])?.text ?? "") && scene.noun(span[1] + 1)?.fresh) {
+    const to = scene.noun(span[1] + 1)?.to ?? span[1];
+    scene.use(...range(span[1], to));
+    state.since = to;
+    return to;
+  }
   const nextJoins = has(scene.at(span[1]), "and") && scene.at(span[1] + 1)?.senses.work;
   if (!nextJoins) {
     state.hedge = undefined;

@@ -102,7 +102,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(flat and|flatten|fattened|flatened|flattering|flattening|flat end|flattent|blackened|flattend|fatten|flatland|planned)", mean: "flattened", behind: "is are was s ring rings gasket looks got", example: "cage gasket is fattened" },
   { hear: "(plugs|plug|plugd|pug|pugged|plugg|flugged|plucked|lugged|plugger|plugin|unplugged|bugged|plough)", mean: "plugged", behind: "is are was s port hole strainer breather vent got tubing pilot its ports", ahead: "up with solid off", example: "vent hole is plucked up with mud" },
   { hear: "(plugged|plug|clogged|logged|clawed|clock|cloud|claude|clocked|clog|flogged|cloged|clogs)", mean: "clogged", behind: "is are was s strainer breather vent its", example: "strainer is clocked" },
-  { hear: "(whole|hold|hull|haul|holds|wholes|hall|hoe|hoal|hol)", mean: "hole", behind: "a pin the of big small", ahead: "in", example: "there's a whole in the diaphragm" },
+  { hear: "(whole|hold|hull|haul|holds|wholes|hall|hoe|hoal|hol)", mean: "hole", ahead: "in", example: "there's a whole in the diaphragm" },
   { hear: "(pin hold|pinhold|penhole|pen hole|pin whole|pin haul|pen whole|pinhull|pin ole|pencil|pinole)", mean: "pinhole", example: "got a pin whole in it" },
   { hear: "(knicked|nick|nix|nicked|nixed|knick|neck|snicked|mixed|nicks|necked|picked|naked)", mean: "nicked", behind: "is are was s edge got ring face", example: "cage o ring is nixed" },
   { hear: "(neck|nix|knick|mick|nic|knit|nik)", mean: "nick", behind: "a small little has got the", ahead: "in on", example: "has a neck in it" },

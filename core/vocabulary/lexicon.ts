@@ -104,6 +104,8 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   const root: TrieNode = {};
   const words = new Set<string>();
   let tradeWords = new Set<string>();
+  /** orders ("unplug"): too short a form to be known by sound */
+  const bases = new Set<string>();
 
   const put = (text: string, add: (senses: Senses) => void) => {
     let node = root;
@@ -140,11 +142,13 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   const putWork = (code: Work, verb: string, along?: string[]) => {
     const forms = inflect(verb);
     for (const form of ["base", "past", "ing"] as const)
-      for (const text of forms[form])
+      for (const text of forms[form]) {
+        if (form === "base" && !text.includes(" ")) bases.add(text);
         put(text, (senses) => {
           senses.work ??= [];
           senses.work.push({ code, form, with: along });
         });
+      }
   };
 
   for (const row of PART_ROWS) for (const line of row.say) putPart(line, row.code);
@@ -201,7 +205,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   for (const result of ["pass", "fail"] as const) putAll(VERDICTS[result], (senses) => { senses.verdict ??= result; });
   put("test", (senses) => { senses.testing = true; });
   put("tests", (senses) => { senses.testing = true; });
-  tradeWords = new Set([...words].filter((word) => !PLAIN.has(word) && !TALK.has(word)));
+  tradeWords = new Set([...words].filter((word) => !PLAIN.has(word) && !TALK.has(word) && !bases.has(word)));
   for (const role of Object.keys(GRAMMAR) as GrammarRole[])
     putAll(GRAMMAR[role], (senses) => {
       senses.roles ??= new Set();
@@ -239,7 +243,7 @@ function longestFrom(node: TrieNode, list: readonly string[], at: number): { sen
   const exact = node.next.get(word);
   let best = exact ? (longestFrom(exact, list, at + 1) ?? (exact.senses ? { senses: exact.senses, end: at + 1 } : undefined)) : undefined;
   // "body's", "upstream's": what follows the name is its verb, and apostrophes are not heard
-  const bare = word.length > 3 && word.endsWith("s") ? node.next.get(word.slice(0, -1)) : undefined;
+  const bare = word.length > 3 && word.endsWith("s") ? node.next.get(word.slice(0, -1)) : word.length > 4 && word.endsWith("in") ? node.next.get(`${word}g`) : undefined;
   if (bare) {
     const other = longestFrom(bare, list, at + 1) ?? (bare.senses ? { senses: bare.senses, end: at + 1 } : undefined);
     if (other && (!best || other.end > best.end)) best = other;

@@ -3,7 +3,7 @@
  * words inside it.
  */
 export const TALK = new Set(
-  `truck trucks pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
+  `truck trucks diesel pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
   wife husband kid kids boy girl son daughter mom momma dad daddy mama brother sister uncle aunt cousin grandma grandpa buddy babe baby honey neighbor family friend girlfriend boyfriend dog dogs cat cow cows horse snake
   coffee lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
   game ball football baseball basketball score touchdown coach team playoffs season inning ninth quarterback fish fishing hunting deer golf bass lake gym benched bench squat
@@ -51,7 +51,7 @@ export const IDIOMS = [
   "cut once", "cut (me some|him some|my hair|hair|the grass|my grass|a check|in line|firewood|class|cattle|calves|the cake|the power|the engine|the crap|the chatter|it close|the budget|costs|jobs|off the road|hay)", "got cut from", "haircut", "cut the (grass|cake|power|engine|crap|light|lights|radio)", "clear cut", "short cut", "cut to", "pay cut", "price cut", "cold cuts", "cut off early", "cut out early", "cutting hay",
   "broke (up with|down on|my|the news|even|his|her|down out|out in)", "flat broke", "im broke", "hes broke", "give me a break", "lucky break", "coffee break", "lunch break", "take a break", "smoke break", "break room", "break time", "on break", "break even",
   "dead tired", "im tired", "tired of", "flat tire", "tires are", "flat out", "flat screen", "flat bed", "flatbed", "in five minutes flat", "fell flat",
-  "worn out (today|tonight|from|already)", "im (about )worn out", "im wore out", "im whipped", "wore me out", "worn myself", "plumb (tired|wore out|worn out|tuckered)",
+  "worn out (today|tonight|from|already)", "im (about )worn out", "im wore out", "im whipped", "wore me out", "worn myself", "plumb (tired|tuckered)",
   "cracking up", "cracked me up", "cracks me up", "crack a (joke|beer|window|smile|cold)", "crack of dawn", "crack of noon", "wise crack", "whip cracking", "get cracking", "cracked open a", "not all its cracked", "fall through the cracks", "crack house", "cracker",
   "stuck in (traffic|the mud|town|line|the office|a meeting|the ditch|the sand|my head|the house|at)", "stuck at (home|work|the)", "stuck with", "stuck up", "stuck behind", "got stuck on the",
   "loose change", "loose cannon", "turned loose", "hang loose", "let loose", "turn me loose", "cut loose", "footloose", "loose end[s]", "on the loose", "the dogs loose",
