@@ -1,10 +1,21 @@
+import { helpText } from "./commands/arguments.ts";
 import { StoreRefused } from "./db/open.ts";
-import { readSettings } from "./env.ts";
+import { readSettings, SETTINGS_HELP } from "./env.ts";
 import { serve } from "./serve.ts";
 
 /** Starts the server; on SIGTERM or SIGINT finishes what it acknowledged and leaves. */
+const HELP = helpText(
+  "npm start",
+  "Opens or creates the database and serves pages and API on one port.",
+  { help: { help: "this text" } },
+  Object.keys(SETTINGS_HELP) as (keyof typeof SETTINGS_HELP)[],
+);
+
+const [unknown] = process.argv.slice(2).filter((word) => word !== "--help");
 const settings = readSettings(process.env, process.cwd());
-if (!settings.ok) fail(settings.problem);
+if (unknown !== undefined) fail(`${unknown} is not known here; settings come from the environment, see --help`);
+else if (process.argv.includes("--help")) process.stdout.write(HELP);
+else if (!settings.ok) fail(settings.problem);
 else await start(settings.value);
 
 async function start(value: Extract<typeof settings, { ok: true }>["value"]): Promise<void> {

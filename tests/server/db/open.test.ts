@@ -1,11 +1,13 @@
+import { spawn } from "node:child_process";
 import { createHash } from "node:crypto";
-import { copyFile, readFile, stat, writeFile } from "node:fs/promises";
+import { copyFile, cp, readFile, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { createClient } from "@libsql/client";
 import { describe, expect, it } from "vitest";
 import { openStore, StoreRefused } from "../../../server/db/open.ts";
 import { sites } from "../../../server/db/tables.ts";
 import { folder } from "../app-under-test.ts";
+import { ended } from "../running.ts";
 
 const digest = async (path: string) =>
   createHash("sha256")
@@ -112,5 +114,13 @@ describe("migrations", () => {
     const times = journal.entries.map((entry: { when: number }) => entry.when);
     expect(times).toEqual([...times].sort((a, b) => a - b));
     expect(new Set(times).size).toBe(times.length);
+  });
+
+  it("make exactly the tables that the code names", { timeout: 40_000 }, async () => {
+    const out = join(await folder(), "migrations");
+    await cp("server/db/migrations", out, { recursive: true });
+    const kit = ["generate", "--dialect", "sqlite", "--schema", "./server/db/tables.ts", "--out", out];
+    const { out: said } = await ended(spawn(process.execPath, ["node_modules/drizzle-kit/bin.cjs", ...kit]));
+    expect(said).toContain("No schema changes");
   });
 });
