@@ -1,15 +1,13 @@
 import { eq, inArray } from "drizzle-orm";
-import type { z } from "zod";
-import type { Entry, Job, Phrase, PhraseResult } from "../../../core/index.ts";
-import { keepable, siteKeySchema, tagKeySchema } from "../../../core/shapes/served.ts";
-import { jobSchema, phraseSchema } from "../../../core/shapes/wire.ts";
+import type { Entry, Phrase, PhraseResult } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
 import type { Store } from "../../db/open.ts";
 import { jobs, phrases, readings } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
-import { type Moment, now, readMoment } from "../../moments.ts";
+import { now } from "../../moments.ts";
 import { type JobRow, keepReading, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
+import { type JobRead, type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
 
 export interface JobResult {
   id: string;
@@ -20,10 +18,6 @@ export interface Delivered {
   results: PhraseResult[];
   jobs: JobResult[];
 }
-
-type Read<T> = { ok: true; value: T } | { ok: false; id: string; problem: string };
-type PhraseRead = Phrase & { moment: Moment };
-type JobRead = Job & { moment: Moment };
 
 /**
  * Keeps what a device sent and answers for each phrase in its place: all in one transaction, each judged by itself.
@@ -48,37 +42,6 @@ export async function deliver(
   // only now: before COMMIT it might not have happened
   for (const [job, what] of read) given.recent.set(job, what);
   return answer;
-}
-
-function readJob(raw: unknown): Read<JobRead> {
-  const read = jobSchema.safeParse(raw);
-  if (!read.success) return { ok: false, id: idOf(raw), problem: problemOf("job", read.error) };
-  const job = read.data;
-  const moment = readMoment(job.startedAt);
-  if (!moment)
-    return { ok: false, id: job.id, problem: "startedAt is no time that can be kept: send ISO 8601 with offset" };
-  const tag = job.tag === undefined ? undefined : tagKeySchema.safeParse(job.tag);
-  const site = job.site === undefined ? undefined : siteKeySchema.safeParse(job.site);
-  if (tag && !tag.success) return { ok: false, id: job.id, problem: problemOf("tag", tag.error) };
-  if (site && !site.success) return { ok: false, id: job.id, problem: problemOf("site", site.error) };
-  return { ok: true, value: { ...job, tag: tag?.data, site: site?.data, moment } };
-}
-
-function readPhrase(raw: unknown): Read<PhraseRead> {
-  const read = phraseSchema.safeParse(raw);
-  if (!read.success) return { ok: false, id: idOf(raw), problem: problemOf("phrase", read.error) };
-  const phrase = read.data;
-  const moment = readMoment(phrase.saidAt);
-  if (!moment)
-    return { ok: false, id: phrase.id, problem: "saidAt is no time that can be kept: send ISO 8601 with offset" };
-  if (!keepable(phrase.text)) {
-    return {
-      ok: false,
-      id: phrase.id,
-      problem: "text holds a NUL or half a surrogate pair, which cannot be kept as sent: send it without",
-    };
-  }
-  return { ok: true, value: { ...phrase, moment } };
 }
 
 async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResult[]> {
@@ -274,16 +237,3 @@ const refused = (id: string, problem: string): PhraseResult => ({
   unread: [],
   problem,
 });
-
-/** The id as it was sent, so that the sender finds its own; "" where it sent none. */
-function idOf(raw: unknown): string {
-  if (typeof raw !== "object" || raw === null || !("id" in raw)) return "";
-  return typeof raw.id === "string" ? raw.id.slice(0, 200) : String(raw.id).slice(0, 200);
-}
-
-function problemOf(what: string, error: z.ZodError): string {
-  const words = error.issues
-    .slice(0, 4)
-    .map((issue) => `${issue.path.map(String).join(".") || what}: ${issue.message}`);
-  return `mend the ${what} and send it again: ${words.join("; ")}`;
-}
