@@ -1,6 +1,8 @@
 import { useEffect } from "hono/jsx/dom";
 import { useStateOf } from "./parts/use-state-of.ts";
 import type { Deeds } from "./state/deeds.ts";
+import { valveAtHand } from "./state/seen.ts";
+import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
 import { Bench } from "./views/bench/bench.tsx";
 import { Desk } from "./views/desk/desk.tsx";
@@ -17,6 +19,10 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
     if (settings.theme === "system") delete document.documentElement.dataset.theme;
     else document.documentElement.dataset.theme = settings.theme;
   }, [settings.theme]);
+  const title = titleOf(state);
+  useEffect(() => {
+    document.title = title;
+  }, [title]);
   switch (route.screen) {
     case "bench":
       return <Bench state={state} deeds={deeds} />;
@@ -33,4 +39,17 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
     case "help":
       return <Help state={state} deeds={deeds} />;
   }
+}
+
+/** What the window is called: the valve at hand first, for whoever has many open. */
+function titleOf(state: State): string {
+  const { route } = state;
+  const names = {
+    bench: valveAtHand(state).tag ?? "Bench",
+    desk: "Jobs",
+    job: "Job",
+    due: "Due",
+    help: "How to say it",
+  };
+  return `${route.screen === "valve" ? route.tag : names[route.screen]} · Handsfull`;
 }

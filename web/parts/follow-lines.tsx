@@ -2,13 +2,15 @@ import type { Check, Due, FollowUp, Part } from "../../core/index.ts";
 import { dayWords } from "../state/time-words.ts";
 import { capital, nameOf, testName, unitName } from "./words.ts";
 
-/** What must be done, in a few words: "Replace seat", "Retest seat leak test". */
+/** What must be done, in a few words: "Replace seat", "Do the stroke test". */
 export function doWords(one: FollowUp): string {
-  const lead = one.do === "stop" ? "STOP the job" : one.do === "ask" ? "To settle:" : nameOf(one.do);
-  const what = [lead, one.part && nameOf(one.part)];
-  if (one.test) what.push(testName(one.test));
-  if (one.count) what.push(`× ${one.count}`);
-  return capital(what.filter(Boolean).join(" "));
+  const part = one.part && nameOf(one.part);
+  const count = one.count ? `× ${one.count}` : "";
+  if (one.do === "stop") return "STOP the job";
+  if (one.test && one.do === "retest") return `Do the ${testName(one.test)}`;
+  if (one.test) return capital([nameOf(one.do), part, `for the ${testName(one.test)}`].filter(Boolean).join(" "));
+  const lead = one.do === "ask" ? "To settle:" : nameOf(one.do);
+  return capital([lead, part, count].filter(Boolean).join(" "));
 }
 
 export function whenWords(when: string): string {

@@ -1,3 +1,5 @@
+import { useState } from "hono/jsx/dom";
+import type { PhraseReading } from "../../../core/index.ts";
 import { STANDING, STANDING_LINE } from "../../parts/cautions.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
@@ -6,7 +8,7 @@ import { Plate } from "../../parts/plate.tsx";
 import { nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { dayOfJob, hazardsSaid, lastSaid, valveAtHand, whatFollows } from "../../state/seen.ts";
-import type { State } from "../../state/state.ts";
+import type { CardPhrase, State } from "../../state/state.ts";
 import { clockHere } from "../../state/time-words.ts";
 import { outboxWords } from "../../sync/outbox-words.ts";
 import { BenchMenu } from "./menu.tsx";
@@ -77,20 +79,28 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
               <EntryLines entries={hand.entries} />
             </>
           )}
-          {state.phrases.length > 1 && (
-            <details class="earlier">
-              <summary>Words said so far ({state.phrases.length})</summary>
-              <ol>
-                {heard.phrases.map((reading, index) => (
-                  <li key={state.phrases[index]?.id}>
-                    <MarkedPhrase reading={reading} />
-                  </li>
-                ))}
-              </ol>
-            </details>
-          )}
+          {state.phrases.length > 1 && <Earlier phrases={state.phrases} readings={heard.phrases} />}
         </section>
       </div>
     </>
+  );
+}
+
+/** Every phrase of the job. Drawn only while it is open: a long job has hundreds, and each change would draw them again. */
+function Earlier({ phrases, readings }: { phrases: CardPhrase[]; readings: PhraseReading[] }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="earlier" onToggle={(event: Event) => setOpen((event.currentTarget as HTMLDetailsElement).open)}>
+      <summary>Words said so far ({phrases.length})</summary>
+      {open && (
+        <ol>
+          {readings.map((reading, index) => (
+            <li key={phrases[index]?.id}>
+              <MarkedPhrase reading={reading} />
+            </li>
+          ))}
+        </ol>
+      )}
+    </details>
   );
 }

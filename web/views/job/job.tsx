@@ -80,7 +80,7 @@ function PhraseLine({ phrase, all }: { phrase: PhraseView; all: readonly PhraseV
     <li class="phrase">
       <p class="phrase-when">
         {clockThere(phrase.saidAt)} {phrase.how}
-        {phrase.confidence === undefined ? "" : `, heard with ${Math.round(phrase.confidence * 100)} % sureness`}
+        {phrase.confidence === undefined ? "" : `, ${Math.round(phrase.confidence * 100)} % sure`}
       </p>
       <MarkedPhrase reading={{ ...phrase, unread: phrase.unread.map((one) => ({ ...one, phrase: 0 })) }} />
       <EntryLines entries={phrase.entries} />
