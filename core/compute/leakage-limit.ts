@@ -86,6 +86,7 @@ function classVI(port: number): SeatLeakageLimit {
 const known = (dp: number | undefined): dp is number => dp !== undefined && dp > 0;
 
 function limit(mLPerMin: number, how: string, bubblesPerMin?: number): SeatLeakageLimit {
+  if (!Number.isFinite(mLPerMin)) return none("the figures given are beyond reckoning");
   const source = `${LEAKAGE_SOURCE}, ${how}`;
   return bubblesPerMin === undefined ? { ok: true, mLPerMin, source } : { ok: true, mLPerMin, bubblesPerMin, source };
 }
