@@ -3,6 +3,7 @@ import type { Finding } from "../shapes/entry.ts";
 import type { Chunk } from "./chunks.ts";
 import { type ClauseState, carried, clauseIsOurs, range, settleSubject } from "./clauses.ts";
 import { has, type Named, type Noun, type Scene } from "./scene.ts";
+import { objectAhead } from "./works.ts";
 
 /** Step 5a: what was found, and on which part. */
 
@@ -77,6 +78,7 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
       at += 1;
       continue;
     }
+    if (said.length > 0 && chunk.senses.work && objectAhead(scene, at)) break;
     const condition = tightSaid(chunk) ? { code: "leaking" as const, form: /^n/.test(chunk.text) && !/^not/.test(chunk.text) ? ("has" as const) : ("does" as const), tight: true } : chunk.senses.condition ? choose(scene, state, at, said.length > 0) : undefined;
     if (!condition) {
       if (said.length === 0) return undefined;

@@ -85,20 +85,23 @@ function readRespelled(words: readonly string[], proposals: readonly Proposal[],
   return { ...meant, respelled: proposals };
 }
 
-/** How much a reading makes of the words: what it says of named parts, less what it leaves over. */
+/** How much of the words a reading makes something of, less what it leaves over or has to carry. */
 function sense(fragment: Fragment): number {
   let total = 0;
-  for (const { entry, named } of fragment.drafts) {
-    const part = "part" in entry && entry.part !== undefined;
-    total += entry.type === "finding" || entry.type === "work" ? (part ? (named ? 3 : 2) : 0.5) : 3;
-  }
-  for (const one of fragment.scene.chunks) {
-    if (one.used) continue;
-    if (one.unknown || one.talk) total -= 2;
+  const { chunks } = fragment.scene;
+  for (const { entry, named } of fragment.drafts) if ((entry.type === "finding" || entry.type === "work") && (!entry.part || !named)) total -= entry.part ? 0.5 : 2;
+  for (const [at, one] of chunks.entries()) {
+    if (one.unknown || one.talk) total -= one.used ? 0 : 2;
+    else if (one.used) total += says(one) ? one.to - one.from : 0;
     else if (one.senses.part || one.senses.condition || one.senses.work || one.number) total -= 1.5;
+    // two parts side by side are seldom two parts: "bonnet balls"
+    if (one.senses.part && chunks[at + 1]?.senses.part) total -= 1;
   }
   return total;
 }
+
+/** Whether a chunk carries meaning of its own, rather than holding others together. */
+const says = (one: Chunk): boolean => isTrade(one) || one.number !== undefined || one.hazard !== undefined || one.command !== undefined || one.senses.place !== undefined || one.senses.severity !== undefined || one.senses.extent !== undefined || one.senses.quantity !== undefined || one.senses.acts !== undefined || one.senses.service !== undefined || one.senses.verdict !== undefined || one.senses.placing !== undefined;
 
 /** Reads words (already lower case) into entries, in the order the log keeps them. */
 export function readFragment(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
@@ -107,7 +110,12 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const found = findMeasures(scene);
   const rated = found.some((one) => isRate(one.unit));
   const testAt = (at: number) => {
-    const nearest = [...tests].sort((a, b) => Math.abs(a.at - at) - Math.abs(b.at - at))[0];
+    // "passed at eighty pounds": a small word ties a number to the test before it
+    const tied = has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep");
+    const before = scene.at(at - (has(scene.at(at - 1), "prep") ? 2 : 3));
+    if (tied && before?.senses.verdict && !before.senses.test && /leak|hold|held|tight|drop/.test(before.text) && !tests.some((one) => one.chunks.includes(at - 2) || one.at === at - 3)) return "seat_leak";
+    const far = (one: { at: number }) => (one.at < at ? (at - one.at) / (tied ? 3 : 1) : one.at - at);
+    const nearest = [...tests].sort((a, b) => far(a) - far(b))[0];
     return nearest?.test ?? (rated || leakSaid(scene) ? "seat_leak" : undefined);
   };
   const measures = settleMeasures(scene, found, testAt);
@@ -119,6 +127,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     if (one.command) scene.drafts.push({ entry: { type: "command", command: one.command }, chunks: [at], rule: "command", named: true });
     if (one.hazard || one.command) one.used = true;
   }
+  for (const { noun } of measures.readings) if (noun) scene.use(...range(noun.from, noun.to));
   const readings = measures.readings.map((measure) => readingDraft(measure));
   for (const draft of readings) scene.use(...draft.chunks);
   const tested = settled.map((test): Draft => ({ entry: { type: "test", test: test.test, result: test.result }, chunks: test.chunks.length > 0 ? test.chunks : [test.at], rule: "test", named: true }));
@@ -131,7 +140,7 @@ function leakSaid(scene: Scene): boolean {
     const text = scene.at(at)?.text ?? "";
     const part = scene.at(at)?.senses.part;
     if (part && part !== "valve" && part !== "seat") return false;
-    if (/^(?:no leaks?|leaking|leaks|no leakage|zero leakage|not leaking|holding|held|holds|isnt leaking|leaked|didnt leak|no drop)\b/.test(text)) return true;
+    if (/^(?:no leaks?|leaking|leaks|no leakage|zero leakage|not leaking|holding?|held|holds|isnt leaking|leaked|didnt leak|no drop)\b/.test(text)) return true;
   }
   return false;
 }
@@ -193,6 +202,12 @@ function oneEach(drafts: readonly Draft[]): Draft[] {
     }
   }
   return kept;
+}
+
+/** Entries of one phrase in the log's order, for when an amendment has moved them. */
+export function ranked(entries: readonly Entry[]): Entry[] {
+  if (entries.filter((entry) => entry.type === "valve" && entry.tag).length > 1) return [...entries];
+  return entries.map((entry, nth) => ({ entry, nth })).sort((a, b) => RANK[a.entry.type] - RANK[b.entry.type] || a.nth - b.nth).map(({ entry }) => entry);
 }
 
 const RANK: Record<Entry["type"], number> = { valve: 0, finding: 1, work: 2, reading: 3, test: 3, hazard: 4, need: 5, note: 6, command: 7 };

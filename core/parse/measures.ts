@@ -151,7 +151,7 @@ function isTalkOf(scene: Scene, low: number, high: number, sure: boolean): boole
     if (!chunk) continue;
     if (chunk.talk) foreign += 2;
     else if (chunk.unknown) foreign += sure ? 0.5 : 1;
-    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || (chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun"))) return false;
+    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || (chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun" && !one.with))) return false;
     else if (chunk.senses.quantity && chunk.senses.quantity !== "duration" && chunk.senses.quantity !== "length" && foreign < 2 && chunk.senses.quantity !== "torque") return false;
   }
   return foreign > (sure ? 0.9 : 0);

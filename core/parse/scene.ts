@@ -162,6 +162,13 @@ export class Scene {
         noun.both = true;
         continue;
       }
+      if (noun.count !== undefined && (chunk.text === "them" || chunk.text === "em" || chunk.text === "those") && has(chunk, "it") && !this.#partAhead(at + 1)) {
+        // "two of em are broke"
+        noun.one = true;
+        noun.core = at;
+        noun.to = at + 1;
+        return this.#finish(noun);
+      }
       if (chunk.text === "them" && noun.count !== undefined) continue;
       if (has(chunk, "det") || chunk.text === "of" || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
         noun.det = true;
@@ -245,13 +252,20 @@ export class Scene {
       const next = this.noun(at);
       if (!next) break;
       if (as === "object" && this.predicateFollows(next.to)) break;
-      if (at === end && as === "subject" && (next.fresh || next.old)) break;
+      if (at === end && as === "subject" && (next.fresh || next.old || first.fresh || (next.det && !this.#listGoesOn(next.to)))) break;
       if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;
       nouns.push(next);
       end = next.to;
     }
     if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
     return { nouns, end };
+  }
+
+  /** "the bonnet gasket, the seat gasket and the cage o ring": a list ends with its "and". */
+  #listGoesOn(index: number): boolean {
+    if (has(this.chunks[index], "and")) return this.noun(index + 1)?.part !== undefined;
+    const next = this.noun(index);
+    return next !== undefined && next.from === index && this.#listGoesOn(next.to);
   }
 
   /** Whether something is said of the noun phrase that ends at `index`. */
@@ -262,7 +276,7 @@ export class Scene {
     if (!chunk || chunk.unknown) return false;
     if (chunk.senses.condition && !this.noun(at)) return true;
     if (chunk.senses.severity && this.chunks[at + 1]?.senses.condition) return true;
-    if (chunk.senses.outcome) return true;
+    if (chunk.senses.outcome || chunk.senses.quantity === "torque") return true;
     if (has(chunk, "owed") && !has(chunk, "and")) return true;
     if (has(chunk, "not") && !has(chunk, "and")) return true;
     return (has(chunk, "is") || has(chunk, "has")) && !has(chunk, "prep") && !has(chunk, "and") && !has(chunk, "but");

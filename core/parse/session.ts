@@ -3,7 +3,7 @@ import type { Ask, Entry, Unread } from "../shapes/entry.ts";
 import { type Lexicon, matchAt } from "../vocabulary/lexicon.ts";
 import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
-import { type Fragment, readMeant } from "./fragment.ts";
+import { type Fragment, ranked, readMeant } from "./fragment.ts";
 import { marksOf, unreadOf } from "./marks.ts";
 import type { Carry, Draft, Named } from "./scene.ts";
 import { splitWords, type Word } from "./words.ts";
@@ -219,7 +219,7 @@ class Working {
       for (let word = one.from; word < one.to; word += 1) this.#covered[from + word] = true;
     }
     this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
-    if (inPhrase) this.#current = after;
+    if (inPhrase) this.#current = ranked(after);
     else if (step) {
       this.#touched.add(step.phrase);
       const parts = lastParts(after, step.after);

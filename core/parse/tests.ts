@@ -76,7 +76,7 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
       const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
       if (code) tests.push({ at, test: code, result, chunks: [at] });
     } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat")) tests.push({ at, test: "seat_leak", result, chunks: [at] });
-    else if (/^(?:holding|holds|held)/.test(chunk.text) && onWhole) tests.push({ at, test: "seat_leak", result, chunks: [at] });
+    else if (/^(?:holdin|holds|held)/.test(chunk.text) && onWhole) tests.push({ at, test: "seat_leak", result, chunks: [at] });
   }
   const settled = merge(tests, chunks.flatMap((chunk, at) => (chunk.tag ? [at] : [])));
   const rate = measures.find((one) => isRate(one.unit));
@@ -128,7 +128,7 @@ function subjectBefore(scene: Scene, at: number): Part | undefined {
   for (let back = at - 1; back >= 0 && back >= at - 4; back -= 1) {
     const chunk = scene.chunks[back];
     if (chunk?.senses.part && !chunk.used) return chunk.senses.part;
-    if (chunk?.senses.condition || chunk?.senses.work) return undefined;
+    if (chunk?.senses.condition || chunk?.senses.work || (has(chunk, "prep") && !has(chunk, "is"))) return undefined;
   }
   return undefined;
 }

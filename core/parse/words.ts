@@ -10,7 +10,7 @@ export interface Word {
   to: number;
 }
 
-const PIECE = /w\/o?\b|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
+const PIECE = /w\/o?(?=\s)|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
 const SIGNS: Record<string, string> = {
   "#": "lbs", "%": "%", '"': "inch", "°": "degrees", "@": "at", "&": "and", "~": "about", "<": "<", ">": ">",
   "w/": "with", "w/o": "without", "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
@@ -40,7 +40,9 @@ export function splitWords(text: string): Word[] {
       words.push({ text: sign, from, to });
       continue;
     }
-    words.push({ text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, ""), from, to });
+    // "passin'": the g is swallowed
+    const swallowed = raw.length > 4 && /in$/i.test(raw) && /['’]/.test(text[to] ?? "") ? "g" : "";
+    words.push({ text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, "") + swallowed, from, to });
   }
   return words;
 }

@@ -46,7 +46,7 @@ function smallWordAt(scene: Scene, at: number, words: readonly string[]): number
     const first = chunk.text.split(" ")[0] ?? "";
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     if (next > at + 1 && (chunk.senses.work || chunk.senses.placing || has(chunk, "is") || has(chunk, "owed")) && !chunk.senses.part && !scene.isPlain(next)) return undefined;
-    if (chunk.hazard || chunk.talk) return undefined;
+    if (chunk.hazard || chunk.talk || chunk.number?.fraction || (chunk.number && scene.at(next + 1)?.senses.unit)) return undefined;
   }
   return undefined;
 }
@@ -67,7 +67,8 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: Form): boo
   return false;
 }
 
-function objectAhead(scene: Scene, at: number): boolean {
+/** Whether a verb has something to act on right behind it. */
+export function objectAhead(scene: Scene, at: number): boolean {
   let next = at + 1;
   while (scene.at(next) && isParticle(scene, next)) next += 1;
   return scene.noun(next)?.part !== undefined || has(scene.at(next), "it") || has(scene.at(next), "det");

@@ -34,7 +34,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(stubs|suds|starts|studds|stut|steads|duds|studies|stats|studs)", mean: "studs", behind: BOLTED, example: "body stubs are rusted" },
   { hear: "(buddy|bodie|potty|bodied|bawdy|bodily|bloody|hobby)", mean: "body", ahead: "studs bolts gasket is was has and bolt s cracked pitted eroded stubs", example: "buddy studs are rusted" },
   { hear: "(bon it|bonded|bon et|born it|bonnie|sonnet|bonnets|bond it|bonit|bun it|bond|bonnett|bon net|bonus|bottom it|bonney|bone it|bon|barnet)", mean: "bonnet", example: "put the bon it back on" },
-  { hear: "(o|oh|owe|zero|or|cage o) (wring|rang|bring|wing|rink|rain|string|range|wrings|ranks|wrang|ringed)[s]", mean: "o ring", example: "cage o wring's cut" },
+  { hear: "(o|oh|owe|zero|or) (wring|rang|bring|wing|rink|rain|string|range|wrings|ranks|wrang|ringed)[s]", mean: "o ring", example: "cage o wring's cut" },
   { hear: "(oaring|owring|o rink|oaring|orring|hoe ring|arring|o reign|orange|o rig|whoring|bowring|o'ring)", mean: "o ring", behind: "cage guide the stem new upper lower bottom top and an that", example: "stem guide orange is cut" },
   { hear: "(back up|backup|pack up|back of|back hop) (wring|rang|bring|wing|rink|string|reign|range|rain)[s]", mean: "backup ring", example: "back up wring is flat" },
   { hear: "(sprang|string|spring|sprung|sprint|springs|sprain|bring|strings|sprout|spurring)", mean: "spring", behind: `${SPRUNG} that act`, ahead: "is was tension s still snapped broke needs let", example: "indicator sprang is weak" },

@@ -85,6 +85,7 @@ export const PLAIN = new Set(
   joker idiot fella guy kid hand monkey genius
   by means due per via upon
   s t m re ve ll d n
+  stroke strokes stroking strike cycle
   fresh better best worse worst less least enough plenty extra
   standing stood stands laying lying lay hanging hung stays stayed stay keep keeps kept keeping
   wonder wondering believe believed hope hoping wish
