@@ -1,4 +1,4 @@
-import { addDays, addMonths, later, spokenDate, wholeDays } from "../compute/calendar.ts";
+import { addDays, addMonths, later, MONTH_DAYS, spokenDate, wholeDays } from "../compute/calendar.ts";
 import type { Due } from "../shapes/consequence.ts";
 import type { Life } from "../shapes/valve.ts";
 import type { Bench } from "./rule.ts";
@@ -7,6 +7,7 @@ import { type Pattern, wearPattern } from "./wear-pattern.ts";
 /** Severe service looks after this long until a pattern shows. */
 const START_MONTHS = 1;
 const WEEK_DAYS = 7;
+const WEEK_MONTHS = WEEK_DAYS / MONTH_DAYS;
 /** In normal service a pattern never asks sooner than this. */
 const NORMAL_FLOOR_MONTHS = 1;
 
@@ -73,7 +74,9 @@ function severeTerm(
 ): Term {
   if (pattern?.established && aged) {
     const on = addDays(seen, Math.max(WEEK_DAYS, wholeDays(pattern.bound)));
-    return on > latest.on ? { ...latest, why: `${pattern.why}; ${latest.why}` } : patternTerm(on, pattern);
+    return on > latest.on
+      ? { ...latest, why: `${pattern.why}; ${latest.why}` }
+      : patternTerm(on, pattern, Math.max(pattern.bound, WEEK_MONTHS));
   }
   const first: Term = {
     on: addMonths(seen, start.months),
@@ -87,7 +90,7 @@ function severeTerm(
   if (half >= first.on) return first;
   return {
     on: half,
-    months: round(shortest / 2),
+    months: round(Math.max(shortest / 2, WEEK_MONTHS)),
     basis: "severe_start",
     why: `severe service, seat last seen ${spokenDate(seen)}; one side was worn within ${figure(shortest)} months, and half of that is taken until a pattern shows`,
   };
@@ -98,11 +101,12 @@ function normalTerm(seen: string, latest: Term, pattern: Pattern | undefined): T
   const floor = addMonths(seen, NORMAL_FLOOR_MONTHS);
   const told = addDays(seen, wholeDays(pattern.bound));
   const on = later(floor, told);
-  return on < latest.on ? patternTerm(on, pattern) : latest;
+  return on < latest.on ? patternTerm(on, pattern, Math.max(pattern.bound, NORMAL_FLOOR_MONTHS)) : latest;
 }
 
-function patternTerm(on: string, pattern: Pattern): Term {
-  return { on, months: round(pattern.bound), basis: "wear_pattern", why: pattern.why };
+function patternTerm(on: string, pattern: Pattern, months: number): Term {
+  const floored = months > pattern.bound ? `; never sooner than ${months === WEEK_MONTHS ? "a week" : "a month"}` : "";
+  return { on, months: round(months), basis: "wear_pattern", why: `${pattern.why}${floored}` };
 }
 
 function reason(bench: Bench, pattern: Pattern | undefined): string {

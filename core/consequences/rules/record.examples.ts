@@ -40,6 +40,13 @@ export const RECORD_EXAMPLES: Example[] = [
     gives: [],
   },
   {
+    rule: "work_owed",
+    about: "a look wanted, and found good: it was looked at",
+    before: [job("2025-09-02", worked("inspected", "cage", "needed"))],
+    say: [found("cage", "ok")],
+    gives: [],
+  },
+  {
     rule: "part_owed",
     about: "asked for, with its number",
     say: [{ type: "need", part: "bonnet_gasket", count: 2 }],

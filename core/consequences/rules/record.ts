@@ -44,16 +44,17 @@ function faultStands(part: Part | undefined, visit: Visit, bench: Bench): boolea
   return false;
 }
 
-/** Done in that visit or since; a part replaced wants none of its older work. */
+/** Done in that visit or since; a part replaced wants none of its older work, a part found so or so was looked at. */
 function doneSince(entry: WorkEntry, visit: Visit, bench: Bench): boolean {
-  const works: Work[] =
-    entry.work === "flipped" || entry.work === "repaired" || entry.work === "lapped"
-      ? [entry.work, "replaced"]
-      : entry.part === undefined
-        ? [entry.work]
-        : [entry.work, "replaced"];
-  for (let at = visit.at; at < bench.visits.length; at++)
-    if (didIn(bench.visits[at] as Visit, works, entry.part, bench.family, at === visit.at)) return true;
+  const works: Work[] = entry.part === undefined && entry.work !== "flipped" ? [entry.work] : [entry.work, "replaced"];
+  for (let at = visit.at; at < bench.visits.length; at++) {
+    const job = bench.visits[at] as Visit;
+    const same = job === visit;
+    if (didIn(job, works, entry.part, bench.family, same)) return true;
+    if (entry.work !== "inspected" || entry.part === undefined) continue;
+    const looks = same ? job.entries.slice(job.entries.indexOf(entry) + 1) : job.entries;
+    if (looks.some((one) => one.type === "finding" && reaches(one.part, entry.part, bench.family, same))) return true;
+  }
   return false;
 }
 

@@ -36,7 +36,6 @@ const positive = fc.oneof(
   fc.double({ min: 0.1, max: 40, noNaN: true }),
   fc.double({ min: Number.MIN_VALUE, max: Number.MAX_VALUE, noNaN: true, noDefaultInfinity: true }),
 );
-const some = { requiredKeys: ["type"] as const };
 
 export const anyEntry: fc.Arbitrary<Entry> = fc.oneof(
   fc.record(
@@ -89,7 +88,7 @@ export const anyEntry: fc.Arbitrary<Entry> = fc.oneof(
       acts: fc.constantFrom(...ACTS),
       service: fc.constantFrom(...SERVICES),
     },
-    some,
+    { requiredKeys: ["type"] },
   ),
   fc.record({ type: fc.constant("need" as const), part, count }, { requiredKeys: ["type", "part"] }),
   fc.record({ type: fc.constant("hazard" as const), hazard: fc.constantFrom(...HAZARDS) }),
