@@ -32,6 +32,14 @@ export function sayParts(parts: readonly Part[]): string {
   return parts.length ? `Not heard yet: ${listed(parts.map(nameOf))}.` : "Nothing is missing from the list.";
 }
 
+/** The same, cut short where the list is long: said when a job closes, between two valves. */
+export function sayPartsShortly(parts: readonly Part[], most = 4): string {
+  if (!parts.length) return "";
+  const named = parts.slice(0, most).map(nameOf);
+  const more = parts.length - named.length;
+  return `Not heard: ${more ? `${named.join(", ")} and ${more} more` : listed(named)}.`;
+}
+
 export function alertSpoken(alerts: readonly Entry[]): string {
   const names = alerts.flatMap((entry) => (entry.type === "hazard" ? [nameOf(entry.hazard)] : []));
   return `Stop. Stop. ${listed(names)}. Stop work. Only site procedure clears this.`;

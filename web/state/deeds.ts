@@ -1,5 +1,5 @@
 import { type Entry, readPhrase, startListening } from "../../core/index.ts";
-import { alertSpoken, readBack, sayEntries, sayParts } from "../parts/say.ts";
+import { alertSpoken, readBack, sayEntries, sayParts, sayPartsShortly } from "../parts/say.ts";
 import { standingAlert, valveAtHand, whatFollows } from "./seen.ts";
 import type { CardPhrase, JobCard, KnownValve, Settings } from "./state.ts";
 import type { Store } from "./store.ts";
@@ -149,8 +149,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
     const { card } = state;
     if (!card || standingAlert(state)) return;
     const { missing } = whatFollows(state);
-    if (state.settings.readBack)
-      hands.speak(`${valveAtHand(state).tag ?? "Job"} closed. ${missing.length ? sayParts(missing) : ""}`);
+    if (state.settings.readBack) hands.speak(`${valveAtHand(state).tag ?? "Job"} closed. ${sayPartsShortly(missing)}`);
     store.happen({ is: "closed", at: instantHere(hands.now()), missing });
     const closed = store.state().closed;
     if (closed) await hands.shelf.closeJob({ ...closed, tag: card.tag });

@@ -2,7 +2,7 @@
 export type Answer<T> = { ok: true; value: T } | { ok: false; status: number; problem: string };
 
 /**
- * Asks the server for a page's data. The shape is the one in core/shapes/served.ts, made by the same build and served
+ * Asks the server for a page's data. The shape is the one in core/index.ts, made by the same build and served
  * from the same origin: it is not checked again here, only that it is an answer of ours and not some sign-in page.
  */
 export async function ask<T>(path: string): Promise<Answer<T>> {

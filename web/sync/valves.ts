@@ -1,4 +1,4 @@
-import type { Site, ValveSummary, ValveView } from "../../core/shapes/served.ts";
+import type { Site, ValveSummary, ValveView } from "../../core/index.ts";
 import type { KnownSite, KnownValve, ListedValve } from "../state/state.ts";
 import { dayWords } from "../state/time-words.ts";
 import type { Shelf } from "../storage/shelf.ts";

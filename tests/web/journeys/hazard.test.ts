@@ -69,15 +69,19 @@ inBrowser("a hazard said at the bench", () => {
     expect(await page.locator(".hazard-band").textContent()).toContain("gas");
   });
 
-  it("is acknowledged from the keyboard by S and then Enter, not by Enter alone", async () => {
+  it("is acknowledged from the keyboard by holding Enter, not by typing on without looking", async () => {
     const { page } = device;
     await page.fill("#words", "bleed valve's open but it's still got pressure on it");
     await page.press("#words", "Enter");
     await stop().waitFor();
-    await page.keyboard.press("s");
-    await page.getByText("Press Enter: it was seen").waitFor();
+    await page.keyboard.type("seat worn one side");
     await page.keyboard.press("Enter");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Space");
+    expect(await stop().count()).toBe(1);
+    await page.keyboard.down("Enter");
     await stop().waitFor({ state: "detached" });
+    await page.keyboard.up("Enter");
   });
 
   it("stops a bench that has no job open, and starts a record of it", async () => {

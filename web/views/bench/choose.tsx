@@ -1,6 +1,6 @@
 import { Plate } from "../../parts/plate.tsx";
+import { sayPartsShortly } from "../../parts/say.ts";
 import { Stencil } from "../../parts/stencil.tsx";
-import { listed, nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
@@ -23,8 +23,8 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
         {closed && (
           <div class="tell">
             <p>
-              <b>{closed.tag ?? "The job without a tag"}</b> closed {clockThere(closed.closedAt ?? "")}.
-              {closedMissing.length > 0 && ` Not heard: ${listed(closedMissing.map(nameOf))}.`}
+              <b>{closed.tag ?? "The job without a tag"}</b> closed {clockThere(closed.closedAt ?? "")}.{" "}
+              {sayPartsShortly(closedMissing, 6)}
             </p>
             <button type="button" class="glove" onClick={() => void deeds.reopen()}>
               Open it again

@@ -1,4 +1,4 @@
-import { useState } from "hono/jsx/dom";
+import { useEffect, useRef, useState } from "hono/jsx/dom";
 import type { PhraseReading } from "../../../core/index.ts";
 import { STANDING, STANDING_LINE } from "../../parts/cautions.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
@@ -24,6 +24,12 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
     ...new Set(hazardsSaid(state).flatMap((one) => (one.type === "hazard" ? [nameOf(one.hazard)] : []))),
   ];
   const trouble = outbox.trouble || outbox.refused ? " outbox-trouble" : "";
+  const paper = useRef<HTMLDivElement>(null);
+  const said = state.phrases.length;
+  useEffect(() => {
+    // whatever was being looked up below, a new phrase shows what became of it
+    if (said && paper.current) paper.current.scrollTop = 0;
+  }, [said]);
   return (
     <>
       <header class="bench-head">
@@ -41,7 +47,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
         </p>
       )}
       {heard.muted && <p class="muted-band">Muted: nothing heard is taken down but hazards. Say “start listening”.</p>}
-      <div class="paper">
+      <div class="paper" ref={paper}>
         <div class="paper-column">
           <Understood last={last} deeds={deeds} />
           <details class={`cautions${last ? " cautions-short" : ""}`}>

@@ -10,8 +10,9 @@ import type { CardPhrase } from "../../state/state.ts";
 const HOLD_MS = 1500;
 
 /**
- * A hazard was said: this stands in front of everything until someone says deliberately that it was seen,
- * by holding the bar, or from the keyboard by S and then Enter. Seeing it clears nothing.
+ * A hazard was said: this stands in front of everything until someone says deliberately that it was seen, by holding
+ * the bar or, from the keyboard, Enter or Space: nobody who types on without looking holds a key that long.
+ * Seeing it clears nothing.
  */
 export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; alerts: Entry[] }; deeds: Deeds }) {
   const hazards = alert.alerts.flatMap((entry) => (entry.type === "hazard" ? [entry.hazard] : []));
@@ -23,12 +24,10 @@ export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; aler
   useEffect(() => {
     bar.current?.focus();
     const onKey = (event: KeyboardEvent) => {
-      if (event.key === "Tab") {
-        // nothing else can be reached while this stands
-        event.preventDefault();
-        bar.current?.focus();
-      }
-      if (event.key.toLowerCase() === "s") setArmed(true);
+      if (event.key !== "Tab") return;
+      // nothing else can be reached while this stands
+      event.preventDefault();
+      bar.current?.focus();
     };
     addEventListener("keydown", onKey);
     return () => {
@@ -43,11 +42,18 @@ export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; aler
     setHolding(false);
   };
   const press = () => {
+    release();
     setHolding(true);
     timer.current = setTimeout(() => void deeds.seenAlert(), HOLD_MS);
   };
+  const keyDown = (event: KeyboardEvent) => {
+    if (event.key !== "Enter" && event.key !== " ") return;
+    // no click may come of it; a key still held from saying the phrase only repeats, and does not count
+    event.preventDefault();
+    if (!event.repeat) press();
+  };
   const click = (event: MouseEvent) => {
-    // without a pointer, from a key or a screen reader: the first arms, the second is meant
+    // neither finger nor key: a screen reader or a switch, which cannot hold. The first arms, the second is meant.
     if (event.detail !== 0) return;
     if (armed) void deeds.seenAlert();
     else setArmed(true);
@@ -74,13 +80,14 @@ export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; aler
         onPointerUp={release}
         onPointerLeave={release}
         onPointerCancel={release}
+        onKeyDown={keyDown}
+        onKeyUp={release}
+        onBlur={release}
         onClick={click}
         onContextMenu={(event: Event) => event.preventDefault()}
       >
-        <b>{armed ? "Press Enter: it was seen" : "Hold to say it was seen"}</b>
-        <span>
-          {armed ? "That it was seen is all this says." : "Keys: S, then Enter. That it was seen is all this says."}
-        </span>
+        <b>{armed ? "Once more: it was seen" : "Hold to say it was seen"}</b>
+        <span>By finger, or the Enter key. That it was seen is all this says.</span>
       </button>
     </div>
   );

@@ -1,4 +1,4 @@
-import type { JobSummary, Site } from "../../../core/shapes/served.ts";
+import type { JobSummary, Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";

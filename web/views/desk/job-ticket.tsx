@@ -1,4 +1,4 @@
-import type { JobSummary } from "../../../core/shapes/served.ts";
+import type { JobSummary } from "../../../core/index.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { listed, nameOf, testName } from "../../parts/words.ts";
 import { addressOf } from "../../state/route.ts";

@@ -1,4 +1,4 @@
-import type { DueLine, Site } from "../../../core/shapes/served.ts";
+import type { DueLine, Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";

@@ -49,7 +49,7 @@ export function Help({ state, deeds }: { state: State; deeds: Deeds }) {
               <dd>opens and shuts the microphone</dd>
             </div>
             <div>
-              <dt>S, then Enter</dt>
+              <dt>Enter, held</dt>
               <dd>on the STOP screen: says that it was seen, and nothing more</dd>
             </div>
           </dl>

@@ -1,4 +1,4 @@
-import type { JobView, PhraseView } from "../../../core/shapes/served.ts";
+import type { JobView, PhraseView } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";

@@ -1,4 +1,4 @@
-import type { Share } from "../../../core/shapes/served.ts";
+import type { Share } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
 import { addressOf } from "../../state/route.ts";

@@ -1,4 +1,4 @@
-import type { ValveView } from "../../../core/shapes/served.ts";
+import type { ValveView } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines } from "../../parts/follow-lines.tsx";
