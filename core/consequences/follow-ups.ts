@@ -1,10 +1,11 @@
 import { spokenDate } from "../compute/calendar.ts";
 import type { Work } from "../shapes/codes.ts";
 import type { FollowUp } from "../shapes/consequence.ts";
-import { reaches, spoken } from "./parts.ts";
+import { reaches } from "./parts.ts";
 import { type Bench, type Owed, PRACTICE, RULE_ORDER, type Rule, type RuleCode } from "./rule.ts";
 import { RULES } from "./rules/index.ts";
 import { didIn, isFault, isSound, type Visit } from "./visit.ts";
+import { spoken } from "./words.ts";
 
 /** Whatever was wrong with a part, these mend it, once the job is over. */
 const MENDED: readonly Work[] = ["replaced", "repaired"];
@@ -102,7 +103,7 @@ function carried(owed: Owed, visit: Visit): FollowUp {
     ...line(owed, CARRIED),
     when: "now",
     rule: CARRIED.rule,
-    why: `${owed.why} (${spokenDate(visit.on)}, neither mended nor found ok since)`,
+    why: `${owed.why} (${spokenDate(visit.on)}, ${owed.stays ? "not replaced since" : "neither mended nor found ok since"})`,
   };
 }
 

@@ -99,8 +99,3 @@ export function reaches(said: Part | undefined, part: Part | undefined, family: 
   const general = isKind(said, part) ? said : isKind(part, said) ? part : undefined;
   return general !== undefined && (sameJob || ofKind(general, family).length <= 1);
 }
-
-/** The part as it is said: "seat gasket", "cage O-ring". */
-export function spoken(part: Part | undefined): string {
-  return part === undefined ? "a part not named" : part.replaceAll("o_ring", "O-ring").replaceAll("_", " ");
-}

@@ -1,9 +1,10 @@
 import { addMonths, spokenDate } from "../compute/calendar.ts";
 import type { Part } from "../shapes/codes.ts";
 import type { Due } from "../shapes/consequence.ts";
-import { ofKind, spoken } from "./parts.ts";
+import { ofKind } from "./parts.ts";
 import type { Bench } from "./rule.ts";
 import { isDone, type Visit } from "./visit.ts";
+import { spoken } from "./words.ts";
 
 /**
  * When the seals are due: the family's interval from the oldest last replacement among its soft goods. Of a soft good

@@ -3,6 +3,7 @@ import type { Due } from "../shapes/consequence.ts";
 import type { Life } from "../shapes/valve.ts";
 import type { Bench } from "./rule.ts";
 import { type Pattern, wearPattern } from "./wear-pattern.ts";
+import { spokenMonths } from "./words.ts";
 
 /** Severe service looks after this long until a pattern shows. */
 const START_MONTHS = 1;
@@ -51,7 +52,7 @@ export function seatDate(bench: Bench, fleet: readonly Life[]): Due {
     on: addMonths(seen, cap.months),
     months: cap.months,
     basis: cap.basis,
-    why: `seat last seen ${spokenDate(seen)}; ${severe ? "never longer than" : "every"} ${figure(cap.months)} months (${cap.source})`,
+    why: `seat last seen ${spokenDate(seen)}; ${severe ? "never longer than" : "every"} ${spokenMonths(cap.months)} (${cap.source})`,
   };
   // Only a sound side of known age can be told how long it has left; of another, only whether there is a pattern.
   const aged = seat.side === "sound" && seat.age !== undefined;
@@ -81,7 +82,7 @@ function severeTerm(
   const first: Term = {
     on: addMonths(seen, start.months),
     ...start,
-    why: `severe service, seat last seen ${spokenDate(seen)}, start at ${figure(start.months)} ${start.months === 1 ? "month" : "months"}${reason(bench, pattern)}`,
+    why: `severe service, seat last seen ${spokenDate(seen)}, start at ${spokenMonths(start.months)}${reason(bench, pattern)}`,
   };
   if (pattern?.established) return first;
   const shortest = Math.min(...bench.seat.lives.flatMap((life) => (life.upper === undefined ? [] : [life.upper])));
@@ -92,7 +93,7 @@ function severeTerm(
     on: half,
     months: round(Math.max(shortest / 2, WEEK_MONTHS)),
     basis: "severe_start",
-    why: `severe service, seat last seen ${spokenDate(seen)}; one side was worn within ${figure(shortest)} months, and half of that is taken until a pattern shows`,
+    why: `severe service, seat last seen ${spokenDate(seen)}; one side was worn within ${spokenMonths(shortest)}, and half of that is taken until a pattern shows`,
   };
 }
 
@@ -118,8 +119,4 @@ function reason(bench: Bench, pattern: Pattern | undefined): string {
 
 function round(months: number): number {
   return Math.round(months * 10) / 10;
-}
-
-function figure(months: number): string {
-  return String(round(months));
 }

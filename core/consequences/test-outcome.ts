@@ -7,6 +7,8 @@ import type { Visit } from "./visit.ts";
 export interface Outcome {
   /** the last result said or judged */
   last?: "pass" | "fail";
+  /** where in the visit's entries it stands */
+  at: number;
   /** true where the last test named has a result */
   closed: boolean;
   /** the judged rate that made the last result */
@@ -20,6 +22,7 @@ export interface Outcome {
 export function outcomeOf(visit: Visit, test: Test, bench: Bench): Outcome {
   let last: TestResult | undefined;
   let closed = false;
+  let at = -1;
   let leak: Outcome["leak"];
   let waiting: Outcome["leak"];
   visit.entries.forEach((entry, index) => {
@@ -33,6 +36,7 @@ export function outcomeOf(visit: Visit, test: Test, bench: Bench): Outcome {
       waiting = check;
       if (check.verdict === "no_limit") return;
       last = check.verdict;
+      at = index;
       closed = true;
       leak = check;
     } else if (entry.type === "test" && entry.test === test) {
@@ -42,8 +46,9 @@ export function outcomeOf(visit: Visit, test: Test, bench: Bench): Outcome {
       closed = entry.result !== null;
       if (entry.result === null) return;
       last = entry.result;
+      at = index;
       leak = undefined;
     }
   });
-  return { last: last ?? undefined, closed, leak };
+  return { last: last ?? undefined, at, closed, leak };
 }

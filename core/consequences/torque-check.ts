@@ -1,8 +1,8 @@
 import { atLeast, atMost, convert } from "../compute/convert.ts";
 import type { Check } from "../shapes/consequence.ts";
 import type { Reading } from "../shapes/entry.ts";
-import { spoken } from "./parts.ts";
 import type { Bench } from "./rule.ts";
+import { spoken } from "./words.ts";
 
 /**
  * A torque reading against the family's limit for its part and size, judged in the unit spoken.

@@ -1,6 +1,7 @@
 import { fitWeibull, type WeibullFit } from "../compute/weibull.ts";
 import type { Life } from "../shapes/valve.ts";
 import type { SeatStory } from "./seat-story.ts";
+import { monthFigure, spokenMonths } from "./words.ts";
 
 /** What the lives of seat sides say about the one in place. */
 export interface Pattern {
@@ -48,15 +49,15 @@ function tell(
   const worn = lives.filter((life) => life.upper !== undefined);
   const from = Math.min(...worn.map((life) => life.lower));
   const to = Math.max(...worn.map((life) => life.upper as number));
-  const seen = `worn ${worn.length} times at ${figure(from)} to ${figure(to)} months${pooled ? " on this and like valves" : ""}`;
+  const seen = `worn ${worn.length} times at ${monthFigure(from)} to ${spokenMonths(to)}${pooled ? " on this and like valves" : ""}`;
   const held = fit.held
     ? `; the ages say too little of the spread, shape held at ${fit.held === "greatest" ? 20 : 0.2}`
     : "";
   if (!established)
-    return `${seen}, no steady pattern yet (first tenth worn by ${figure(low)} to ${Number.isFinite(high) ? figure(high) : "any number of"} months)${held}`;
+    return `${seen}, no steady pattern yet (the first tenth is worn after ${monthFigure(low)} to ${Number.isFinite(high) ? spokenMonths(high) : "any number of months"})${held}`;
   return age > 0
-    ? `${seen}${held}; of sides sound at ${figure(age)} months about 9 in 10 last ${figure(bound)} months more`
-    : `${seen}${held}; about 9 in 10 sides last ${figure(bound)} months or more`;
+    ? `${seen}${held}; of sides sound at ${spokenMonths(age)} about 9 in 10 last ${spokenMonths(bound)} more`
+    : `${seen}${held}; about 9 in 10 sides last ${spokenMonths(bound)} or more`;
 }
 
 function ended(lives: readonly Life[]): number {
@@ -66,8 +67,4 @@ function ended(lives: readonly Life[]): number {
 /** A length of nothing is no life; neither is one that ends before it begins. */
 function isLife(life: Life): boolean {
   return life.upper === undefined ? life.lower > 0 : life.upper >= life.lower && life.upper > 0;
-}
-
-function figure(months: number): string {
-  return months < 0.95 ? String(Number(months.toPrecision(2))) : months.toFixed(1).replace(/\.0$/, "");
 }

@@ -1,9 +1,10 @@
 import type { Condition, Part, Place, Work } from "../../shapes/codes.ts";
 import type { Finding } from "../../shapes/entry.ts";
 import type { Family } from "../../shapes/valve.ts";
-import { GUIDES, isSoft, PRESSURE_PARTS, spoken, THREADED, THREADS } from "../parts.ts";
+import { GUIDES, isSoft, PRESSURE_PARTS, THREADED, THREADS } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
 import type { Visit } from "../visit.ts";
+import { spoken } from "../words.ts";
 
 /** Metal parts: scratched guides, eroded leak paths, blocked holes, spoilt threads, and whatever else is broken. */
 

@@ -1,9 +1,10 @@
 import { spokenDate } from "../../compute/calendar.ts";
 import type { Part, Work } from "../../shapes/codes.ts";
 import type { WorkEntry } from "../../shapes/entry.ts";
-import { reaches, spoken } from "../parts.ts";
+import { reaches } from "../parts.ts";
 import { type Bench, type Owed, PRACTICE, type Rule } from "../rule.ts";
 import { didIn, isDone, isFault, isSound, type Visit } from "../visit.ts";
+import { spoken } from "../words.ts";
 
 /** What the record still wants: work said needed and not done, parts asked for and not fitted. */
 
@@ -72,14 +73,14 @@ export const RECORD_RULES: Rule[] = [
           if (entry.work === "flipped" && !bench.family.reversible_seat) return [];
           if (entry.status === "declined" && !faultStands(entry.part, visit, bench)) return [];
           if (doneSince(entry, visit, bench)) return [];
-          const said = entry.status === "needed" ? "said to be needed" : "left undone after a fault";
+          const said = entry.status === "needed" ? "said to be needed" : "left undone though a fault was found";
           const when = visit === bench.today ? "today" : `on ${spokenDate(visit.on)}`;
           return [
             {
               do: order,
               part: entry.part,
               when: "now",
-              why: `${order} ${spoken(entry.part)}: ${said} ${when}, not done since`,
+              why: `${order} ${spoken(entry.part)}: ${said} ${when}, not done yet`,
               count: entry.count,
               by: [],
             },
@@ -114,7 +115,7 @@ export const RECORD_RULES: Rule[] = [
               part: entry.part,
               when: "now",
               count,
-              why: `${count} ${spoken(entry.part)} asked for ${when}, not fitted since`,
+              why: `${spoken(entry.part)}: ${count} asked for ${when}, not fitted yet`,
               by: [],
             },
           ];

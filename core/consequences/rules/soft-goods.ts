@@ -1,7 +1,8 @@
 import type { Work } from "../../shapes/codes.ts";
-import { isSoft, spoken } from "../parts.ts";
+import { isSoft } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
 import { isFault, isSound } from "../visit.ts";
+import { spoken } from "../words.ts";
 
 /** Seals, diaphragms, gaskets, rings and packing: cheap, and spoilt by being taken apart. */
 

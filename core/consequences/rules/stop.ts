@@ -1,5 +1,6 @@
-import { PRESSURE_PARTS, spoken } from "../parts.ts";
+import { PRESSURE_PARTS } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
+import { spoken } from "../words.ts";
 
 /** What stops the job. Nothing in software clears a hazard: only site procedure does. */
 

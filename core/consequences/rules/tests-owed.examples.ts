@@ -48,6 +48,12 @@ export const TEST_EXAMPLES: Example[] = [
     gives: [],
   },
   {
+    rule: "test_failed",
+    about: "failed, then repaired: only the test is left",
+    say: [tested("stroke", "fail"), worked("repaired", "linkage")],
+    gives: [{ do: "retest", test: "stroke" }],
+  },
+  {
     rule: "fault_carried",
     about: "failed then, not tested since",
     before: [job("2025-09-02", tested("stroke", "fail"))],

@@ -3,6 +3,7 @@ import { isSoft, isTrim } from "../parts.ts";
 import { type Bench, type Owed, PRACTICE, type Rule } from "../rule.ts";
 import { type Outcome, outcomeOf } from "../test-outcome.ts";
 import type { Visit } from "../visit.ts";
+import { spokenUnit } from "../words.ts";
 
 /** A test that failed is repaired and done again; work on trim or seals is not done until it is tested. */
 
@@ -36,7 +37,7 @@ function workedOn(visit: Visit, works: readonly Work[], bench: Bench): boolean {
 
 function failed(test: Test, outcome: Outcome): Owed[] {
   const why = outcome.leak
-    ? `${NAMES[test]}: ${outcome.leak.measured} ${outcome.leak.unit} measured, ${Number((outcome.leak.allowed ?? 0).toPrecision(3))} allowed`
+    ? `${NAMES[test]}: ${outcome.leak.measured} ${spokenUnit(outcome.leak.unit)} measured, ${Number((outcome.leak.allowed ?? 0).toPrecision(3))} allowed`
     : `${NAMES[test]} failed`;
   return [
     { do: "repair", when: "now", test, why, by: [] },
@@ -58,7 +59,14 @@ export const TEST_RULES: Rule[] = [
           later
             ? outcomeOf(other, test, bench).last !== undefined || workedOn(other, MENDED, bench)
             : visit !== bench.today && workedOn(visit, MENDED, bench);
-        return failed(test, outcome).map((owed) => ({ ...owed, settled }));
+        const repaired = visit.entries
+          .slice(outcome.at + 1)
+          .some(
+            (entry) => entry.type === "work" && entry.work === "repaired" && entry.status === "done" && !entry.unsure,
+          );
+        return failed(test, outcome)
+          .filter((owed) => owed.do !== "repair" || !repaired)
+          .map((owed) => ({ ...owed, settled }));
       }),
   },
   {

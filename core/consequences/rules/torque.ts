@@ -1,6 +1,6 @@
-import { spoken } from "../parts.ts";
 import { type Owed, PRACTICE, type Rule } from "../rule.ts";
 import { judgeTorque } from "../torque-check.ts";
+import { spoken, spokenUnit } from "../words.ts";
 
 /** The last torque of each bolted part must lie within its limit. */
 export const TORQUE_RULES: Rule[] = [
@@ -17,7 +17,7 @@ export const TORQUE_RULES: Rule[] = [
           last.set(undefined, {
             do: "ask",
             when: "now",
-            why: `torqued to ${entry.value} ${entry.unit}: which bolting?`,
+            why: `torqued to ${entry.value} ${spokenUnit(entry.unit)}: which bolting?`,
             by: [],
           });
         else if (check.verdict === "below" || check.verdict === "above")
@@ -25,7 +25,7 @@ export const TORQUE_RULES: Rule[] = [
             do: "retorque",
             part: entry.part,
             when: "now",
-            why: `${spoken(entry.part)} at ${entry.value}${entry.upper === undefined ? "" : ` to ${entry.upper}`} ${entry.unit}, limit ${figure(check.min)} to ${figure(check.max)}`,
+            why: `${spoken(entry.part)} at ${entry.value}${entry.upper === undefined ? "" : ` to ${entry.upper}`} ${spokenUnit(entry.unit)}, limit ${figure(check.min)} to ${figure(check.max)}`,
             by: [],
           });
         else last.set(entry.part, undefined);
