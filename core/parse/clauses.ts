@@ -1,7 +1,7 @@
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { copyOnto } from "./copying.ts";
-import { readFindings, tightSaid } from "./findings.ts";
+import { readFindings, talkBehind, tightSaid } from "./findings.ts";
 import { readNeed } from "./needs.ts";
 import { has, type Named, type Noun, type Scene } from "./scene.ts";
 import { readLeaving, readPlacing, readWork } from "./works.ts";
@@ -97,6 +97,7 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   if (!chunk) return at + 1;
   if (has(chunk, "but") && !has(chunk, "is")) {
     reset(state);
+    if (/^(?:so|but|because|cause|since)$/.test(chunk.text)) state.since = at + 1;
     return at + 1;
   }
   const before = { ...state };
@@ -176,6 +177,7 @@ function readSubject(scene: Scene, state: ClauseState, at: number): number {
   }
   state.since = at;
   const after = scene.chunks[end];
+  if (first.fresh && (talkBehind(scene, end) || (scene.drafts.length === 0 && scene.chunks.slice(0, at).some((one) => one.talk)))) return end;
   if (first.fresh) {
     const owed = state.owed !== undefined;
     const declined = state.not !== undefined;
@@ -304,7 +306,8 @@ export function emitWork(scene: Scene, state: ClauseState, work: Extract<Entry, 
   if (target.part) entry.part = target.part;
   const count = target.count ?? (target.both ? 2 : undefined);
   if (count !== undefined) entry.count = count;
-  if (state.hedge !== undefined) entry.unsure = true;
+  // a hedge said of a finding does not reach the work after it
+  if (state.hedge !== undefined && !scene.drafts.some((draft) => draft.entry.type === "finding" && draft.chunks.includes(state.hedge as number))) entry.unsure = true;
   const chunks = range(span[0], span[1]);
   for (const mark of [state.not, state.owed, state.did, state.hedge]) if (mark !== undefined && mark < span[0]) chunks.unshift(mark);
   scene.drafts.push({ entry, chunks, rule, named: target.part !== undefined });

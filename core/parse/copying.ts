@@ -1,12 +1,12 @@
 import type { Entry } from "../shapes/entry.ts";
 import { type ClauseState, range, settleSubject } from "./clauses.ts";
-import { has, type Noun, oppositePlace, type Scene } from "./scene.ts";
+import { has, type Noun, oppositePlace, placed, type Scene } from "./scene.ts";
 
 /** Step 5d: "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
 export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
   let from = at;
-  while (has(scene.at(from), "again") || (from > at && (has(scene.at(from), "prep") || scene.isPlain(from)) && !scene.noun(from))) from += 1;
-  const objects = scene.nouns(from, "object") ?? scene.nouns(from, "subject");
+  while (has(scene.at(from), "again") || (from > at && (has(scene.at(from), "prep") || scene.isPlain(from)) && !scene.noun(from) && !scene.at(from)?.senses.place)) from += 1;
+  const objects = scene.nouns(from, "object") ?? scene.nouns(from, "subject") ?? byPlace(scene, from);
   if (!objects || objects.nouns.some((one) => !one.part)) return undefined;
   const source = lastSaid(scene);
   if (source.length === 0) return undefined;
@@ -27,6 +27,16 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
   settleSubject(scene, state, objects.nouns as Noun[], false);
   state.since = end;
   return end;
+}
+
+/** "same on the outlet": the place alone tells which. */
+function byPlace(scene: Scene, from: number): { nouns: Noun[]; end: number } | undefined {
+  const at = has(scene.at(from), "det") ? from + 1 : from;
+  const place = scene.at(at)?.senses.place;
+  const last = scene.named.at(-1);
+  if (!place || !last?.part) return undefined;
+  const here = placed({ part: last.part, place });
+  return { nouns: [{ part: here.part, place: here.place, from, to: at + 1, core: at }], end: at + 1 };
 }
 
 type Copied = Extract<Entry, { type: "finding" | "work" }>;

@@ -21,7 +21,7 @@ const RUBBER = new Set<string>(["diaphragm", "upper_diaphragm", "lower_diaphragm
 /** Words so common in talk that they say something of a part only right behind it. */
 const EVERYDAY = new Set(["ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black", "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff", "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good", "good shape", "rusty", "backing out", "backing off", "backed off", "backed out", "catches", "drags", "catching", "hung up", "play", "not there", "left out", "fell off", "fell out", "score", "break", "jammed", "big", "froze"]);
 /** Conditions that somebody or something does to a part. */
-const DEEDS = new Set<Condition>(["stripped", "cross_threaded", "kinked", "bent", "broken", "cracked", "torn", "cut", "dented", "damaged", "galled", "rounded", "pinched", "burnt", "scored", "scratched", "nicked", "eroded", "holed", "chipped", "washed_out", "flattened"]);
+const DEEDS = new Set<Condition>(["stripped", "cross_threaded", "kinked", "bent", "broken", "cracked", "torn", "cut", "dented", "damaged", "galled", "rounded", "pinched", "burnt", "scored", "scratched", "nicked", "eroded", "holed", "chipped", "washed_out", "flattened", "plugged"]);
 /** Plug and ice block a hole; the same word elsewhere is what it says. */
 const HOLES = new Set<string>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);
 
@@ -106,6 +106,14 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
     severity = undefined;
     extent = undefined;
     at = withWhat(scene, condition.code, tail.end);
+    const beyond = at > tail.end ? trail(scene, at) : undefined;
+    const newest = said.at(-1);
+    if (beyond && newest) {
+      newest.place ??= beyond.place;
+      newest.extent ??= beyond.extent;
+      newest.severity ??= beyond.severity;
+      at = beyond.end;
+    }
     end = at;
     // "not worn, just dirty": "just" ends what the "not" reaches
     if (has(scene.at(at), "but") && !has(scene.at(at), "is")) break;
@@ -134,6 +142,11 @@ function withWhat(scene: Scene, code: Condition, from: number): number {
   if (what?.senses.condition?.some((one) => one.form === "has" && ["fouled", "frozen", "plugged", "corroded"].includes(one.code))) {
     const more = (has(scene.at(at + 1), "and") || has(scene.at(at + 1), "or")) && scene.at(at + 2)?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled");
     return more ? at + 3 : at + 1;
+  }
+  // "plugged with bugs": whatever it is, it is what blocks the hole
+  if (what && (what.unknown || what.talk) && /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "")) {
+    Object.assign(what, { used: true, talk: undefined, unknown: undefined });
+    return at + 1;
   }
   return from;
 }
@@ -235,6 +248,7 @@ function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean):
   const startsObject = has(next, "det") || has(next, "it") || (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
   const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
   const everyday = EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
+  if (chunk.text === "painted" && !(HOLES.has(scene.noun(at + 1)?.part ?? "") || HOLES.has(subject ?? ""))) return undefined;
   if (everyday && !joined && (!said || subject === undefined)) return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity)) return undefined;
@@ -315,8 +329,11 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
     if (behind && first?.part && first.det && end === last.at + 1 && DEEDS.has(last.code) && !has(scene.at(start - 1), "is")) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
     if (behind && first?.part && !first.det && end === last.at + 1 && !scene.predicateFollows(behind.end) && (has(scene.at(start - 1), "det") || has(scene.at(start - 1), "found") || !subject || has(scene.at(start - 1), "fresh") || state.found !== undefined)) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   }
+  // "broke the egg": done to something that is none of the valve's
+  if (DEEDS.has(last.code) && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk)) return undefined;
   if (subject) return { ...subjectNouns(), named: subject.open };
   const carriedParts = carried(scene, state);
+  if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent) return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
 }
 
@@ -328,7 +345,7 @@ function prepositionAt(scene: Scene, from: number): number {
 }
 
 /** "a leak in the gasket on his truck". */
-function talkBehind(scene: Scene, to: number): boolean {
+export function talkBehind(scene: Scene, to: number): boolean {
   for (let at = to; at < to + 5; at += 1) {
     const chunk = scene.at(at);
     if (!chunk) return false;

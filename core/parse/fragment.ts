@@ -114,6 +114,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     const tied = has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep");
     const before = scene.at(at - (has(scene.at(at - 1), "prep") ? 2 : 3));
     if (tied && before?.senses.verdict && !before.senses.test && /leak|hold|held|tight|drop/.test(before.text) && !tests.some((one) => one.chunks.includes(at - 2) || one.at === at - 3)) return "seat_leak";
+    if (tied && rated) return tests.find((one) => one.at < at)?.test ?? "seat_leak";
     const far = (one: { at: number }) => (one.at < at ? (at - one.at) / (tied ? 3 : 1) : one.at - at);
     const nearest = [...tests].sort((a, b) => far(a) - far(b))[0];
     return nearest?.test ?? (rated || leakSaid(scene) ? "seat_leak" : undefined);

@@ -124,7 +124,7 @@ export function settleMeasures(scene: Scene, measures: readonly Measure[], testA
   for (const [nth, measure] of measures.entries()) {
     const low = measures[nth - 1]?.to ?? 0;
     const high = measures[nth + 1]?.from ?? scene.chunks.length;
-    if (isTalkOf(scene, low, high, TORQUES.has(measure.unit ?? "") || PRESSURES.has(measure.unit ?? "") || RATES.has(measure.unit ?? ""))) continue;
+    if (isTalkOf(scene, low, high, TORQUES.has(measure.unit ?? "") || PRESSURES.has(measure.unit ?? "") || measure.unit === "degF" || measure.unit === "degC" || RATES.has(measure.unit ?? ""))) continue;
     const word = measure.quantity ? undefined : nearestQuantity(scene, measure, low, high, claimed);
     const quantity = settle(scene, measure, word?.quantity, low, high, testAt);
     if (quantity === "size") {
@@ -276,7 +276,12 @@ const onIt = (scene: Scene, measure: Measure) => {
 
 /** A reading names its part only when the words do: the part just before it, or "on the bonnet bolts" just after. */
 function nounOf(scene: Scene, measure: Measure, quantity: Quantity, low: number, high: number): Noun | undefined {
-  if (isPressureWord(quantity) || quantity === "temperature" || quantity === "duration" || quantity === "percent_open" || quantity === "travel") return undefined;
+  if (quantity === "temperature") {
+    // "the oil temperature": the part stands right before the word
+    const word = scene.chunks.findIndex((one, at) => at >= low && at < high && one.senses.quantity === "temperature");
+    return word > 0 && scene.chunks[word - 1]?.senses.part ? nounEndingAt(scene, word - 1) : undefined;
+  }
+  if (isPressureWord(quantity) || quantity === "duration" || quantity === "percent_open" || quantity === "travel") return undefined;
   if (quantity === "leak_rate") {
     for (let at = low; at < high; at += 1) {
       const noun = scene.chunks[at]?.senses.part ? scene.noun(at) : undefined;

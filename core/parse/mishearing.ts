@@ -57,10 +57,12 @@ export function knownConfusions(words: readonly string[]): Proposal[] {
 function bestRow(rows: Map<string, Row[]>, words: readonly string[], at: number, previous: string): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
+  const singulars = words.map((one, nth) => (nth >= at && nth < at + 4 ? singular(one) : one));
   let best: Proposal | undefined;
   for (const row of [...(rows.get(word) ?? []), ...(stem !== word ? (rows.get(stem) ?? []) : [])]) {
     const list = row.pattern.firsts.has(word) ? words : words.map((one, nth) => (nth === at ? stem : one));
-    const end = row.pattern.match(list, at);
+    const exact = row.pattern.match(list, at);
+    const end = exact > at ? exact : row.pattern.match(singulars, at);
     if (end <= at || (best && end <= best.to)) continue;
     const next = words[end] ?? "";
     const behind = row.behind === undefined || row.behind.has(previous) || row.behind.has(singular(previous));
@@ -83,7 +85,7 @@ function tradeSounds(lexicon: Lexicon): { word: string; sound: string }[] {
 }
 
 /** Near enough for one strange word; for several everyday words the match must be closer, and the word longer. */
-const NEAR = 0.2;
+const NEAR = 0.16;
 const NEAR_SPLIT = 0.13;
 
 /**

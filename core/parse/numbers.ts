@@ -114,7 +114,7 @@ const COUNTED = new Set(["drops", "drop", "bubbles", "pounds", "foot", "inch", "
 function readWhole(words: readonly string[], start: number): NumberRead | undefined {
   const first = words[start] ?? "";
   const sound = SOUND_NUMBERS[first];
-  if (sound !== undefined && first !== "to" && COUNTED.has(words[start + 1] ?? "") && words[start + 1] !== "oh") return { value: sound, end: start + 1 };
+  if (sound !== undefined && first !== "to" && (COUNTED.has(words[start + 1] ?? "") || (words[start + 1] === "and" && words[start + 2] === "a" && FRACTIONS[words[start + 3] ?? ""])) && words[start + 1] !== "oh") return { value: sound, end: start + 1 };
   if (/^\d/.test(first) || /^\.\d/.test(first)) {
     if (first.includes("/")) return undefined;
     const scale = SCALES[words[start + 1] ?? ""];

@@ -106,6 +106,8 @@ export class Scene {
       const chunk = this.chunks[at] as Chunk;
       if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
       const senses = chunk.senses;
+      // "on top, lower housing's fine": the place is the last thing's, not this one's
+      if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part)) return undefined;
       if (senses.part && !this.#isVerbHere(at)) {
         noun.part = senses.part;
         noun.plural = senses.plural;
@@ -128,6 +130,14 @@ export class Scene {
       }
       if (count !== undefined) {
         noun.count = count;
+        const next = this.chunks[at + 1];
+        if (next && (has(next, "is") || has(next, "has")) && !next.senses.part && !has(next, "and") && this.named.length > 0 && this.named.at(-1)?.plural) {
+          // "two studs are bent and one is missing"
+          noun.one = true;
+          noun.core = at;
+          noun.to = at + 1;
+          return this.#finish(noun);
+        }
         sawNumberOne = chunk.number?.bareOne === true;
         if (this.chunks[at + 1]?.text === "of" || this.chunks[at + 1]?.text === "of the") at += 1;
         continue;
@@ -227,6 +237,8 @@ export class Scene {
 
   /** Noun phrases joined by "and" or standing one behind the other. As objects, a last one with a predicate of its own is left alone. */
   nouns(index: number, as: "subject" | "object"): { nouns: Noun[]; end: number } | undefined {
+    const pair = this.#pairOfPlaces(index);
+    if (pair) return pair;
     const first = this.noun(index);
     if (!first) return undefined;
     let nouns = [first];
@@ -234,6 +246,7 @@ export class Scene {
     for (;;) {
       let at = end;
       // "the plug uh the seat", "plug no the seat": the first was a slip of the tongue
+      while (as === "subject" && /^(?:uh|um|er|ah)$/.test(this.chunks[at]?.text ?? "") && /^(?:uh|um|no|nope)$/.test(this.chunks[at + 1]?.text ?? "")) at += 1;
       const slip = this.chunks[at];
       if (as === "subject" && slip && /^(?:uh|um|er|no|uhh|nope|ah|i mean)$/.test(slip.text) && !has(slip, "and")) {
         const meant = this.noun(at + 1);
@@ -247,7 +260,7 @@ export class Scene {
           continue;
         }
       }
-      if (has(slip, "and") || (as === "subject" && has(slip, "or"))) at += 1;
+      if (has(slip, "and") || has(slip, "or")) at += 1;
       else if (this.isPlain(at) && has(this.chunks[at + 1], "and")) at += 2;
       const next = this.noun(at);
       if (!next) break;
@@ -259,6 +272,20 @@ export class Scene {
     }
     if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
     return { nouns, end };
+  }
+
+  /** "the inlet and outlet threads": two parts with one name between them. */
+  #pairOfPlaces(index: number): { nouns: Noun[]; end: number } | undefined {
+    let at = index;
+    while (has(this.chunks[at], "det") || this.chunks[at]?.text === "both") at += 1;
+    const place = this.chunks[at]?.senses.place;
+    if (!place || this.chunks[at]?.senses.part || !has(this.chunks[at + 1], "and")) return undefined;
+    const second = this.noun(at + 2);
+    if (!second?.part || second.from !== at + 2 || second.det) return undefined;
+    const kind = KIND_OF[second.part] ?? second.part;
+    const first = placed({ part: kind, place });
+    if (!first.part || (first.part === kind && !second.place)) return undefined;
+    return { nouns: [{ ...second, from: index, to: second.to, part: first.part, place: first.place }, second], end: second.to };
   }
 
   /** "the bonnet gasket, the seat gasket and the cage o ring": a list ends with its "and". */
@@ -286,7 +313,7 @@ export class Scene {
   name(nouns: readonly Named[]): void {
     const known = nouns.filter((one) => one.part);
     if (known.length === 0) return;
-    this.named = known.map(({ part, place, plural, both }) => ({ part, place, plural, both }));
+    this.named = known.map(({ part, place, plural, both, count }) => ({ part, place, plural: plural || (count ?? 1) > 1 || undefined, both }));
     const recent = this.recent.filter((old) => !known.some((one) => one.part === old.part && one.place === old.place));
     this.recent = [...recent, ...this.named].slice(-6);
   }

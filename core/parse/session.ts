@@ -205,7 +205,10 @@ class Working {
 
   #amend(words: string[], fragment: Fragment, from: number): boolean {
     const inPhrase = this.#current.length > 0;
-    const step = inPhrase ? undefined : this.#steps.at(-1);
+    // a tag after "correction" renames the valve, however long ago it was named
+    const renames = !inPhrase && fragment.drafts.some(({ entry }) => entry.type === "valve" && entry.tag);
+    const tagged = renames ? this.#steps.filter((one) => one.entries.some((entry) => entry.type === "valve" && entry.tag)).at(-1) : undefined;
+    const step = inPhrase ? undefined : (tagged ?? this.#steps.at(-1));
     const before = inPhrase ? this.#current : (step?.entries ?? []);
     const after = amend(before, words, fragment);
     if (!after) {
@@ -223,7 +226,7 @@ class Working {
     else if (step) {
       this.#touched.add(step.phrase);
       const parts = lastParts(after, step.after);
-      this.#steps = [...this.#steps.slice(0, -1), { ...step, entries: after, after: parts }];
+      this.#steps = this.#steps.map((one) => (one === step ? { ...step, entries: after, after: parts } : one));
     }
     const named = lastParts(after, this.#reference);
     this.#reference = { ...this.#reference, parts: named.parts, recent: named.recent };

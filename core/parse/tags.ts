@@ -105,7 +105,7 @@ export function readTagDigits(words: readonly string[], start: number): { digits
 function soundsLikeDigit(words: readonly string[], at: number, digits: string): boolean {
   const after = words[at + 1] ?? "";
   // before a trailing letter, or last where the tag ends the phrase or a plain word follows
-  const closes = digits !== "" && words[at] !== "to" && (SPELLING_ALPHABET[after] !== undefined || at + 1 >= words.length || (/^(?:too|ate|niner|won|fore)$/.test(words[at] ?? "") && !/^(?:bad|much|it|the|many)$/.test(after)) || (words[at] === "for" && /^(?:seat|plug|stem|cage|okay)/.test(after)));
+  const closes = digits !== "" && words[at] !== "to" && (SPELLING_ALPHABET[after] !== undefined || at + 1 >= words.length || (/^(?:too|ate|niner|won|fore)$/.test(words[at] ?? "") && !/^(?:bad|much|it|many)$/.test(after)) || (words[at] === "for" && /^(?:seat|plug|stem|cage|okay)/.test(after)));
   if (closes) return true;
   const digitAfter = ONES[after] !== undefined || TEENS[after] !== undefined || TENS[after] !== undefined || /^\d/.test(after);
   return digitAfter || (digits !== "" && words[at] !== "to" && words[at] !== "for" && words[at] !== "too" && at + 1 >= words.length) || (digits === "" && at + 1 >= words.length);

@@ -54,6 +54,11 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
     const chunk = chunks[at];
     const verdict = chunk?.senses.verdict;
     if (!chunk || !verdict || chunk.used || chunk.talk || chunk.senses.outcome) continue;
+    // "bled down but still holding pressure" is the hazard, not a test that holds
+    if (chunks[at - 1]?.hazard === "trapped_pressure") {
+      chunk.used = true;
+      continue;
+    }
     const negated = has(chunks[at - 1], "not") && !chunk.text.startsWith("no") && !chunk.text.startsWith("not");
     const result: TestResult = negated ? (verdict === "pass" ? "fail" : "pass") : verdict;
     const before = testBefore(scene, tests, at);
@@ -106,6 +111,7 @@ function testBefore(scene: Scene, tests: readonly TestSaid[], at: number): TestS
   if (!before) return undefined;
   const own = new Set(before.chunks);
   for (let between = before.at + 1; between < at; between += 1) {
+    if (scene.chunks[between]?.tag) return undefined;
     const behindPrep = has(scene.chunks[between - 1], "prep") || has(scene.chunks[between - 2], "prep");
     if (!own.has(between) && !isClear(scene, between) && !behindPrep) return undefined;
   }

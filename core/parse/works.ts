@@ -1,5 +1,6 @@
 import type { Status, Work } from "../shapes/codes.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, range, reset, settleSubject } from "./clauses.ts";
+import { talkBehind } from "./findings.ts";
 import { has, type Named, type Noun, type Scene } from "./scene.ts";
 
 /** Step 5b: what was done, is owed, or was left. */
@@ -12,7 +13,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   if (!chunk || !options || chunk.used) return undefined;
   for (const option of options) {
     const small = option.with ? smallWordAt(scene, at, option.with) : undefined;
-    if (option.with && small === undefined) continue;
+    const topsUp = option.code === "filled" && (state.subject?.nouns[0] ?? scene.named[0])?.part === "oil";
+    if (option.with && small === undefined && !topsUp) continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
     if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
@@ -97,6 +99,8 @@ function work(scene: Scene, state: ClauseState, at: number, code: Work, form: Fo
   const status = statusOf(scene, state, form, code);
   const fitsNew = code === "installed" && found.nouns.some((one) => (one as Noun).fresh);
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
+  if (found.named && talkBehind(scene, span[1])) return undefined;
+  if (!found.nouns.some((one) => one.part) && scene.chunks.slice(Math.max(0, state.since), at).some((one) => /^(?:he|hes|they|theyre|you|who|guys|theyve|hed)$/.test(one.text))) return undefined;
   if (!found.named && !clauseIsOurs(scene, Math.min(state.since, at), span[1] + 1)) return undefined;
   for (const one of found.nouns) emitWork(scene, state, fitsNew ? "replaced" : code, status, one, span, `work_${status}`);
   if (small !== undefined) scene.use(small);

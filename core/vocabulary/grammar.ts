@@ -45,8 +45,8 @@ export type GrammarRole = keyof typeof GRAMMAR;
 
 /** Undo, and the words that begin an amendment or a note. */
 export const TURNS = {
-  undo: ["(scratch|snatch) (dat|hat|bat|at)", "strike (dat|bat|at)", "scratch (that|this|it|the last|that last) [(one|bit|part|last one)] [(too|also|as well)]", "strike (that|this|it) [(one|last one|last)] [(too|also|as well)]", "never mind (that|it|this) [(one|last one)] [too]", "nevermind [(that|it)] [(one|last one)]", "never mind", "forget (that|it|this|the) [(last|one)] [one] [too]", "undo [(that|it|last|the last)] [one]", "delete (that|it|this|the last) [(one|last one)]", "take that back", "cancel that [(last one|one)]", "scrub that", "ignore that [last one]", "scratch the last one", "forget i said that", "disregard that", "disregard", "wipe that", "drop that last one", "scratch all that", "erase that", "drop that one"],
-  amend: ["correction", "no wait", "wait no", "make that", "i mean", "i meant", "sorry", "or rather", "no make that", "no i mean", "no i meant", "correct that to", "change that to", "let me correct that", "no sorry", "sorry i (mean|meant)", "my mistake [(its|make that|that was|thats)]", "i should say", "or i should say", "wait make that", "i misspoke", "no actually", "actually no", "actually make that", "wait its", "no its", "no it was", "no thats", "amend that [to]", "that should be", "should say", "excuse me", "hold on make that", "oops", "wait i mean", "scratch no", "thats wrong its", "no thats wrong", "i mean to say", "meant to say", "correcting that", "no no"],
+  undo: ["(scratch|snatch) (dat|hat|bat)", "strike (dat|bat)", "scratch (that|this|it|the last|that last) [(one|bit|part|last one)] [(too|also|as well)]", "strike (that|this|it) [(one|last one|last)] [(too|also|as well)]", "never mind (that|it|this) [(one|last one)] [too]", "nevermind [(that|it)] [(one|last one)]", "never mind", "forget (that|it|this|the) [(last|one)] [one] [too]", "undo [(that|it|last|the last)] [one]", "delete (that|it|this|the last) [(one|last one)]", "take that back", "cancel that [(last one|one)]", "scrub that", "ignore that [last one]", "scratch the last one", "forget i said that", "disregard that", "disregard", "wipe that", "drop that last one", "scratch all that", "erase that", "drop that one"],
+  amend: ["correction", "(core|cor|car) (rection|action|erection)", "collection", "no wait", "wait no", "make that", "i mean", "i meant", "sorry", "or rather", "no make that", "no i mean", "no i meant", "correct that to", "change that to", "let me correct that", "no sorry", "sorry i (mean|meant)", "my mistake [(its|make that|that was|thats)]", "i should say", "or i should say", "wait make that", "i misspoke", "no actually", "actually no", "actually make that", "wait its", "no its", "no it was", "no thats", "amend that [to]", "that should be", "should say", "excuse me", "hold on make that", "oops", "wait i mean", "scratch no", "thats wrong its", "no thats wrong", "i mean to say", "meant to say", "correcting that", "no no"],
   note: ["note that", "note [down|this]", "make a note [that|of]", "remark", "remarks", "for the record", "take a note", "notes", "add a note", "make note that", "make note"],
 } as const;
 
@@ -86,6 +86,7 @@ export const PLAIN = new Set(
   by means due per via upon
   s t m re ve ll d n
   stroke strokes stroking strike cycle
+  finally eventually fluid liquid condensate water gas coming process flow flowing
   fresh better best worse worst less least enough plenty extra
   standing stood stands laying lying lay hanging hung stays stayed stay keep keeps kept keeping
   wonder wondering believe believed hope hoping wish
