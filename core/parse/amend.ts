@@ -15,11 +15,26 @@ export function amend(before: readonly Entry[], words: readonly string[], whole:
   const byPlace = [...whole.drafts].sort((a, b) => Math.min(...a.chunks) - Math.min(...b.chunks));
   const first = byPlace[0];
   const same = (draft: Draft) => draft === first || (first?.entry.type === "reading" && draft.entry.type === "test" && draft.entry.result === null) || (draft.entry.type === first?.entry.type && draft.entry.type === "reading" && byPlace.length === 2);
+  const renamed = partThenWork(before, whole, byPlace);
+  if (renamed) return renamed;
   const leads = bareNumberLeads(whole.scene);
   const fragment: Fragment = { ...whole, drafts: leads ? [] : whole.drafts.filter(same) };
   const rest = (leads ? whole.drafts : whole.drafts.filter((draft) => !same(draft))).map((draft) => draft.entry);
   const amended = amendBy(before, words, fragment);
   return amended && [...amended, ...rest];
+}
+
+/** "I mean the actuator spring, gonna have to change it": the part is put right, the work is new. */
+function partThenWork(before: readonly Entry[], whole: Fragment, byPlace: readonly Draft[]): Entry[] | undefined {
+  const first = byPlace[0];
+  if (first?.entry.type !== "work" || !first.entry.part) return undefined;
+  const at = whole.scene.chunks.findIndex((one) => !one.senses.plain && !has(one, "det"));
+  const noun = whole.scene.noun(at);
+  const last = [...before].reverse().find((one) => "part" in one && one.part);
+  if (!noun?.part || noun.part !== first.entry.part || !last || !("part" in last) || last.part === noun.part) return undefined;
+  if (whole.scene.chunks[noun.to]?.senses.work) return undefined;
+  const { part } = noun;
+  return [...before.map((one) => ("part" in one && one.part === last.part ? ({ ...one, part } as Entry) : one)), ...whole.drafts.map((draft) => draft.entry)];
 }
 
 /** "correction, four" and then more: the number comes before anything else that is said. */

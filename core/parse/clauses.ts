@@ -87,7 +87,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     const finding = chunk.senses.condition || tightSaid(chunk) || (chunk.senses.severity && !noun) ? readFindings(scene, state, at) : undefined;
     if (finding) return finding;
   }
-  if (noun) return readSubject(scene, state, at);
+  if (noun || (chunk.senses.place && scene.pairOfPlaces(at)) || (has(chunk, "det") && scene.pairOfPlaces(at))) return readSubject(scene, state, at);
   return mark(scene, state, at);
 }
 
@@ -106,7 +106,9 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
     state.hedge = at;
   } else if (has(chunk, "hedge")) hedgeLast(scene);
   if (has(chunk, "notAfter")) {
-    negateLast(scene, at);
+    // "didn't see any cracks" looks ahead, "looked for cracks and didn't see any" back
+    if (scene.chunks[at + 1]?.senses.condition || scene.chunks[at + 1]?.senses.severity) state.not = at;
+    else negateLast(scene, at);
     return at + 1;
   }
   if (has(chunk, "owed")) {

@@ -96,6 +96,7 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
       }
       break;
     }
+    if (said.length > 0 && condition.code === "ok" && !/^(?:and|or|but|just|still)/.test(scene.at(at - 1)?.text ?? "")) break;
     if (said.length > 0 && condition.form === "has" && said.at(-1)?.form !== "has" && !has(scene.at(at - 1), "and") && !has(scene.at(at - 1), "or") && !has(scene.at(at - 1), "det")) {
       const prep = scene.at(trail(scene, at + 1).end);
       if (has(prep, "prep")) break;
@@ -307,7 +308,7 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
   }
   const prepAt = prepositionAt(scene, end);
   // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
-  const direct = scene.at(end)?.senses.place || (/out$/.test(scene.at(last.at)?.text ?? "") && last.form === "has") ? scene.nouns(end, "object") : undefined;
+  const direct = scene.at(end)?.senses.place || (/out(?: of)?$/.test(scene.at(last.at)?.text ?? "") && last.form === "has") ? scene.nouns(end, "object") : undefined;
   const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
   if (open && subject) {

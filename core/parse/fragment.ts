@@ -5,7 +5,7 @@ import { range, readClauses } from "./clauses.ts";
 import { findMeasures, isRate, type Measure, settleMeasures } from "./measures.ts";
 import { knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
 import { type Carry, type Draft, has, type Named, Scene } from "./scene.ts";
-import { findTests, settleTests } from "./tests.ts";
+import { findTests, STROKING, settleTests } from "./tests.ts";
 
 /** What a run of words, free of undo and amendment, says. */
 export interface Fragment {
@@ -28,12 +28,42 @@ export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexic
   const first = confused.length > 0 ? best(heard, words, confused, carry, lexicon) : heard;
   if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
   // sound alone is a weak witness: it is heard only where the phrase speaks of a valve anyway, and of nothing else
-  if (first.scene.chunks.some((one) => one.talk) || !first.scene.chunks.some(isTrade)) return first;
+  if (first.scene.chunks.some((one) => one.talk || one.hazard) || !first.scene.chunks.some((one) => isTrade(one) || has(one, "again"))) return first;
   const unread = words.map(() => false);
   for (const one of first.scene.chunks) if (!one.used && one.unknown) unread.fill(true, one.from, one.to);
   const taken = first.respelled ?? [];
-  const alike = soundAlikes(words, unread, lexicon).filter((one) => !taken.some((other) => one.from < other.to && other.from < one.to));
-  return alike.length > 0 ? best(first, words, [...taken, ...alike], carry, lexicon) : first;
+  const places = soundAlikes(words, unread, lexicon).filter((choices) => choices.some((one) => !overlaps(one, taken)));
+  return places.length > 0 ? bySound(first, words, places, carry, lexicon) : first;
+}
+
+const overlaps = (one: Proposal, others: readonly Proposal[]): boolean => others.some((other) => one.from < other.to && other.from < one.to);
+
+/** What a step away in sound costs, beside the words that are explained by taking it. */
+const PER_DISTANCE = 6;
+/** So many places at most: a phrase with more strange words than this is about something else. */
+const MOST_PLACES = 6;
+
+/** From left to right, the word that makes most sense at each place; none where none is worth its distance. */
+function bySound(first: Fragment, words: readonly string[], places: readonly (Proposal & { far: number })[][], carry: Carry, lexicon: Lexicon): Fragment {
+  let kept: (Proposal & { far?: number })[] = [...(first.respelled ?? [])];
+  let best = first;
+  let worth = sense(first);
+  for (const choices of places.slice(0, MOST_PLACES)) {
+    let pick: { kept: typeof kept; meant: Fragment; worth: number } | undefined;
+    for (const one of choices) {
+      if (overlaps(one, kept)) continue;
+      const next = [...kept, one].sort((a, b) => a.from - b.from);
+      const meant = readRespelled(words, next, carry, lexicon);
+      const gain = sense(meant) - PER_DISTANCE * one.far;
+      if (gain <= (pick?.worth ?? worth) || meant.scene.chunks.some((chunk) => chunk.talk) || !supported(meant, one)) continue;
+      pick = { kept: next, meant, worth: gain };
+    }
+    if (!pick) continue;
+    kept = pick.kept;
+    best = pick.meant;
+    worth = pick.worth;
+  }
+  return best;
 }
 
 /** Takes the proposals that help: all of them at first, then without each that is not missed. */
@@ -51,13 +81,9 @@ function best(heard: Fragment, words: readonly string[], proposals: readonly Pro
     meant = next;
     worth = nextWorth;
   }
-  const firm = kept.filter((one) => supported(meant, one));
-  if (firm.length < kept.length) {
-    kept = firm;
-    meant = readRespelled(words, kept, carry, lexicon);
-    worth = sense(meant);
-  }
-  return kept.length > 0 && worth > floor && !meant.scene.chunks.some((one) => one.talk) ? meant : heard;
+  // a phrase made of nothing but corrections is no witness for any of them
+  const plainly = meant.scene.chunks.some((one) => isTrade(one) && !overlaps({ from: one.from, to: one.to, mean: [] }, kept));
+  return kept.length > 0 && worth > floor && (plainly || heard.drafts.length > 0 || kept.length < words.length - 1) && !meant.scene.chunks.some((one) => one.talk) ? meant : heard;
 }
 
 const isTrade = (one: Chunk): boolean => one.senses.part !== undefined || one.senses.condition !== undefined || one.senses.work !== undefined || one.senses.test !== undefined || one.senses.unit !== undefined || one.senses.outcome !== undefined || one.tag !== undefined;
@@ -117,6 +143,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     if (tied && rated) return tests.find((one) => one.at < at)?.test ?? "seat_leak";
     const far = (one: { at: number }) => (one.at < at ? (at - one.at) / (tied ? 3 : 1) : one.at - at);
     const nearest = [...tests].sort((a, b) => far(a) - far(b))[0];
+    if (!nearest && scene.chunks.some((one) => STROKING.test(one.text))) return "stroke";
     return nearest?.test ?? (rated || leakSaid(scene) ? "seat_leak" : undefined);
   };
   const measures = settleMeasures(scene, found, testAt);

@@ -181,7 +181,9 @@ function nearestQuantity(scene: Scene, measure: Measure, low: number, high: numb
     if (chunk?.senses.condition || chunk?.hazard || has(chunk, "but")) break;
     // what follows an "and" or another part belongs to the next thing said
     if (has(chunk, "and") || (chunk?.senses.work && !chunk.senses.quantity)) break;
-    offer(at, vague(chunk) ? far + 5 : far);
+    // what is said behind a number belongs to it only when it follows at once
+    const loose = at > measure.to && !has(scene.chunks[at - 1], "prep") && !has(scene.chunks[at - 1], "det") ? 2 : 0;
+    offer(at, (vague(chunk) ? far + 5 : far) + loose);
   }
   return best;
 }
@@ -286,6 +288,7 @@ function nounOf(scene: Scene, measure: Measure, quantity: Quantity, low: number,
     for (let at = low; at < high; at += 1) {
       const noun = scene.chunks[at]?.senses.part ? scene.noun(at) : undefined;
       if (noun && (noun.part === "packing" || noun.part === "packing_nut")) return { ...noun, part: "packing" };
+      if (scene.chunks[at]?.senses.test === "packing") return { part: "packing", from: at, to: at + 1, core: at };
     }
     return undefined;
   }
@@ -300,6 +303,9 @@ function nounOf(scene: Scene, measure: Measure, quantity: Quantity, low: number,
     const chunk = scene.chunks[back];
     if (chunk?.senses.part) {
       const noun = nounEndingAt(scene, back);
+      // "put the bonnet back on, torqued to fifty": what was put on is not what was torqued
+      const handled = scene.chunks[(noun?.from ?? back) - 1];
+      if (quantity === "torque" && noun?.part && !/bolting|nut|screw|threads|connector/.test(noun.part) && (handled?.senses.work || handled?.senses.placing)) return undefined;
       return noun;
     }
     if (chunk?.senses.condition && quantity !== "length") return undefined;

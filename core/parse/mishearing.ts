@@ -2,6 +2,7 @@ import { CONFUSIONS } from "../vocabulary/confusions.ts";
 import { isEnglish } from "../vocabulary/english.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { Pattern } from "../vocabulary/notation.ts";
+import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
 
 /**
@@ -84,49 +85,45 @@ function tradeSounds(lexicon: Lexicon): { word: string; sound: string }[] {
   return sounds.words;
 }
 
-/** Near enough for one strange word; for several everyday words the match must be closer, and the word longer. */
-const NEAR = 0.16;
-const NEAR_SPLIT = 0.13;
+/** Farther than this nothing is proposed: one strange word, one everyday word, several words run together. */
+const NEAR = 0.2;
+const NEAR_ENGLISH = 0.1;
+const NEAR_SPLIT = 0.14;
+const CHOICES = 3;
+const isNumberWord = (word: string) => ONES[word] !== undefined || TEENS[word] !== undefined || TENS[word] !== undefined || SCALES[word] !== undefined;
 
 /**
- * Trade words that unread words sound like. `unread` tells which words nothing was made of; a stretch without any
- * is left alone, however much it sounds like something.
+ * Trade words that unread words sound like, the nearest first, a list for each place. `unread` tells which words
+ * nothing was made of; a stretch without any is left alone, however much it sounds like something.
  */
-export function soundAlikes(words: readonly string[], unread: readonly boolean[], lexicon: Lexicon): Proposal[] {
-  const found: Proposal[] = [];
+export function soundAlikes(words: readonly string[], unread: readonly boolean[], lexicon: Lexicon): (Proposal & { far: number })[][] {
+  const found: (Proposal & { far: number })[][] = [];
   for (let at = 0; at < words.length; at += 1) {
-    let best: (Proposal & { far: number }) | undefined;
+    const here: (Proposal & { far: number })[] = [];
     for (let to = at + 1; to <= Math.min(words.length, at + 4); to += 1) {
       const span = words.slice(at, to);
-      if (!unread.slice(at, to).some(Boolean) || span.some((word) => /\d/.test(word))) continue;
-      if (to === at + 1 && ((span[0]?.length ?? 0) < 4 || isEnglish(span[0] ?? ""))) continue;
-      const match = nearest(span.join(""), lexicon, to === at + 1 ? NEAR : NEAR_SPLIT, to === at + 1 ? 3 : 5);
-      if (match && (!best || match.far < best.far)) best = { from: at, to, mean: [match.word], far: match.far };
+      if (!unread.slice(at, to).some(Boolean) || span.some((word) => /\d/.test(word) || isNumberWord(word))) continue;
+      const single = to === at + 1;
+      const spelling = span.join("");
+      if (spelling.length < 4) continue;
+      const english = single && isEnglish(spelling);
+      for (const { word, far } of nearest(spelling, lexicon, single ? (english ? NEAR_ENGLISH : NEAR) : NEAR_SPLIT, single ? 3 : 5)) here.push({ from: at, to, mean: [word], far: english ? far * 1.5 : far });
     }
-    if (best) {
-      found.push({ from: best.from, to: best.to, mean: best.mean });
-      at = best.to - 1;
-    }
+    if (here.length > 0) found.push(here.sort((a, b) => a.far - b.far).slice(0, CHOICES));
   }
   return found;
 }
 
-/** The one trade word that sounds nearest; none where two are equally near. */
-function nearest(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number } | undefined {
+/** The trade words that sound nearest, the nearest first; of one word's forms only the nearest. */
+function nearest(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number }[] {
   const sound = phones(spelling);
-  let best: { word: string; sound: string; far: number } | undefined;
-  let rival = Number.POSITIVE_INFINITY;
+  const found: { word: string; far: number }[] = [];
   for (const one of tradeSounds(lexicon)) {
     if (one.sound.length < least || Math.abs(one.sound.length - sound.length) > 2) continue;
     const far = soundDistance(sound, one.sound, near);
-    if (far > near) continue;
-    const sameWord = best !== undefined && (best.sound === one.sound || singular(best.word) === singular(one.word));
-    if (!best || far < best.far) {
-      if (best && !sameWord) rival = best.far;
-      best = { word: one.word, sound: one.sound, far };
-    } else if (far < rival && !sameWord) rival = far;
+    if (far <= near) found.push({ word: one.word, far });
   }
-  return best && best.far <= near && best.far < rival ? best : undefined;
+  return found.sort((a, b) => a.far - b.far).slice(0, CHOICES);
 }
 
 /** The phrase with proposals taken: its words, and for each the words of the phrase it stands for. */

@@ -114,6 +114,8 @@ const COUNTED = new Set(["drops", "drop", "bubbles", "pounds", "foot", "inch", "
 function readWhole(words: readonly string[], start: number): NumberRead | undefined {
   const first = words[start] ?? "";
   const sound = SOUND_NUMBERS[first];
+  // "order too seat gaskets"
+  if (sound !== undefined && /^(?:too|to|for)$/.test(first) && /^(?:order|bring|replaced|swapped|ordered)$/.test(words[start - 1] ?? "") && !/^(?:the|it|me|a|an|them|us|this|that)$/.test(words[start + 1] ?? "")) return { value: sound, end: start + 1 };
   if (sound !== undefined && first !== "to" && (COUNTED.has(words[start + 1] ?? "") || (words[start + 1] === "and" && words[start + 2] === "a" && FRACTIONS[words[start + 3] ?? ""])) && words[start + 1] !== "oh") return { value: sound, end: start + 1 };
   if (/^\d/.test(first) || /^\.\d/.test(first)) {
     if (first.includes("/")) return undefined;

@@ -66,6 +66,8 @@ export class Scene {
   /** what has been named so far in this phrase */
   named: Named[];
   recent: Named[];
+  /** parts named in this phrase, in order, each once */
+  namedHere: Named[] = [];
 
   constructor(chunks: Chunk[], carry: Carry) {
     this.chunks = chunks;
@@ -237,7 +239,7 @@ export class Scene {
 
   /** Noun phrases joined by "and" or standing one behind the other. As objects, a last one with a predicate of its own is left alone. */
   nouns(index: number, as: "subject" | "object"): { nouns: Noun[]; end: number } | undefined {
-    const pair = this.#pairOfPlaces(index);
+    const pair = this.pairOfPlaces(index);
     if (pair) return pair;
     const first = this.noun(index);
     if (!first) return undefined;
@@ -275,7 +277,7 @@ export class Scene {
   }
 
   /** "the inlet and outlet threads": two parts with one name between them. */
-  #pairOfPlaces(index: number): { nouns: Noun[]; end: number } | undefined {
+  pairOfPlaces(index: number): { nouns: Noun[]; end: number } | undefined {
     let at = index;
     while (has(this.chunks[at], "det") || this.chunks[at]?.text === "both") at += 1;
     const place = this.chunks[at]?.senses.place;
@@ -316,6 +318,7 @@ export class Scene {
     this.named = known.map(({ part, place, plural, both, count }) => ({ part, place, plural: plural || (count ?? 1) > 1 || undefined, both }));
     const recent = this.recent.filter((old) => !known.some((one) => one.part === old.part && one.place === old.place));
     this.recent = [...recent, ...this.named].slice(-6);
+    for (const one of this.named) if (!this.namedHere.some((old) => old.part === one.part && old.place === one.place)) this.namedHere.push(one);
   }
 
   use(...indices: number[]): void {

@@ -2,6 +2,9 @@ import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { isPressure, isRate, type Measure } from "./measures.ts";
 import { has, type Scene } from "./scene.ts";
 
+/** The stroke itself, where a time is said of it. */
+export const STROKING = /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/;
+
 /** Step 4b: tests and how they went. */
 export interface TestSaid {
   at: number;
@@ -88,15 +91,22 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
   if (rate) {
     const code: Test = rate.noun?.part === "packing" ? "packing" : "seat_leak";
     const existing = settled.find((one) => one.test === code);
-    if (!existing) settled.push({ at: Math.max(...measures.map((one) => one.to)), test: code, result: null, chunks: [] });
+    if (!existing) settled.push({ at: rateEnd(measures), test: code, result: null, chunks: [] });
     else if (existing.result === "fail" && existing.chunks.every((at) => /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""))) existing.result = null;
   }
   if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
-    const stroking = chunks.findIndex((chunk) => /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/.test(chunk.text) && !chunk.used);
+    const stroking = chunks.findIndex((chunk) => STROKING.test(chunk.text) && !chunk.used);
     if (stroking >= 0) settled.push({ at: stroking, test: "stroke", result: null, chunks: [stroking] });
   }
   for (const test of settled) scene.use(...test.chunks);
   return settled;
+}
+
+/** The last chunk of the rate, or of the pressure said with it. */
+function rateEnd(measures: readonly Measure[]): number {
+  const at = measures.findIndex((one) => isRate(one.unit));
+  const next = measures[at + 1];
+  return ((next && isPressure(next.unit) ? next : measures[at])?.to ?? 1) - 1;
 }
 
 const isClear = (scene: Scene, at: number): boolean => {

@@ -15,6 +15,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     const small = option.with ? smallWordAt(scene, at, option.with) : undefined;
     const topsUp = option.code === "filled" && (state.subject?.nouns[0] ?? scene.named[0])?.part === "oil";
     if (option.with && small === undefined && !topsUp) continue;
+    // "on this rebuild": with an article it is a thing, not an order
+    if (option.form === "base" && !option.with && has(scene.at(at - 1), "det") && /^(?:a|an|the|this|that|every|each|our|last|my)$/.test(scene.at(at - 1)?.text ?? "")) continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
     if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
@@ -202,6 +204,10 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
   const many = both || /^(?:them|em|those|these|they|all)/.test(text);
   const strip = (list: readonly Named[]): Named[] => list.map(({ part, place, plural, both: two, count }) => ({ part, place, plural, both: two, count }));
   if (!many) return strip(current.length > 0 ? current.slice(-1) : [{ part: undefined }]).map((one) => ({ part: one.part, place: one.place }));
+  const here = scene.namedHere.filter((one) => one.part !== undefined);
+  const lastHere = here.at(-1);
+  // "gasket's torn, o ring's cut, replaced both": the two just named, unless the last is many by nature
+  if (current.length < 2 && here.length >= 2 && lastHere && !lastHere.both && (both || !/bolting|threads|seals/.test(lastHere.part ?? ""))) return here.slice(-2).map((one) => ({ part: one.part, place: one.place }));
   if (current.length >= 2) return strip(current).map((one) => ({ part: one.part, place: one.place }));
   const last = current[0];
   if (!last?.part) return [{ part: undefined }];

@@ -12,21 +12,22 @@ export interface Confusion {
 }
 
 const BOLTED = "bonnet body flange stem packing yoke buddy bon bond four six eight two three new";
-const SPRUNG = "actuator main return indicator power range upper top the weak broken coil";
+const SPRUNG = "actuator main return indicator power range upper top the weak broken coil a new";
 
 export const CONFUSIONS: Confusion[] = [
+  { hear: "re (moved|paired|used|built|installed|assembled|tightened|lubed|greased|lapped|packed|move|pair|use|install)", mean: "re$2", example: "re moved the housing" },
   // parts
   { hear: "(die|dia|dye|di) [a|uh|of|the] (fram|frame|fragm|ram|frames|fragment|phragm|from|frams|fry|frum|ham|flam)[s]", mean: "diaphragm", example: "replaced the bottom die a fram" },
   { hear: "(diagram|dye gram|die gram|diafram|diaframe|diagraph|dia gram|diaphram|diaphragms|diaframs|dietgram|diagrams)", mean: "diaphragm", example: "upper diagram torn" },
   { hear: "(gas|guess|gals|gasp) (kit|get|ket|cat|kits|gets)", mean: "gasket", example: "cage gas kit's flattened" },
   { hear: "(casket|caskets|gaskit|basket|gaskets|gassed it|gas kit|gaskin|ghast kit|gascot|gas cat|gasped)", mean: "gasket", example: "bonnet casket is leaking" },
-  { hear: "(seed|seet|sea|seek|ceat|seeded|cede|seats|sheet|siege|feet|see it|sit) (ring|rang|wring|area|gasket|leak|test|surface)", mean: "seat $2", example: "seed ring both washed out" },
+  { hear: "(seat|seed|seet|sea|seek|ceat|seeded|cede|seats|sheet|siege|feet|see it|sit) (ring|rang|wring|area|gasket|leak|test|surface)", mean: "seat $2", example: "seed ring both washed out" },
   { hear: "(seed|seet|seeds|seeped|ceat|sheet|seek)", mean: "seat", example: "the seed is worn one side" },
   { hear: "(steam|stim|stern|stemmed|stims|stam|stems|stemp|them|stamp|stein|stum)", mean: "stem", ahead: "is was has looks guide connector guides packing scored bent galled pitted scratched worn s drags moves stuck sees and i o oh needs nut got s scord scoured gauled", example: "steam is scord real bad" },
   { hear: "(steam|stim|stims|stern)", mean: "stem", behind: "the greased lubed replaced straightened pulled new cleaned polished that and dressed", example: "greased the steam" },
   { hear: "(cake|caged|kage|page|keg|kate|cajun|cages|cave)", mean: "cage", ahead: "gasket o is was bottom has ring had retainer s is eroded casket gas", example: "cake gasket's flat" },
   { hear: "(plugged|pug|plow|plum|flug|blood|plugs|pluck|plucked|blog|pledge|plugin)", mean: "plug", ahead: "and is was has face looks s scored needs s and", behind: "the a new and scored", example: "the pug is scored" },
-  { hear: "(packin|backing|pack in|pecking|packet|pack and|pack ing|package|packaging|packings|pacting|hacking)", mean: "packing", example: "new packin in" },
+  { hear: "(packin|backing|parking|pack in|pecking|packet|pack and|pack ing|package|packaging|packings|pacting|hacking)", mean: "packing", example: "new packin in" },
   { hear: "(net|knot|not|nuts|mutt|knit|nought|nit|nod|note|nets|knots|nutt|naught)", mean: "nut", behind: "packing lock jam diaphragm gland stem hex plate locking diagram ham jammed lug luck", example: "packing net was a little loose" },
   { hear: "(lug|luck|lack|lot|look|log|lark|lox) (nut|net|knot|knit)", mean: "lock nut", example: "lock knot is loose" },
   { hear: "(ham|jam|jamb|gem|gym|jammed|gam) (nut|net|knot|mutt)", mean: "jam nut", example: "threat locked the jam net" },
@@ -38,7 +39,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(o|oh|owe|zero|or) (wring|rang|bring|wing|rink|rain|string|range|wrings|ranks|wrang|ringed)[s]", mean: "o ring", example: "cage o wring's cut" },
   { hear: "(oaring|owring|o rink|oaring|orring|hoe ring|arring|o reign|orange|o rig|whoring|bowring|o'ring)", mean: "o ring", behind: "cage guide the stem new upper lower bottom top and an that", example: "stem guide orange is cut" },
   { hear: "(back up|backup|pack up|back of|back hop) (wring|rang|bring|wing|rink|string|reign|range|rain)[s]", mean: "backup ring", example: "back up wring is flat" },
-  { hear: "(sprang|string|spring|sprung|sprint|springs|sprain|bring|strings|sprout|spurring)", mean: "spring", behind: `${SPRUNG} that act`, ahead: "is was tension s still snapped broke needs let", example: "indicator sprang is weak" },
+  { hear: "(sprang|string|spring|sprung|sprint|springs|sprain|bring|strings|sprout|spurring)", mean: "spring", behind: `${SPRUNG} that act`, ahead: "is was length tension s still snapped broke needs let", example: "indicator sprang is weak" },
   { hear: "(strings|sprangs|sprang)", mean: "spring", example: "the sprang's still loaded" },
   { hear: "(guy|guyed|guied|guys|guise|died|guyd|guyde|buyed|tide|guided|gide|geyed|hide|ride)", mean: "guide", behind: "stem steam stim plug the cage", ahead: "is bushing o oh ring has s galled and was scored worn", example: "stem guy'd is galled" },
   { hear: "(threats|treads|breads|thread|threds|thre ads|threaded|dreads|freds|threat|threads|shreds|heads)", mean: "threads", behind: "inlet outlet the cleaned pipe and in let out let nut", example: "inlet threats are cross threaded" },
@@ -56,8 +57,10 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(control|controlled|controls|can troll|cantrol|in troll) (her|or|err|are|hers)", mean: "controller", example: "control her's full of dirt" },
   { hear: "(solar|sole|soul|salon|solid|so the|celluloid|cell annoyed|solenoids|sullen|sallow|sonic) (noid|annoyed|ennoyed|void|oid|and oid|node|avoid|droid)", mean: "solenoid", example: "sole annoyed is stuck" },
   { hear: "(celluloid|solanoid|salinoid|solinoid|selenoid|sollenoid|sinusoid)", mean: "solenoid", example: "celluloid is burnt up" },
-  { hear: "(position|positioned|positions|physician|petition|possession|positioning) (her|or|are|err|hers|er)", mean: "positioner", example: "calibrated the position her" },
+  { hear: "(position|positioned|positions|physician|petition|petitioned|possession|positioning) (her|or|are|err|hers|er)", mean: "positioner", example: "calibrated the position her" },
   { hear: "(strain|stray|straight|train|strand|stain|drain|strange) (her|nurse|er|or|ers|hers|nerve|are)", mean: "strainer", example: "strain her is clogged" },
+  { hear: "(petitioner|partitioner|positional|possessioner)", mean: "positioner", example: "calibrated the petitioner" },
+  { hear: "(comp|com|con|count) (troller|roller|trolley)", mean: "controller", example: "comp troller is okay" },
   { hear: "(trainer|stranger|stainer|strainers|straighter|drainer|straner|restrainer|strangers|retrainer)", mean: "strainer", example: "pulled the trainer and blew it out" },
   { hear: "(act you ate|actuate|act you eight|activate|actual|act to ate|active ate|at you eight|act you late|actuated|actuating|act chew ate|actually ate|ack chew ate|act you a|acted) (her|or|hers|are|er|err)", mean: "actuator", example: "act you ate her spring is week" },
   { hear: "(activator|actuater|accuator|actuators|actuary|act waiter|aqua ader|accumulator|act u ator|equator|actuality|back to eight her)", mean: "actuator", example: "activator failed its air test" },
@@ -80,10 +83,11 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(valve|valves|vowel|valued|of|bob|volve|valv|vow|fall|veil|valet|vault|vulva|valve's)", mean: "valve", behind: "dump control the whole this block pilot", ahead: "is was wont strokes needs leaks", example: "dump vowel wont open" },
   { hear: "(die a|dia|diaphragm|die) (fram|phragm|frame)[s] (play|played|plates|late|plait)", mean: "diaphragm plate", example: "diaphragm play is bent" },
   { hear: "(play|played|plait|late|plates|plea|plane)", mean: "plate", behind: "diaphragm", example: "diaphragm played is bent" },
+  { hear: "(a just in|adjust in|adjusted|a justing|just in|adjust|ad justing|a gesture|adjust and) screw", mean: "adjusting screw", example: "a just in screw is stripped" },
   // conditions
   { hear: "(warn|warned|born|war|warren|warm|worm|wound)", mean: "worn", behind: "is are was s looks ring seat seats rings plug guide badly kinda pretty a little bit", ahead: "on one both out down badly bad a real in slightly thin through all some pretty around", example: "seed ring's warn on both sides" },
   { hear: "(thorn|tour|turn|turned|tore|toren|torne|torrent|horn|town|corn)", mean: "torn", behind: "is are was s diaphragm gasket diagram got badly o ring its diaphragms", example: "lower diaphragm is thorn" },
-  { hear: "(a|he|uh|e|we|i|it|they|the|she) (roded|rode it|rode|rodent|rowed|rodid|wrote it|wrote|eroded|road it|road|rotated|loaded|rooted)", mean: "eroded", example: "seet ring is a roded" },
+  { hear: "(a|he|uh|e|we|i|it|they|the|she) (roded|rode it|rode|rodent|rowed|rodid|wrote it|wrote|eroded|road it|road id|road|rotated|loaded|rooted)", mean: "eroded", example: "seet ring is a roded" },
   { hear: "(erode it|eroted|erroded|eroda|errode|airoded|aroded|arose|e roaded|erode|eroding it|erotic|aerated|corded)", mean: "eroded", behind: "is are was s badly cage seat plug looks bit little got body bad heavily", example: "cage is erode it bad" },
   { hear: "(core|car|corps|coro|quarter|cor|corrode|carol|coral|core o) (oded|odd|it|owed|it|roded|rodid|aided|odid|ode it|roaded|loaded|owed it|ode)", mean: "corroded", example: "bonnet's core oded" },
   { hear: "(corroborated|carroded|corrected|corded|karoded|corrugated|corrodid|coded|co roded|guarded)", mean: "corroded", behind: "is are was s badly looks all plate nut got bolts studs housing fitting", example: "plate is corded" },
@@ -121,11 +125,18 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(cross|across|crossed|crops|cross the|crush|gross) (threaded|threat it|threatened|treaded|threads|dreaded|shredded|threat|threat did|bedded|headed)", mean: "cross threaded", example: "packing nut's cross threatened" },
   { hear: "(kinked|kings|kink|kicked|king|linked|kin|can't|conked|kinkt|kincaid|inked)", mean: "kinked", behind: "is are was s tubing got line its", example: "tubing's kicked" },
   { hear: "(hardened|hard end|harden|garden|hard and|pardoned|hearten|hard ened|hard in|hardens)", mean: "hardened", behind: "is are was s diaphragm ring gasket rubber got seals has", example: "diaphragm's hard end" },
+  { hear: "(where|ware|were)", mean: "wear", behind: "no any some little heavy light", ahead: "on", example: "no where on the plug" },
+  { hear: "(wire|why are|wired) (dawn|drone|drown|drawing|john|drone|draw|down)", mean: "wire drawn", example: "seat was wire dawn" },
+  { hear: "(send|sent|stand|sad|san) (cut|cuts|cutting)", mean: "sand cut", example: "plug is send cut" },
+  { hear: "(sleeping|keeping|sweeping|seep in|sipping|ceiling)", mean: "seeping", behind: "is are was s its fitting packing gasket tubing", example: "fitting is sleeping" },
+  { hear: "(wounded|rounding|grounded|rounder|bounded|rounded)", mean: "rounded", ahead: "off over", example: "jam nut is wounded off" },
   { hear: "(crud|crowed|krud|cud|crude|crowd|thud|curd)", mean: "crud", behind: "of some full the", example: "full of crude" },
   { hear: "(paraphin|paraffins|para fin|parafin|pair of fin|pair of fins|paraphrase|paragon|pair a fin|parapet|perfin|paris fin|parrot fin|pair of ins|par a fin)", mean: "paraffin", example: "plugged with pair of fin" },
   { hear: "(rest|roster|rusty|russ|rush|rus|roast|bust|trust)", mean: "rust", behind: "some has of and got light heavy surface", ahead: "on", example: "some rest on the plate" },
   { hear: "(skill|scales|sail|scaled|kale|skale|scowl|skull|scail|fail)", mean: "scale", behind: "with some had has of got full and the", ahead: "on in", example: "cage had skill on it" },
   // work
+  { hear: "(field|filed|feeled|fielded)", mean: "filled", ahead: "it the back up", example: "field it back up" },
+  { hear: "(blue|blow)", mean: "blew", ahead: "it the them out", example: "i blue it out" },
   { hear: "(re|ray|reap|rip|we|reef|ree) (placed|place|placed it|plays|plate it|plaste|paste)", mean: "replaced", example: "re placed the seat" },
   { hear: "(replays|replied|replace|relaced|replaid|misplaced|replayed|repaste|displaced|replate it)", mean: "replaced", behind: "i and then so we just", ahead: "it the them that both all with", example: "replays the gasket" },
   { hear: "(slipped|lipped|flicked|flip|flips|clipped|fliped|flit|fleeced|blipped|phillip|flip the|flipt|slip|flept|lift)", mean: "flipped", behind: "i and just so we then side sides", ahead: "it the her over that", example: "worn one side slipped it" },
@@ -150,6 +161,9 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(won|want|wun|once|run|juan|wand)", mean: "one", behind: "new knew lower upper other bottom top that this old", example: "put a new won in" },
   { hear: "(too|to|two) new", mean: "a new", behind: "put", example: "put too new seats in" },
   // tests, readings, units
+  { hear: "(gravel|travail|drivel|traveled)", mean: "travel", ahead: "is was s full of", behind: "half full of the only", example: "gravel is three quarters of an inch" },
+  { hear: "(steel|stale|skill|stills) (pressure|got|has|holding|under)", mean: "still $2", example: "there is steel pressure on it" },
+  { hear: "guide (sports|courts|forts|parts)", mean: "guide ports", example: "guide sports are plugged" },
   { hear: "(past|passed|fast|passes|passed|paste|last|passt|path)", mean: "passed", behind: "test tests it", example: "seat leak test past" },
   { hear: "(fails|failed|fell|fill|filled|failure|sailed|field|veiled|tailed|felt|mailed)", mean: "failed", behind: "test tests it", example: "stroke test filled" },
   { hear: "(shall|shell|show|shelf|sell|shells|shallow|hell|shale|chell|cell) (test|tests|leak)", mean: "shell $2", example: "shall test past" },

@@ -4,7 +4,7 @@
  */
 export const LETTER_SOUNDS: Record<string, string> = {
   ay: "a", eh: "a", bee: "b", be: "b", cee: "c", see: "c", sea: "c", dee: "d", ee: "e", eff: "f", ef: "f", gee: "g", jee: "g", aitch: "h", haitch: "h",
-  eye: "i", jay: "j", kay: "k", okay: "k", ell: "l", el: "l", elle: "l", hell: "l", em: "m", en: "n", pee: "p", pea: "p", cue: "q", queue: "q", are: "r", ar: "r", our: "r",
+  eye: "i", jay: "j", kay: "k", okay: "k", ell: "l", el: "l", elle: "l", else: "l", elsie: "lc", hell: "l", em: "m", en: "n", pee: "p", pea: "p", cue: "q", queue: "q", are: "r", ar: "r", our: "r",
   ess: "s", es: "s", tee: "t", tea: "t", you: "u", yew: "u", vee: "v", vie: "v", we: "v", dubya: "w", ex: "x", why: "y", wye: "y", zee: "z", zed: "z", ph: "p", fee: "v", the: "v", v: "v",
 };
 export const SPELLING_ALPHABET: Record<string, string> = {

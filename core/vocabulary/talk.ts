@@ -5,7 +5,7 @@
 export const TALK = new Set(
   `truck trucks diesel pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
   wife husband kid kids boy girl son daughter mom momma dad daddy mama brother sister uncle aunt cousin grandma grandpa buddy babe baby honey neighbor family friend girlfriend boyfriend dog dogs cat cow cows horse snake
-  coffee egg eggs biscuit biscuits slices slice bicycle lathe lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
+  coffee egg eggs biscuit biscuits slices slice bicycle lathe lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts doughnut doughnuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
   game ball football baseball basketball score touchdown coach team playoffs season inning ninth quarterback fish fishing hunting deer golf bass lake gym benched bench squat
   phone cell text texted call called voicemail email facebook radio tv music song movie show news
   weather rain raining snow snowing storm wind windy hot cold sun sunny humid forecast lightning thunder heat heatwave sunburn
