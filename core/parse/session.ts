@@ -117,7 +117,10 @@ class Working {
   }
 
   read(): void {
-    if (this.#muted) return this.#readMuted();
+    if (this.#muted) {
+      this.#readMuted();
+      return;
+    }
     let from = 0;
     let pending: Turn["kind"] | undefined;
     for (const turn of this.#turns()) {
