@@ -31,6 +31,7 @@ export function newState(): ClauseState {
 }
 
 export function readClauses(scene: Scene): void {
+  scene.settle();
   const state = newState();
   const { chunks } = scene;
   for (let at = 0; at < chunks.length; ) at = step(scene, state, at);

@@ -25,6 +25,7 @@ export interface Fragment {
 export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const heard = readFragment(words, carry, lexicon);
   const confused = knownConfusions(words);
+  if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? best(heard, words, confused, carry, lexicon) : heard;
   if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
   // sound alone is a weak witness: it is heard only where the phrase speaks of a valve anyway, and of nothing else
@@ -34,6 +35,19 @@ export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexic
   const taken = first.respelled ?? [];
   const places = soundAlikes(words, unread, lexicon).filter((choices) => choices.some((one) => !overlaps(one, taken)));
   return places.length > 0 ? bySound(first, words, places, carry, lexicon) : first;
+}
+
+/** Every word that could mean something was made something of: there is nothing to put right. */
+function complete({ scene, drafts }: Fragment): boolean {
+  return drafts.length > 0 && scene.chunks.every((one) => one.used || !(one.unknown || one.talk || isTrade(one) || one.number));
+}
+
+/** What was heard there was read as it stands, and not as one of two parts side by side. */
+function settled({ scene }: Fragment, proposal: Proposal): boolean {
+  return scene.chunks.every((one, at) => {
+    if (one.from >= proposal.to || proposal.from >= one.to) return true;
+    return one.used === true && says(one) && !(one.senses.part && (scene.chunks[at + 1]?.senses.part || scene.chunks[at - 1]?.senses.part));
+  });
 }
 
 const overlaps = (one: Proposal, others: readonly Proposal[]): boolean => others.some((other) => one.from < other.to && other.from < one.to);

@@ -23,13 +23,16 @@ interface Row {
   ahead?: Set<string>;
 }
 
+/** Behind which "is" may stand, these may too. */
+const SAID = ["its", "thats", "looks", "looked", "were", "feels", "got", "gone", "theyre"];
+
 let byFirst: Map<string, Row[]> | undefined;
 
 function table(): Map<string, Row[]> {
   if (byFirst) return byFirst;
   byFirst = new Map();
   for (const { hear, mean, behind, ahead } of CONFUSIONS) {
-    const row: Row = { pattern: new Pattern(hear), mean, behind: behind ? new Set(behind.split(" ")) : undefined, ahead: ahead ? new Set(ahead.split(" ")) : undefined };
+    const row: Row = { pattern: new Pattern(hear), mean, behind: behind ? new Set([...behind.split(" "), ...(/\bis\b/.test(behind) ? SAID : [])]) : undefined, ahead: ahead ? new Set(ahead.split(" ")) : undefined };
     for (const first of row.pattern.firsts) {
       const list = byFirst.get(first);
       if (list) list.push(row);
@@ -58,7 +61,7 @@ export function knownConfusions(words: readonly string[]): Proposal[] {
 function bestRow(rows: Map<string, Row[]>, words: readonly string[], at: number, previous: string): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
-  const singulars = words.map((one, nth) => (nth >= at && nth < at + 4 ? singular(one) : one));
+  const singulars = words.map((one, nth) => (nth >= at && nth < at + 4 && one.length > 2 && one.endsWith("s") ? one.slice(0, -1) : one));
   let best: Proposal | undefined;
   for (const row of [...(rows.get(word) ?? []), ...(stem !== word ? (rows.get(stem) ?? []) : [])]) {
     const list = row.pattern.firsts.has(word) ? words : words.map((one, nth) => (nth === at ? stem : one));

@@ -100,8 +100,28 @@ export class Scene {
     return number.value;
   }
 
+  readonly #nouns = new Map<number, Noun | null>();
+
+  /** Forgets the noun phrases found so far: numbers have been taken for measures since. */
+  settle(): void {
+    this.#nouns.clear();
+  }
+
   /** The noun phrase that starts at `index`. */
   noun(index: number): Noun | undefined {
+    const known = this.#nouns.get(index);
+    if (known !== undefined) return known ? { ...known } : undefined;
+    const noun = this.#readNoun(index);
+    // "the lower one" depends on what was named last, so it is found anew each time
+    if (!noun || !(noun.one || noun.other)) if (noun || !this.#maybeOne(index)) this.#nouns.set(index, noun ?? null);
+    return noun && { ...noun };
+  }
+
+  #maybeOne(index: number): boolean {
+    return this.chunks[index]?.number !== undefined || has(this.chunks[index], "other") || has(this.chunks[index], "one");
+  }
+
+  #readNoun(index: number): Noun | undefined {
     const noun: Noun = { part: undefined, from: index, to: index, core: index };
     let sawNumberOne = false;
     for (let at = index; at < this.chunks.length && at < index + 9; at += 1) {
