@@ -1,5 +1,5 @@
 import type { Command, Hazard } from "../shapes/codes.ts";
-import { type Lexicon, matchAt, type Senses } from "../vocabulary/lexicon.ts";
+import { type Lexicon, matchAt, OPENS, type Senses } from "../vocabulary/lexicon.ts";
 import { TALK } from "../vocabulary/talk.ts";
 import { PLAIN } from "../vocabulary/grammar.ts";
 import { type NumberRead, readNumber } from "./numbers.ts";
@@ -37,35 +37,37 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
   const chunks: Chunk[] = [];
   let at = 0;
   while (at < words.length) {
-    const one = chunkAt(words, at, lexicon, chunks);
+    const one = chunkAt(words, at, lexicon);
     chunks.push(one);
     at = one.to;
   }
   return chunks;
 }
 
-function chunkAt(words: readonly string[], at: number, lexicon: Lexicon, before: readonly Chunk[]): Chunk {
+function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk {
   const make = (end: number, rest: Partial<Chunk>): Chunk => ({ from: at, to: end, text: words.slice(at, end).join(" "), senses: NOTHING, ...rest });
   const word = words[at] as string;
 
-  const harmless = matchAt(lexicon.noHazard, words, at);
+  const first = word.charCodeAt(0);
+  const opens = first < 65 ? OPENS.number : (lexicon.opens.get(word) ?? 0);
+  const harmless = opens & OPENS.noHazard ? matchAt(lexicon.noHazard, words, at) : undefined;
   if (harmless) return make(harmless.end, { talk: true });
-  const hazard = matchAt(lexicon.hazards, words, at);
+  const hazard = opens & OPENS.hazard ? matchAt(lexicon.hazards, words, at) : undefined;
   if (hazard) {
     const negated = NEGATION.has(words[at - 1] ?? "") && !NEGATION.has(word);
     if (!negated) return make(hazard.end, { hazard: hazard.code });
   }
-  const idiom = matchAt(lexicon.idioms, words, at);
+  const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
   const known = lexicon.longest(words, at);
   if (idiom && idiom.end >= (known?.end ?? 0)) return make(idiom.end, { talk: true });
 
-  const tag = readTag(words, at);
+  const tag = opens & OPENS.tag ? readTag(words, at) : undefined;
   if (tag && tag.end > (known?.end ?? 0)) return make(tag.end, { tag: tag.tag });
 
-  const command = matchAt(lexicon.commands, words, at);
+  const command = opens & OPENS.command ? matchAt(lexicon.commands, words, at) : undefined;
   if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon)) return make(command.end, { command: command.code as Command });
 
-  const number = readNumber(words, at);
+  const number = opens & OPENS.number ? readNumber(words, at) : undefined;
   if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !known.senses.roles?.has("one"))) {
     return make(number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
   }
@@ -74,7 +76,6 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon, before:
     return make(known.end, { senses: known.senses });
   }
   if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1)))) return make(at + 1, { talk: true });
-  void before;
   return PLAIN.has(word) ? make(at + 1, { senses: { plain: true } }) : make(at + 1, { unknown: true });
 }
 

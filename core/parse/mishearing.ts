@@ -79,13 +79,23 @@ function bestRow(rows: Map<string, Row[]>, words: readonly string[], at: number,
   return best;
 }
 
-/** Trade words by their sound. */
-let sounds: { lexicon: Lexicon; words: { word: string; sound: string }[] } | undefined;
-function tradeSounds(lexicon: Lexicon): { word: string; sound: string }[] {
+interface Sounded {
+  word: string;
+  sound: string;
+}
+
+/** Trade words by their sound, and those that may begin like a given first sound. */
+let sounds: { lexicon: Lexicon; words: Sounded[]; likeFirst: Map<string, Sounded[]> } | undefined;
+function tradeSounds(lexicon: Lexicon, first: string): Sounded[] {
   if (sounds?.lexicon !== lexicon) {
-    sounds = { lexicon, words: [...lexicon.tradeWords].filter((word) => word.length >= 4).map((word) => ({ word, sound: phones(word) })) };
+    sounds = { lexicon, words: [...lexicon.tradeWords].filter((word) => word.length >= 4).map((word) => ({ word, sound: phones(word) })), likeFirst: new Map() };
   }
-  return sounds.words;
+  let list = sounds.likeFirst.get(first);
+  if (!list) {
+    list = sounds.words.filter((one) => soundDistance(first, one.sound.charAt(0)) <= 0.5);
+    sounds.likeFirst.set(first, list);
+  }
+  return list;
 }
 
 /** Farther than this nothing is proposed: one strange word, one everyday word, several words run together. */
@@ -121,7 +131,7 @@ export function soundAlikes(words: readonly string[], unread: readonly boolean[]
 function nearest(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number }[] {
   const sound = phones(spelling);
   const found: { word: string; far: number }[] = [];
-  for (const one of tradeSounds(lexicon)) {
+  for (const one of tradeSounds(lexicon, sound.charAt(0))) {
     if (one.sound.length < least || Math.abs(one.sound.length - sound.length) > 2) continue;
     const far = soundDistance(sound, one.sound, near);
     if (far <= near) found.push({ word: one.word, far });

@@ -100,20 +100,20 @@ export class Scene {
     return number.value;
   }
 
-  readonly #nouns = new Map<number, Noun | null>();
+  #nouns: (Noun | null | undefined)[] = [];
 
   /** Forgets the noun phrases found so far: numbers have been taken for measures since. */
   settle(): void {
-    this.#nouns.clear();
+    this.#nouns = [];
   }
 
   /** The noun phrase that starts at `index`. */
   noun(index: number): Noun | undefined {
-    const known = this.#nouns.get(index);
+    const known = this.#nouns[index];
     if (known !== undefined) return known ? { ...known } : undefined;
     const noun = this.#readNoun(index);
     // "the lower one" depends on what was named last, so it is found anew each time
-    if (!noun || !(noun.one || noun.other)) if (noun || !this.#maybeOne(index)) this.#nouns.set(index, noun ?? null);
+    if (!noun || !(noun.one || noun.other)) if (noun || !this.#maybeOne(index)) this.#nouns[index] = noun ?? null;
     return noun && { ...noun };
   }
 

@@ -1,6 +1,6 @@
 import type { Test } from "../shapes/codes.ts";
 import type { Ask, Entry, Unread } from "../shapes/entry.ts";
-import { type Lexicon, matchAt } from "../vocabulary/lexicon.ts";
+import { type Lexicon, matchAt, OPENS } from "../vocabulary/lexicon.ts";
 import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
 import { type Fragment, ranked, readMeant } from "./fragment.ts";
@@ -152,6 +152,10 @@ class Working {
     const turns: Turn[] = [];
     const { lexicon } = this.#session;
     for (let at = 0; at < this.#list.length; ) {
+      if (!((lexicon.opens.get(this.#list[at] as string) ?? 0) & OPENS.turn)) {
+        at += 1;
+        continue;
+      }
       const note = matchAt(lexicon.note, this.#list, at) ?? (this.#list[at] === "note" && this.#noteAlone(at) ? { end: at + 1 } : undefined);
       if (note && note.end < this.#list.length && this.#opensNote(at)) {
         turns.push({ kind: "note", from: at, to: note.end });

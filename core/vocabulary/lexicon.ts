@@ -4,8 +4,10 @@ import { CONDITION_ROWS } from "./conditions.ts";
 import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "./details.ts";
 import { GRAMMAR, type GrammarRole, PLAIN, TURNS } from "./grammar.ts";
 import { inflect, plurals } from "./inflect.ts";
+import { LETTER_SOUNDS, SPELLING_ALPHABET, TAG_GROUPS } from "./letters.ts";
 import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS, type UnitRow } from "./measures.ts";
 import { Pattern, spell } from "./notation.ts";
+import { COUNT_WORDS, FRACTIONS, ONES, SCALES, SOUND_NUMBERS, TEENS, TENS } from "./numerals.ts";
 import { PART_ROWS } from "./parts.ts";
 import { IDIOMS, TALK } from "./talk.ts";
 import { TEST_ROWS, VERDICTS } from "./tests.ts";
@@ -46,6 +48,9 @@ export interface PatternIndex<Code> {
   byFirst: Map<string, { pattern: Pattern; code: Code }[]>;
 }
 
+/** What a stretch that begins with a word may be. */
+export const OPENS = { noHazard: 1, hazard: 2, idiom: 4, command: 8, tag: 16, number: 32, turn: 64 } as const;
+
 export interface Lexicon {
   /** the longest stretch known from `start`: its senses and the index after it */
   longest(words: readonly string[], start: number): { senses: Senses; end: number } | undefined;
@@ -56,6 +61,8 @@ export interface Lexicon {
   undo: PatternIndex<true>;
   amend: PatternIndex<true>;
   note: PatternIndex<true>;
+  /** what a word may open, as OPENS bits: most words open nothing, and need not be asked seven times */
+  opens: Map<string, number>;
   /** every single word that some row uses */
   words: Set<string>;
   /** the words that parts, conditions, work, tests and units are made of */
@@ -221,10 +228,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
     } else putWork(as.work, text);
   }
 
-  return {
-    longest(list, start) {
-      return longestFrom(root, list, start);
-    },
+  const patterns = {
     hazards: index(HAZARD_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code })))),
     noHazard: index(NO_HAZARD.map((line) => ({ line, code: true as const }))),
     commands: index(COMMAND_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code as string })))),
@@ -232,9 +236,33 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
     undo: index(TURNS.undo.map((line) => ({ line, code: true as const }))),
     amend: index(TURNS.amend.map((line) => ({ line, code: true as const }))),
     note: index(TURNS.note.map((line) => ({ line, code: true as const }))),
+  };
+  return {
+    longest(list, start) {
+      return longestFrom(root, list, start);
+    },
+    ...patterns,
+    opens: openings(patterns),
     words,
     tradeWords,
   };
+}
+
+function openings(patterns: Pick<Lexicon, "hazards" | "noHazard" | "commands" | "idioms" | "undo" | "amend" | "note">): Map<string, number> {
+  const opens = new Map<string, number>();
+  const add = (words: Iterable<string>, bit: number) => {
+    for (const word of words) opens.set(word, (opens.get(word) ?? 0) | bit);
+  };
+  add(patterns.noHazard.byFirst.keys(), OPENS.noHazard);
+  add(patterns.hazards.byFirst.keys(), OPENS.hazard);
+  add(patterns.idioms.byFirst.keys(), OPENS.idiom);
+  add(patterns.commands.byFirst.keys(), OPENS.command);
+  for (const turns of [patterns.undo, patterns.amend, patterns.note]) add(turns.byFirst.keys(), OPENS.turn);
+  add(["note"], OPENS.turn);
+  add([..."abcdefghijklmnopqrstuvwxyz", "double", ...Object.keys(LETTER_SOUNDS), ...Object.keys(SPELLING_ALPHABET), ...TAG_GROUPS], OPENS.tag);
+  add([ONES, TEENS, TENS, SCALES, FRACTIONS, SOUND_NUMBERS, COUNT_WORDS].flatMap((table) => Object.keys(table)), OPENS.number);
+  add(["a", "an", "point", "between", "from"], OPENS.number);
+  return opens;
 }
 
 function longestFrom(node: TrieNode, list: readonly string[], at: number): { senses: Senses; end: number } | undefined {
