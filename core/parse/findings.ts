@@ -62,9 +62,9 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
   let at = start;
   let end = start;
   let not = state.not !== undefined;
-  let severity: Severity | undefined = leading(scene, state, start)?.severity;
-  let extent: Extent | undefined = leading(scene, state, start)?.extent;
-  let place: Place | undefined = leading(scene, state, start)?.place;
+  const led = leading(scene, state, start);
+  let { severity, extent } = led;
+  const { place } = led;
   for (;;) {
     const chunk = scene.at(at);
     if (!chunk || chunk.used || chunk.talk) break;
@@ -102,6 +102,7 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
       if (has(prep, "prep")) break;
     }
     const tail = trail(scene, at + 1);
+    if (/^(?:pretty|real|really|so) bad$/.test(chunk.text)) severity = "severe";
     said.push({ code: condition.code, form: condition.form, severity: severity ?? tail.severity, extent: extent ?? tail.extent, place: tail.place ?? place, absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined, at });
     if (not && condition.code === "ok") said[said.length - 1] = { ...(said[said.length - 1] as Said), code: "damaged", absent: undefined };
     severity = undefined;
@@ -170,14 +171,17 @@ function joinsCondition(scene: Scene, at: number): boolean {
 }
 
 /** Severity, extent and place said just before. */
-function leading(scene: Scene, state: ClauseState, start: number): { severity?: Severity; extent?: Extent; place?: Place } | undefined {
+function leading(scene: Scene, state: ClauseState, start: number): { severity?: Severity; extent?: Extent; place?: Place } {
   const found: { severity?: Severity; extent?: Extent; place?: Place } = {};
   for (let back = start - 1; back >= 0 && back >= start - 4; back -= 1) {
     const chunk = scene.at(back);
     if (!chunk || chunk.used || chunk.senses.part || chunk.senses.condition && !chunk.senses.severity) break;
     if (chunk.senses.severity) found.severity ??= chunk.senses.severity;
     else if (chunk.senses.extent) found.extent ??= chunk.senses.extent;
-    else if (chunk.senses.place && state.subject?.open && back >= state.since) found.place ??= chunk.senses.place;
+    else if (chunk.senses.place === "hole" || (chunk.senses.place && state.subject?.open && back >= state.since)) {
+      found.place ??= chunk.senses.place;
+      if (chunk.senses.place === "hole") scene.use(back);
+    }
     else if (!(has(chunk, "is") || has(chunk, "has") || has(chunk, "found") || /^(?:just|real|pretty|also|still|all|both|kind|quite|really|too)$/.test(chunk.text) || has(chunk, "it") || has(chunk, "not") || has(chunk, "hedge") || has(chunk, "prep") || has(chunk, "det"))) break;
   }
   return found;
@@ -261,6 +265,11 @@ function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean):
   }
   const code = sharpen(first.code, chunk.text, subject);
   if (!code) return undefined;
+  // "leaking three cc a minute": the measure says it better
+  if (code === "leaking" && next?.used && next.number) {
+    chunk.used = true;
+    return undefined;
+  }
   const form = has(before, "det") || has(before, "found") || state.not !== undefined || before?.senses.severity ? (options.find((one) => one.form === "has") ?? first) : (options.find((one) => one.form !== "has") ?? first);
   return { code: form.code === first.code ? code : form.code, form: form.form };
 }
@@ -308,7 +317,7 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
   }
   const prepAt = prepositionAt(scene, end);
   // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
-  const direct = scene.at(end)?.senses.place || (/out(?: of)?$/.test(scene.at(last.at)?.text ?? "") && last.form === "has") ? scene.nouns(end, "object") : undefined;
+  const direct = scene.at(end)?.senses.place || (/(?:out|out of|from)$/.test(scene.at(last.at)?.text ?? "") && last.form === "has") ? scene.nouns(end, "object") : undefined;
   const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
   if (open && subject) {

@@ -218,7 +218,7 @@ function readValve(scene: Scene, sizes: readonly Measure[]): void {
     else continue;
     (current as unknown as { chunks: number[] }).chunks.push(at);
     one.used = true;
-    if (size) scene.use(...range(size.from, size.to));
+    if (size) scene.use(...range(size.from, size.to + (scene.at(size.to)?.senses.part === "valve" ? 1 : 0)));
   }
   for (const one of found) scene.drafts.push({ ...one, rule: "valve", named: true });
 }

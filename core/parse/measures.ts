@@ -91,6 +91,7 @@ function bare(scene: Scene, at: number): Measure | undefined {
     const chunk = chunks[back];
     if (!chunk) break;
     if (chunk.senses.quantity === "torque") return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
+    if (chunk.senses.quantity === "length" || chunk.senses.quantity === "travel") return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "in", quantity: chunk.senses.quantity };
     if (isPressureWord(chunk.senses.quantity)) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi", quantity: chunk.senses.quantity };
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
@@ -167,7 +168,8 @@ function nearestQuantity(scene: Scene, measure: Measure, low: number, high: numb
   let best: { quantity: Quantity; at: number; far: number } | undefined;
   const offer = (at: number, far: number) => {
     const chunk = scene.chunks[at];
-    const quantity = chunk?.senses.quantity;
+    // "the supply gauge says thirty five": the gauge tells what it measures
+    const quantity = chunk?.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk?.senses.quantity;
     if (!quantity || claimed.has(at) || !fits(measure, quantity)) return;
     if (!best || far < best.far) best = { quantity, at, far };
   };
@@ -187,6 +189,8 @@ function nearestQuantity(scene: Scene, measure: Measure, low: number, high: numb
   }
   return best;
 }
+
+const gaugeOf = (text: string): Quantity | undefined => (text.startsWith("supply") ? "supply_pressure" : text.startsWith("signal") ? "signal_pressure" : undefined);
 
 /** "measures", "long": what they are the length of may be said more exactly. */
 const vague = (chunk: Scene["chunks"][number] | undefined) => /^(?:measures|measured|long|across|wide|deep)$/.test(chunk?.text ?? "");

@@ -202,7 +202,7 @@ export class Scene {
         return this.#finish(noun);
       }
       if (chunk.text === "them" && noun.count !== undefined) continue;
-      if (has(chunk, "det") || chunk.text === "of" || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
+      if (has(chunk, "det") || chunk.text === "of" || (chunk.text === "some" && this.chunks[at + 1]?.senses.part) || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
         noun.det = true;
         continue;
       }

@@ -211,6 +211,10 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
   if (current.length >= 2) return strip(current).map((one) => ({ part: one.part, place: one.place }));
   const last = current[0];
   if (!last?.part) return [{ part: undefined }];
+  // there is one seat, one plug: "both" after those means the two parts named last
+  const alone = !/ring|bolting|nut|threads|gasket|diaphragm|spring|fitting|port|seals|tubing|housing/.test(last.part);
+  const pair = scene.recent.filter((one) => one.part !== undefined).slice(-2);
+  if (alone && pair.length === 2) return pair.map((one) => ({ part: one.part, place: one.place }));
   if (last.both) return [{ part: last.part, count: both ? 2 : 2 }];
   if (last.plural || last.count) return [{ part: last.part, place: last.place, count: both ? 2 : undefined }];
   const recent = scene.recent.filter((one) => one.part !== undefined).slice(-2);
@@ -341,7 +345,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   }
   const nouns = state.subject ? state.subject.nouns : pronoun(scene, state, /\b(?:them|em|those|both)\b/.test(chunk.text) ? "them" : "it");
   if (!clauseIsOurs(scene, state.since, at + 1)) return undefined;
-  if (!state.subject && scene.named.length === 0 && reuse && !/\b(?:it|them|em|her)\b/.test(chunk.text)) return undefined;
+  if (!state.subject && scene.named.length === 0 && reuse && !/\b(?:it|them|em|her|ones?|old|original)\b/.test(chunk.text)) return undefined;
   const keep = { not: state.not };
   const denied = keep.not !== undefined && keep.not === at - 1;
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";

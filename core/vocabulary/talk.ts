@@ -30,7 +30,7 @@ export const TALK = new Set(
 
 /** Turns of speech that hold trade words and mean something else. Notation as in row.ts. */
 export const IDIOMS = [
-  "(take|have|grab|save|find|get) (a|me a|you a|your|my|his|her) seat", "(take|have) (a|your) seat over there", "seat belt", "seat cover", "car seat", "back seat", "front seat", "passenger seat", "drivers seat", "hot seat", "truck seat", "window seat", "toilet seat", "booster seat",
+  "(take|have|grab|save|find) (a|me a|you a|your|my|his|her) seat", "(take|have) (a|your) seat over there", "seat belt", "seat cover", "car seat", "back seat", "front seat", "passenger seat", "drivers seat", "hot seat", "truck seat", "window seat", "toilet seat", "booster seat",
   "spring (break|training|cleaning|time|chicken|roll|rolls|water|semester|turkey|football|fling|rain|rains|storms|weather|onions|planting|hunt)", "this spring", "last spring", "next spring", "in the spring", "every spring", "spring for", "come spring", "springtime", "box spring", "hot springs", "spring is (here|coming)", "all spring", "springs eternal",
   "pack[ing] up", "packing (it|heat|the truck|the trailer|my|up|lunch|boxes|his|her|our|your)", "packing house", "packing plant", "packing list", "packing tape", "packing peanuts", "meat packing",
   "(spark|ear|wall|electric|hub|tobacco) plug[s]", "plug (me in|your|my|the phone|that in|the charger|for)", "plugged in [(the|my)]", "plugging (away|in)", "pulled the plug", "pull the plug on", "plug of tobacco", "chew plug",
