@@ -1,4 +1,6 @@
+import { familyOf } from "./families/index.ts";
 import { consequences } from "./consequences/index.ts";
+import { narrow } from "./narrow.ts";
 import { byValve, listen, startListening } from "./parse/index.ts";
 import type { Session, SessionResult } from "./shapes/session.ts";
 
@@ -9,7 +11,9 @@ import type { Session, SessionResult } from "./shapes/session.ts";
 export function hear(session: Session): SessionResult {
   let heard = startListening();
   for (const text of session.say) heard = listen(heard, text);
-  const stretches = byValve(heard.entries, session.valve?.tag);
+  const bill = familyOf(session.valve?.family).bill.map((line) => line.part);
+  const narrowed = narrow(heard.entries, bill, session.history ?? []);
+  const stretches = byValve(narrowed.entries, session.valve?.tag);
   const stretch = stretches.find((one) => one.tag === session.valve?.tag) ?? stretches[stretches.length - 1];
   const after = consequences(
     session.valve ?? {},
@@ -20,9 +24,9 @@ export function hear(session: Session): SessionResult {
   );
   return {
     id: session.id,
-    entries: heard.entries,
+    entries: narrowed.entries,
     unread: heard.unread,
-    ask: heard.ask,
+    ask: heard.ask.length > 0 ? heard.ask : narrowed.ask,
     ...after,
     due: session.on ? after.due : [],
   };

@@ -73,6 +73,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     state.elsewhere = at;
     return at + 1;
   }
+  const slipped = scene.drafts.length > 0 && /^(?:no|nope)$/.test(chunk.text) ? renamePart(scene, state, at) : undefined;
+  if (slipped) return slipped;
   const again = has(chunk, "again") ? copyOnto(scene, state, at) : undefined;
   if (again) return again;
   const leaving = readLeaving(scene, state, at);
@@ -88,8 +90,33 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     const finding = chunk.senses.condition || tightSaid(chunk) || (chunk.senses.severity && !noun) ? readFindings(scene, state, at) : undefined;
     if (finding) return finding;
   }
+  const placeOf = noun ? undefined : readPlaceSubject(scene, state, at);
+  if (placeOf) return placeOf;
   if (noun || (chunk.senses.place && scene.pairOfPlaces(at)) || (has(chunk, "det") && scene.pairOfPlaces(at))) return readSubject(scene, state, at);
   return mark(scene, state, at);
+}
+
+/** "seat's worn, no, the plug": what was just said is said of another part. */
+function renamePart(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const noun = scene.noun(at + 1);
+  const old = state.subject?.nouns[0]?.part;
+  if (!noun?.part || !old || old === noun.part || noun.count || scene.predicateFollows(noun.to) || scene.chunks[noun.to]?.senses.work) return undefined;
+  const { part, place } = noun;
+  for (const draft of scene.drafts) if ("part" in draft.entry && draft.entry.part === old) draft.entry = { ...draft.entry, part, ...(place ? { place } : {}) } as Entry;
+  scene.use(...range(at, noun.to));
+  settleSubject(scene, state, [noun], false);
+  return noun.to;
+}
+
+/** "but the inside's clean": a place of the part named last. */
+function readPlaceSubject(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const chunk = scene.chunks[at];
+  const last = scene.named.at(-1);
+  if (!chunk?.senses.place || !last?.part || state.subject?.open || !scene.predicateFollows(at + 1)) return undefined;
+  settleSubject(scene, state, [{ ...last, place: chunk.senses.place, from: at, to: at + 1, core: at, count: undefined }], true);
+  scene.use(at);
+  state.since = at;
+  return at + 1;
 }
 
 /** Small words that change what a later predicate means. */

@@ -61,7 +61,8 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
   const said: Said[] = [];
   let at = start;
   let end = start;
-  let not = state.not !== undefined;
+  // "wouldn't you know it" denies nothing
+  let not = state.not !== undefined && (has(scene.at(state.not), "not") || has(scene.at(state.not), "notAfter"));
   const led = leading(scene, state, start);
   let { severity, extent } = led;
   const { place } = led;
@@ -69,6 +70,8 @@ function readGroup(scene: Scene, state: ClauseState, start: number): { said: Sai
     const chunk = scene.at(at);
     if (!chunk || chunk.used || chunk.talk) break;
     if (chunk.senses.severity && (!chunk.senses.condition || scene.at(at + 1)?.senses.condition)) {
+      // "no cracks, slight corrosion": what has a degree is there
+      if (said.length > 0 && !has(scene.at(at - 1), "or")) not = false;
       severity = chunk.senses.severity;
       at += 1;
       continue;
@@ -196,7 +199,7 @@ export function trail(scene: Scene, from: number): { severity?: Severity; extent
     const chunk = scene.at(at);
     if (!chunk || chunk.used || chunk.talk) break;
     const next = scene.at(at + 1);
-    const spread = chunk.text === "all over" && scene.noun(at + 1)?.part !== undefined;
+    const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, "it"));
     if (spread) break;
     if (chunk.senses.extent && found.extent === undefined && !(next?.senses.condition && chunk.senses.extent === "partial")) {
       found.extent = chunk.senses.extent;
@@ -254,7 +257,11 @@ function choose(scene: Scene, state: ClauseState, at: number, inGroup: boolean):
   const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
   const everyday = EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
   if (chunk.text === "painted" && !(HOLES.has(scene.noun(at + 1)?.part ?? "") || HOLES.has(subject ?? ""))) return undefined;
-  if (everyday && !joined && (!said || subject === undefined)) return undefined;
+  // "shot, that actuator spring": the verdict first, then its part
+  const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
+  if (everyday && !joined && !turned && (!said || subject === undefined)) return undefined;
+  // "just flat gone"
+  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition) return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity)) return undefined;
   if (/^(?:ok|okay|alright|all right)$/.test(chunk.text) && !inGroup && !(has(before, "is") && before?.text !== "just") && !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) && !before?.senses.severity) return undefined;
@@ -328,7 +335,7 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
     return subjectNouns();
   }
   if (objects && (last.form !== "is" || here)) {
-    const followed = scene.predicateFollows(objects.end);
+    const followed = scene.predicateFollows(objects.end) && !saysAgain(scene, objects.end);
     if (!followed || last.form === "has") return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
   }
   // "torn diaphragm": a condition that stands before its part
@@ -341,10 +348,33 @@ function target(scene: Scene, state: ClauseState, said: readonly Said[], start: 
   }
   // "broke the egg": done to something that is none of the valve's
   if (DEEDS.has(last.code) && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk)) return undefined;
+  const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
+  if (behind && !open) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   if (subject) return { ...subjectNouns(), named: subject.open };
   const carriedParts = carried(scene, state);
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent) return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+/** "no damage, upper housing, no damage, lower housing": the same shape once more. */
+function saysAgain(scene: Scene, from: number): boolean {
+  let at = from;
+  if (has(scene.at(at), "not")) at += 1;
+  if (!scene.at(at)?.senses.condition) return false;
+  at += 1;
+  while (has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
+  return scene.noun(at)?.part !== undefined;
+}
+
+/** "torn at the center, that lower diaphragm": the part said last, with nothing more said of it. */
+function verdictFirst(scene: Scene, from: number): { nouns: Noun[]; end: number } | undefined {
+  let at = from;
+  while (scene.isPlain(at) && !has(scene.at(at), "det") && !has(scene.at(at), "it") && !has(scene.at(at), "is") && !has(scene.at(at), "and") && at < from + 2) at += 1;
+  if (scene.chunks.slice(0, from).some((one) => one.talk)) return undefined;
+  const behind = scene.nouns(at, "object");
+  if (!behind?.nouns[0]?.part || behind.nouns.some((one) => one.fresh) || (scene.predicateFollows(behind.end) && !saysAgain(scene, behind.end))) return undefined;
+  if (scene.at(behind.end)?.senses.work || scene.at(behind.end)?.senses.placing || scene.at(behind.end)?.unknown || scene.at(behind.end)?.number) return undefined;
+  return behind;
 }
 
 function prepositionAt(scene: Scene, from: number): number {

@@ -164,6 +164,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const settled = settleTests(scene, tests, measures.readings, carry.lastTest);
   readValve(scene, measures.sizes);
   readClauses(scene);
+  answerOneself(scene);
   for (const [at, one] of scene.chunks.entries()) {
     if (one.hazard) scene.drafts.push({ entry: { type: "hazard", hazard: one.hazard }, chunks: [at], rule: "hazard", named: true });
     if (one.command) scene.drafts.push({ entry: { type: "command", command: one.command }, chunks: [at], rule: "command", named: true });
@@ -174,6 +175,22 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   for (const draft of readings) scene.use(...draft.chunks);
   const tested = settled.map((test): Draft => ({ entry: { type: "test", test: test.test, result: test.result }, chunks: test.chunks.length > 0 ? test.chunks : [test.at], rule: "test", named: true }));
   return { scene, drafts: order(scene, oneEach(scene.drafts), readings, tested), named: scene.named, recent: scene.recent };
+}
+
+/** "is the yoke cracked? nope": a question to oneself is what its answer makes of it; unanswered it says nothing. */
+function answerOneself(scene: Scene): void {
+  const first = scene.skipPlain(0) > 0 && !/^(?:is|are|was|were|does|did|do)$/.test(scene.at(0)?.text ?? "") ? scene.skipPlain(0) : 0;
+  if (!/^(?:is|are|was|were|does)$/.test(scene.at(first)?.text ?? "") || !(has(scene.at(first + 1), "it") || scene.noun(first + 1))) return;
+  const answer = scene.chunks.findIndex((one, at) => at > first + 1 && /^(?:no|nope|nah|not|no sir|yes|yeah|yep|yup|it is)$/.test(one.text));
+  const no = answer > 0 && /^n/.test(scene.at(answer)?.text ?? "");
+  for (const draft of [...scene.drafts]) {
+    if (draft.entry.type !== "finding" || (answer > 0 && Math.min(...draft.chunks.filter((at) => at > first)) > answer)) continue;
+    if (no) draft.entry = { ...draft.entry, absent: true };
+    else if (answer < 0) {
+      scene.drafts.splice(scene.drafts.indexOf(draft), 1);
+      for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+    }
+  }
 }
 
 /** "no leak at sixty", "leaking at fifty pounds": a leak and a pressure are a seat test even before it is settled. */

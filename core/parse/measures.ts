@@ -1,6 +1,7 @@
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
 import { has, type Noun, type Scene } from "./scene.ts";
+import { STROKING } from "./tests.ts";
 
 /**
  * Step 4a: numbers with units become readings. What a number is of is settled by the nearest word that says so,
@@ -152,7 +153,8 @@ function isTalkOf(scene: Scene, low: number, high: number, sure: boolean): boole
     if (!chunk) continue;
     if (chunk.talk) foreign += 2;
     else if (chunk.unknown) foreign += sure ? 0.5 : 1;
-    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || (chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun" && !one.with))) return false;
+    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || STROKING.test(chunk.text)) return false;
+    else if (foreign < 2 && chunk.senses.work && !chunk.senses.plain && chunk.senses.work.every((one) => one.form !== "noun" && !one.with)) return false;
     else if (chunk.senses.quantity && chunk.senses.quantity !== "duration" && chunk.senses.quantity !== "length" && foreign < 2 && chunk.senses.quantity !== "torque") return false;
   }
   return foreign > (sure ? 0.9 : 0);

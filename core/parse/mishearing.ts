@@ -100,7 +100,6 @@ function tradeSounds(lexicon: Lexicon, first: string): Sounded[] {
 
 /** Farther than this nothing is proposed: one strange word, one everyday word, several words run together. */
 const NEAR = 0.2;
-const NEAR_ENGLISH = 0.1;
 const NEAR_SPLIT = 0.14;
 const CHOICES = 3;
 const isNumberWord = (word: string) => ONES[word] !== undefined || TEENS[word] !== undefined || TENS[word] !== undefined || SCALES[word] !== undefined;
@@ -119,8 +118,9 @@ export function soundAlikes(words: readonly string[], unread: readonly boolean[]
       const single = to === at + 1;
       const spelling = span.join("");
       if (spelling.length < 4) continue;
-      const english = single && isEnglish(spelling);
-      for (const { word, far } of nearest(spelling, lexicon, single ? (english ? NEAR_ENGLISH : NEAR) : NEAR_SPLIT, single ? 3 : 5)) here.push({ from: at, to, mean: [word], far: english ? far * 1.5 : far });
+      // a plain English word is taken for another only where a known confusion says so
+      if (single && isEnglish(spelling)) continue;
+      for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5)) here.push({ from: at, to, mean: [word], far });
     }
     if (here.length > 0) found.push(here.sort((a, b) => a.far - b.far).slice(0, CHOICES));
   }

@@ -12,6 +12,14 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   while (/^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") && !scene.noun(from)) from += 1;
   const objects = scene.nouns(from, "object") ?? (scene.isPlain(from) ? scene.nouns(from + 1, "object") : undefined);
   let end = objects?.end ?? from;
+  // "bring me a gasket next trip out, and a breather"
+  let more = end;
+  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), "onList")) && !has(scene.at(more), "and")) more += 1;
+  const further = objects && has(scene.at(more), "and") ? scene.nouns(more + 1, "object") : undefined;
+  if (objects && further && further.nouns.every((one) => one.part && !one.fresh) && !scene.predicateFollows(further.end)) {
+    objects.nouns.push(...further.nouns);
+    end = further.end;
+  }
   const listed = has(scene.at(end), "onList") || has(scene.at(end + 1), "onList");
   if (weak && !listed) return undefined;
   if (listed) end += has(scene.at(end), "onList") ? 1 : 2;

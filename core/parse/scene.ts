@@ -151,7 +151,8 @@ export class Scene {
         return this.#finish(noun);
       }
       if (count !== undefined) {
-        noun.count = count;
+        // "three of the eight studs": the first counts
+        noun.count ??= count;
         const next = this.chunks[at + 1];
         if (next && (has(next, "is") || has(next, "has")) && !next.senses.part && !has(next, "and") && this.named.length > 0 && this.named.at(-1)?.plural) {
           // "two studs are bent and one is missing"

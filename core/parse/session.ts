@@ -5,6 +5,7 @@ import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
 import { type Fragment, ranked, readMeant } from "./fragment.ts";
 import { marksOf, unreadOf } from "./marks.ts";
+import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting } from "./questions.ts";
 import type { Carry, Draft, Named } from "./scene.ts";
 import { splitWords, type Word } from "./words.ts";
 
@@ -37,8 +38,11 @@ export interface Listening {
   /** what stands after the last phrase, in order */
   entries: Entry[];
   unread: Unread[];
+  /** the question still open, at most one */
   ask: Ask[];
   muted: boolean;
+  /** a number that waits for its unit */
+  readonly waiting?: Waiting;
   /** what stands of each phrase, and what its successor may refer to */
   readonly steps: Step[];
   readonly lexicon: Lexicon;
@@ -102,6 +106,9 @@ class Working {
   /** the run of words before an amendment, in case nothing was read from it */
   #restFrom: number | undefined;
   #restTo = 0;
+  #waiting: Waiting | undefined;
+  /** the least sure word-for-word reading of this phrase's runs */
+  #respelled = false;
 
   constructor(session: Listening, text: string, words: Word[], list: string[], phrase: number) {
     this.#session = session;
@@ -121,6 +128,7 @@ class Working {
       this.#readMuted();
       return;
     }
+    if (this.#answered()) return;
     let from = 0;
     let pending: Turn["kind"] | undefined;
     for (const turn of this.#turns()) {
@@ -146,6 +154,29 @@ class Working {
     const kept = fragment.drafts.filter(({ entry }) => entry.type === "hazard" || (entry.type === "command" && entry.command === "unmute"));
     this.#accept({ ...fragment, drafts: kept }, 0);
     if (kept.some(({ entry }) => entry.type === "command")) this.#muted = false;
+  }
+
+  /** A word or two that answer the question asked last. */
+  #answered(): boolean {
+    if (this.#list.length === 0 || this.#list.length > 4) return false;
+    const fragment = readMeant(this.#list, this.#carry(), this.#session.lexicon);
+    const { waiting } = this.#session;
+    const reading = waiting && unitAnswer(waiting, this.#list, fragment);
+    if (reading) {
+      this.#cover(0, this.#list.length, "number", "answer");
+      this.#push([{ entry: reading, chunks: [], rule: "answer", named: true }], () => [0, this.#text.length]);
+      return true;
+    }
+    const step = this.#steps.at(-1);
+    const after = step && partAnswer(step.entries, this.#list, fragment);
+    if (!step || !after) return false;
+    this.#cover(0, this.#list.length, "part", "answer");
+    this.#touched.add(step.phrase);
+    const parts = lastParts(after, step.after);
+    this.#steps = [...this.#steps.slice(0, -1), { ...step, entries: after, after: parts }];
+    this.#reference = { ...this.#reference, parts: parts.parts, recent: parts.recent };
+    this.#turned = true;
+    return true;
   }
 
   #turns(): Turn[] {
@@ -265,6 +296,7 @@ class Working {
       for (let word = one.from; word < one.to; word += 1) this.#covered[from + word] = true;
     }
     this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
+    this.#respelled = (fragment.respelled?.length ?? 0) > 0;
     const kept = this.#muted ? fragment.drafts.filter(({ entry }) => entry.type === "hazard" || entry.type === "command") : fragment.drafts;
     this.#push(kept, (draft) => {
       const chunks = draft.chunks.map((at) => fragment.scene.chunks[at]).filter((one) => one !== undefined);
@@ -272,6 +304,11 @@ class Working {
       const last = Math.max(...chunks.map((one) => one.to)) - 1 + from;
       return [this.#words[first]?.from ?? 0, this.#words[last]?.to ?? this.#text.length];
     });
+    const wanted = numberWaiting(fragment, this.#phrase);
+    if (wanted && this.#asks.length === 0) {
+      this.#asks.push(wanted.ask);
+      this.#waiting = wanted.waiting;
+    }
     const tested = [...kept].reverse().find(({ entry }) => entry.type === "test")?.entry;
     this.#reference = { parts: fragment.named, recent: fragment.recent, lastTest: tested?.type === "test" ? tested.test : this.#reference.lastTest };
     if (kept.some(({ entry }) => entry.type === "valve" && entry.tag)) this.#reference = keepAfterTag(fragment, kept, this.#reference);
@@ -280,7 +317,7 @@ class Working {
   #push(drafts: readonly Draft[], span: (draft: Draft) => [number, number]): void {
     for (const draft of drafts) {
       const at = span(draft);
-      const entry: Entry = { ...draft.entry, words: this.#text.slice(at[0], at[1]), rule: draft.rule, confidence: draft.named ? 0.97 : 0.9, phrase: this.#phrase, at };
+      const entry: Entry = { ...draft.entry, words: this.#text.slice(at[0], at[1]), rule: draft.rule, confidence: (draft.named ? 0.98 : 0.95) * (this.#respelled ? 0.93 : 1), phrase: this.#phrase, at };
       this.#current.push(entry);
       if (entry.type === "hazard") this.#alerts.push(entry);
       if (entry.type === "command" && entry.command === "mute") this.#muted = true;
@@ -322,6 +359,10 @@ class Working {
 
   result(): Listening {
     const { marks, unread } = unreadOf(this.#text, this.#words, this.#covered, this.#marks, this.#phrase, this.#current.length > 0 || this.#turned);
+    const doubt = unread.length > 0 && this.#current.length > 0 ? 0.93 ** Math.min(unread.length, 3) : 1;
+    this.#current = this.#current.map((entry) => ({ ...entry, confidence: Number(((entry.confidence ?? 0.95) * doubt).toFixed(3)) }));
+    const which = this.#asks.length === 0 ? partWanted(this.#current, this.#phrase) : undefined;
+    if (which) this.#asks.push(which);
     const reading: PhraseReading = { text: this.#text, entries: this.#current, unread, ask: this.#asks, marks, touched: [...this.#touched], alerts: this.#alerts };
     const steps = this.#current.length > 0 ? [...this.#steps, { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference }] : this.#rename();
     const session = this.#session;
@@ -329,8 +370,9 @@ class Working {
       phrases: [...session.phrases, reading],
       entries: steps.flatMap((step) => step.entries),
       unread: [...session.unread, ...unread],
-      ask: [...session.ask, ...this.#asks],
+      ask: this.#current.length > 0 || this.#turned || this.#asks.length > 0 ? this.#asks : session.ask,
       muted: this.#muted,
+      waiting: this.#waiting,
       steps,
       lexicon: session.lexicon,
     };

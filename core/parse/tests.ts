@@ -29,6 +29,7 @@ export function findTests(scene: Scene): TestSaid[] {
     const { senses } = chunk;
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
+    else if (chunk.text === "stroke" && chunks[at + 1]?.senses.verdict && /^(?:pass|fail)/.test(chunks[at + 1]?.text ?? "")) tests.push({ at, test: "stroke", result: null, chunks: [at] });
     else if (senses.testing) {
       const part = partBefore(scene, at);
       if (part) tests.push({ at, test: part.test, result: null, chunks: [part.at, at] });

@@ -1,4 +1,5 @@
 import type { Status, Work } from "../shapes/codes.ts";
+import { TOOLS } from "../vocabulary/talk.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, range, reset, settleSubject } from "./clauses.ts";
 import { talkBehind } from "./findings.ts";
 import { has, type Named, type Noun, type Scene } from "./scene.ts";
@@ -15,6 +16,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     const small = option.with ? smallWordAt(scene, at, option.with) : undefined;
     const topsUp = option.code === "filled" && (state.subject?.nouns[0] ?? scene.named[0])?.part === "oil";
     if (option.with && small === undefined && !topsUp) continue;
+    // "spring's broke, it's in pieces down in there": what happened to it, not what was done
+    if (option.with && small !== at + 1 && chunk.senses.condition && state.subject?.open) continue;
     // "on this rebuild": with an article it is a thing, not an order
     if (option.form === "base" && !option.with && has(scene.at(at - 1), "det") && /^(?:a|an|the|this|that|every|each|our|last|my)$/.test(scene.at(at - 1)?.text ?? "")) continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
@@ -153,7 +156,7 @@ function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): W
   if (objects && objects.nouns[0]) {
     const first = objects.nouns[0];
     const loose = (subject !== undefined || scene.drafts.length > 0) && !first.det && first.count === undefined && !first.fresh && !first.both && scene.predicateFollows(objects.end);
-    const passive = open && (form === "past" || form === "noun") && !first.det && !first.count;
+    const passive = open && (form === "past" || form === "noun" || (form === "ing" && state.not !== undefined)) && !first.det && !first.count;
     if (!loose && !passive) {
       if (first.one || first.other) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
       return { nouns: objects.nouns, named: true, from: at, to: objects.end };
@@ -169,6 +172,7 @@ function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): W
   }
   // a verb with an object that the log does not know is about something else
   if (it && (it.unknown || it.talk)) return undefined;
+  if (has(it, "det") && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
   if ((has(it, "det") || (it && /^(?:my|his|her|your|the)$/.test(it.text))) && (scene.at(next + 1)?.unknown || scene.at(next + 1)?.talk)) return undefined;
   if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
   return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
@@ -244,7 +248,7 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     if (!one || one.hazard || one.talk || one.command || (one.used && !one.senses.part)) break;
     if (one.unknown) break;
     const nounWork = one.senses.work?.find((sense) => sense.form === "noun" && ["greased", "threadlocked", "cleaned", "lapped", "inspected", "adjusted", "dressed", "calibrated"].includes(sense.code));
-    if (nounWork && !noun && !one.senses.part && !substance) {
+    if (nounWork && (!noun || /^g[ai]v/.test(chunk.text)) && !one.senses.part && !substance) {
       substance = { code: nounWork.code, at: next };
       end = next + 1;
       continue;
@@ -276,6 +280,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       continue;
     }
     if (has(one, "det") || one.senses.severity || has(one, "prep") || (scene.isPlain(next) && !has(one, "and")) || (has(one, "fresh") && !noun)) continue;
+    // "a shot of grease"
+    if (one.text === "shot") continue;
     if (one.senses.condition && !noun) condition = true;
     break;
   }
@@ -338,6 +344,12 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   const chunk = scene.at(at);
   if (!chunk || chunk.used) return undefined;
   const reuse = has(chunk, "reuse");
+  // "bonnet back on"
+  if (chunk.text === "back" && scene.at(at + 1)?.text === "on" && state.subject?.open) {
+    for (const one of state.subject.nouns) emitWork(scene, state, "installed", "done", one, [one.from, at + 2], "placed_installed");
+    settleSubject(scene, state, state.subject.nouns, false);
+    return at + 2;
+  }
   if (!reuse && !has(chunk, "leave")) {
     // "left the old gasket in"
     if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);

@@ -24,7 +24,7 @@ export const GRAMMAR = {
   and: ["and", "plus", "along with", "as well as", "n", "then", "together with", "and also", "and the", "&", "with", "+"],
   or: ["or", "nor", "or any", "or even", "neither", "and no"],
   but: ["but", "just", "only", "though", "however", "although", "except", "so", "because", "cause", "since", "otherwise", "which", "while", "even though", "yet", "other than"],
-  it: ["it", "its", "thats", "shes", "hes", "theyre", "that one", "this one", "them", "em", "him", "her", "they", "those", "these", "both", "both of them", "all of them", "that", "this", "the thing", "that thing", "both of em", "this thing", "the old one", "old one", "all", "she", "he", "the same one", "the one", "this guy", "that guy", "the lot", "it all", "em both", "them both", "the two", "the two of them", "em all", "that sucker", "the pair", "themselves", "itself", "things", "thing"],
+  it: ["it", "its", "thats", "shes", "hes", "theyre", "that one", "this one", "them", "em", "him", "her", "they", "those", "these", "both", "both of them", "all of them", "that", "this", "the thing", "that thing", "both of em", "this thing", "the old one", "old one", "all", "she", "he", "the same one", "the one", "this guy", "that guy", "the lot", "it all", "em both", "them both", "the two of them", "em all", "that sucker", "the pair", "themselves", "itself", "things", "thing"],
   fresh: ["new", "whole new", "a whole new", "brand new", "a new", "fresh", "another", "replacement", "spare", "nice new", "brand spanking new", "new set of", "new style", "a fresh", "fresh set of", "newer", "a different"],
   old: ["old", "same", "original", "existing", "same old", "same one", "old one", "used"],
   again: ["same", "ditto", "likewise", "same (thing|deal|story|again|here|issue|problem|condition|with|for|on|goes|as|way)", "same (thing|deal|story) (with|for|on)", "same as", "same goes for", "and so (is|are|was|were|does|did|has)", "so (is|are|was|were|does|did|has)", "samething", "that goes for", "identical on", "same for", "me too", "as (is|are|was) the", "just like", "repeat for", "repeat that for", "same on", "exact same (thing|deal)"],
@@ -39,7 +39,7 @@ export const GRAMMAR = {
   past: ["last (time|trip|visit|month|year|week|go round|job|rebuild|service|inspection|go around|summer|winter|spring|fall|quarter|round|tear down|one)", "back in (january|february|march|april|may|june|july|august|september|october|november|december)", "a (month|year|week) ago", "(two|three|four|five|six|few|couple) (months|years|weeks) ago", "the time before", "previously", "before that", "yesterday", "months ago", "weeks ago", "years ago"],
   compare: ["than last (time|trip|visit|month|year)", "than before", "since last (time|trip|visit)", "like last (time|trip|visit)", "about like last time", "(worse|better) than (last time|it was|before|last trip|last visit)", "same as last (time|trip|visit)", "compared to last (time|trip|visit)", "just like last (time|trip)", "than it was [last time]", "as last (time|trip|visit)", "again"],
   /** somebody else said it */
-  reported: ["(operator|pumper|supervisor|boss|he|she|they|customer|foreman|company man|lease operator|dispatcher|production|engineer|tech|night shift|day shift|day tech) (says|said|told me|tells me|claims|claimed|reports|reported|thinks|swears|reckons|complained|complains)", "according to", "they (say|said)", "word is"],
+  reported: ["(operator|pumper|supervisor|boss|he|she|they|customer|foreman|company man|lease operator|dispatcher|production|engineer|tech|night shift|day shift|day tech) (says|said|told me|tells me|claims|claimed|reports|reported|thinks|swears|reckons|complained|complains)", "told (him|her|them|em) to", "according to", "they (say|said)", "word is"],
 } as const;
 export type GrammarRole = keyof typeof GRAMMAR;
 
@@ -86,6 +86,7 @@ export const PLAIN = new Set(
   by means due per via upon
   s t m re ve ll d n
   stroke strokes stroking strike cycle
+  wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire scraper emery cloth pan tote bench towel mind plain rest round
   finally eventually fluid liquid condensate water gas coming process flow flowing
   fresh better best worse worst less least enough plenty extra
   standing stood stands laying lying lay hanging hung stays stayed stay keep keeps kept keeping
