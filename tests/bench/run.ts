@@ -1,0 +1,47 @@
+import { execFileSync } from "node:child_process";
+import { cpus } from "node:os";
+import { fileURLToPath } from "node:url";
+import { clientSize } from "./client-size.ts";
+import { corpora } from "./corpora.ts";
+import { growth } from "./growth.ts";
+import { hostile } from "./hostile.ts";
+import { reading } from "./reading.ts";
+import { reckoning } from "./reckoning.ts";
+import { reliability } from "./reliability.ts";
+import { storing } from "./storing.ts";
+
+/** Every figure that the project gives of itself, each beside a peer or a target of the same run. */
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<string[]>][] = [
+  ["reading", "Phrases read per second", reading],
+  ["growth", "Ten times the text", growth],
+  ["hostile", "Hostile phrases", hostile],
+  ["storing", "Phrases stored through HTTP", () => storing(ROOT)],
+  ["size", "Client size", () => clientSize(ROOT)],
+  ["reckoning", "Reckoning", reckoning],
+  ["corpora", "Corpora: jobs read wholly right", corpora],
+  ["reliability", "Reliability of an entry's confidence", reliability],
+];
+
+const wanted = process.argv.slice(2);
+const names = SECTIONS.map(([name]) => name).join(" ");
+if (wanted.includes("--help")) {
+  process.stdout.write(
+    `npm run bench [-- SECTION ...]\n\nSections: ${names}\nReads no settings from the environment.\n`,
+  );
+  process.exit(0);
+}
+const unknown = wanted.find((word) => !SECTIONS.some(([name]) => name === word));
+if (unknown) {
+  process.stderr.write(`bench: ${unknown} is no section; there are ${names}\n`);
+  process.exit(2);
+}
+execFileSync(process.execPath, ["server/commands/build.mjs"], { cwd: ROOT, stdio: ["ignore", "ignore", "ignore"] });
+process.stdout.write(
+  `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}. Trust the ratios, not the speeds.\n`,
+);
+for (const [name, heading, run] of SECTIONS) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  process.stdout.write(`\n${heading}\n`);
+  for (const line of await run()) process.stdout.write(`  ${line}\n`);
+}

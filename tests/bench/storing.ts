@@ -1,0 +1,108 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { randomUUID } from "node:crypto";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createClient } from "@libsql/client";
+import { phrases } from "./corpus-phrases.ts";
+import { figure } from "./timing.ts";
+
+const CLIENTS = 20;
+const FOR_MS = 2500;
+
+/**
+ * Phrases acknowledged per second by the real server over HTTP, each read, its entries stored and on disk before the
+ * answer; beside it, turn and turn about on the same disk, bare single inserts with the same driver and settings.
+ */
+export async function storing(root: string): Promise<string[]> {
+  const folder = await mkdtemp(join(tmpdir(), "handsfull-bench-"));
+  const { address, child } = await startServer(root, folder);
+  try {
+    const bare: number[] = [];
+    const single: number[] = [];
+    const batches: number[] = [];
+    for (let round = 0; round < 3; round++) {
+      bare.push(await bareInserts(join(folder, `bare-${round}.db`)));
+      single.push(await post(address, 1));
+      batches.push(await post(address, 25));
+    }
+    const [inserts, one, many] = [bare, single, batches].map(median) as [number, number, number];
+    return [
+      `median of three rounds of ${FOR_MS / 1000} s each, everything durable (WAL, synchronous FULL)`,
+      `bare node and libSQL, one insert at a time        ${figure(inserts)} rows/s`,
+      `${CLIENTS} clients, one phrase a request, jobs of 12      ${figure(one)} phrases/s, ${figure(one / inserts)} of bare`,
+      `${CLIENTS} clients, 25 phrases a request (an outbox)     ${figure(many)} phrases/s, ${figure(many / inserts)} of bare`,
+    ];
+  } finally {
+    child.kill("SIGTERM");
+    await new Promise((resolve) => child.once("exit", resolve));
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+async function bareInserts(path: string): Promise<number> {
+  const client = createClient({ url: `file:${path}` });
+  await client.execute("PRAGMA journal_mode = WAL");
+  await client.execute(
+    "CREATE TABLE phrases (id TEXT PRIMARY KEY, job TEXT NOT NULL, text TEXT NOT NULL, at TEXT NOT NULL)",
+  );
+  const until = performance.now() + FOR_MS;
+  let rows = 0;
+  for (; performance.now() < until; rows++) {
+    const args = [randomUUID(), "job", phrases[rows % phrases.length] ?? "", new Date().toISOString()];
+    await client.execute({ sql: "INSERT INTO phrases VALUES (?, ?, ?, ?)", args });
+  }
+  client.close();
+  return (1000 * rows) / FOR_MS;
+}
+
+/** Phrases that were answered `stored`, per second. */
+async function post(address: string, each: number): Promise<number> {
+  const until = performance.now() + FOR_MS;
+  let stored = 0;
+  const client = async (n: number) => {
+    let job = { id: randomUUID(), tag: `LCV-${n}`, startedAt: new Date().toISOString() };
+    for (let said = 0; performance.now() < until; said += each) {
+      if (said >= 12 * each) {
+        job = { ...job, id: randomUUID() };
+        said = 0;
+      }
+      const sent = Array.from({ length: each }, (_, k) => ({
+        id: randomUUID(),
+        job: job.id,
+        text: phrases[(said + k + n * 40) % phrases.length] ?? "",
+        saidAt: new Date(Date.now() + k).toISOString(),
+        how: "typed",
+      }));
+      const reply = await fetch(new URL("api/phrases", address), {
+        method: "POST",
+        headers: { "content-type": "application/json" },
+        body: JSON.stringify({ jobs: [job], phrases: sent }),
+      });
+      const { results } = (await reply.json()) as { results: { status: string }[] };
+      stored += results.filter((one) => one.status === "stored").length;
+    }
+  };
+  const began = performance.now();
+  await Promise.all(Array.from({ length: CLIENTS }, (_, n) => client(n)));
+  return (1000 * stored) / (performance.now() - began);
+}
+
+async function startServer(root: string, folder: string): Promise<{ address: string; child: ChildProcess }> {
+  const env = { ...process.env, PORT: "0", HOST: "127.0.0.1", DATA_DIR: folder, DATABASE_URL: "", LOG_LEVEL: "error" };
+  const child = spawn(process.execPath, ["dist/server/main.js"], {
+    cwd: root,
+    env,
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  const address = await new Promise<string>((resolve, reject) => {
+    child.stdout?.on("data", (bytes) => {
+      const found = /https?:\/\/\S+/.exec(String(bytes));
+      if (found) resolve(found[0]);
+    });
+    child.once("exit", (code) => reject(new Error(`the server ended with ${code}`)));
+  });
+  return { address, child };
+}
+
+const median = (values: number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
