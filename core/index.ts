@@ -6,6 +6,19 @@ export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.
 export { consequences } from "./consequences/index.ts";
 export { FAMILIES, familyOf } from "./families/index.ts";
 export { hear } from "./hear.ts";
+export { narrow } from "./narrow.ts";
+export {
+  type Code,
+  glossary,
+  type HelpPart,
+  helpPage,
+  meaningOf,
+  nameOf,
+  type Taught,
+  teach,
+  type WordKind,
+  type WordLine,
+} from "./pages/index.ts";
 export {
   byValve,
   type Listening,
@@ -20,5 +33,6 @@ export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts
 export type { Ask, Entry, Unread } from "./shapes/entry.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
+export { type TaughtWord, taughtWordSchema } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";

@@ -24,7 +24,7 @@ export interface Fragment {
  */
 export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const heard = readFragment(words, carry, lexicon);
-  const confused = knownConfusions(words);
+  const confused = knownConfusions(words, lexicon);
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? best(heard, words, confused, carry, lexicon) : heard;
   if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;

@@ -1,7 +1,5 @@
-import { CONFUSIONS } from "../vocabulary/confusions.ts";
 import { isEnglish } from "../vocabulary/english.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import { Pattern } from "../vocabulary/notation.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
 
@@ -16,37 +14,11 @@ export interface Proposal {
   mean: string[];
 }
 
-interface Row {
-  pattern: Pattern;
-  mean: string;
-  behind?: Set<string>;
-  ahead?: Set<string>;
-}
-
-/** Behind which "is" may stand, these may too. */
-const SAID = ["its", "thats", "looks", "looked", "were", "feels", "got", "gone", "theyre"];
-
-let byFirst: Map<string, Row[]> | undefined;
-
-function table(): Map<string, Row[]> {
-  if (byFirst) return byFirst;
-  byFirst = new Map();
-  for (const { hear, mean, behind, ahead } of CONFUSIONS) {
-    const row: Row = { pattern: new Pattern(hear), mean, behind: behind ? new Set([...behind.split(" "), ...(/\bis\b/.test(behind) ? SAID : [])]) : undefined, ahead: ahead ? new Set(ahead.split(" ")) : undefined };
-    for (const first of row.pattern.firsts) {
-      const list = byFirst.get(first);
-      if (list) list.push(row);
-      else byFirst.set(first, [row]);
-    }
-  }
-  return byFirst;
-}
-
 const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word.slice(0, -1) : word);
 
 /** Known confusions, from left to right, the longest first. */
-export function knownConfusions(words: readonly string[]): Proposal[] {
-  const rows = table();
+export function knownConfusions(words: readonly string[], lexicon: Lexicon): Proposal[] {
+  const rows = lexicon.confusions;
   const found: Proposal[] = [];
   let previous = "";
   for (let at = 0; at < words.length; ) {
@@ -58,7 +30,7 @@ export function knownConfusions(words: readonly string[]): Proposal[] {
   return found;
 }
 
-function bestRow(rows: Map<string, Row[]>, words: readonly string[], at: number, previous: string): Proposal | undefined {
+function bestRow(rows: Lexicon["confusions"], words: readonly string[], at: number, previous: string): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
   const singulars = words.map((one, nth) => (nth >= at && nth < at + 4 && one.length > 2 && one.endsWith("s") ? one.slice(0, -1) : one));

@@ -1,6 +1,7 @@
 import type { Acts, Bound, Condition, Extent, Hazard, Part, Place, Quantity, Service, Severity, Test, Work } from "../shapes/codes.ts";
 import { COMMAND_ROWS, HAZARD_ROWS, NO_HAZARD } from "./alarms.ts";
 import { CONDITION_ROWS } from "./conditions.ts";
+import { CONFUSIONS } from "./confusions.ts";
 import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "./details.ts";
 import { GRAMMAR, type GrammarRole, PLAIN, TURNS } from "./grammar.ts";
 import { inflect, plurals } from "./inflect.ts";
@@ -48,6 +49,31 @@ export interface PatternIndex<Code> {
   byFirst: Map<string, { pattern: Pattern; code: Code }[]>;
 }
 
+/** A known mishearing, ready to be matched. */
+export interface ConfusionRow {
+  pattern: Pattern;
+  mean: string;
+  behind?: Set<string>;
+  ahead?: Set<string>;
+}
+
+/** Behind which "is" may stand, these may too. */
+const SAID = ["its", "thats", "looks", "looked", "were", "feels", "got", "gone", "theyre"];
+
+function confusionTable(): Map<string, ConfusionRow[]> {
+  const byFirst = new Map<string, ConfusionRow[]>();
+  for (const { hear, mean, behind, ahead } of CONFUSIONS) {
+    const row: ConfusionRow = {
+      pattern: new Pattern(hear),
+      mean,
+      behind: behind ? new Set([...behind.split(" "), ...(/\bis\b/.test(behind) ? SAID : [])]) : undefined,
+      ahead: ahead ? new Set(ahead.split(" ")) : undefined,
+    };
+    for (const first of row.pattern.firsts) byFirst.set(first, [...(byFirst.get(first) ?? []), row]);
+  }
+  return byFirst;
+}
+
 /** What a stretch that begins with a word may be. */
 export const OPENS = { noHazard: 1, hazard: 2, idiom: 4, command: 8, tag: 16, number: 32, turn: 64 } as const;
 
@@ -61,6 +87,8 @@ export interface Lexicon {
   undo: PatternIndex<true>;
   amend: PatternIndex<true>;
   note: PatternIndex<true>;
+  /** known mishearings, by the first word heard */
+  confusions: Map<string, ConfusionRow[]>;
   /** what a word may open, as OPENS bits: most words open nothing, and need not be asked seven times */
   opens: Map<string, number>;
   /** every single word that some row uses */
@@ -242,6 +270,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
       return longestFrom(root, list, start);
     },
     ...patterns,
+    confusions: confusionTable(),
     opens: openings(patterns),
     words,
     tradeWords,
