@@ -33,6 +33,6 @@ export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts
 export type { Ask, Entry, Unread } from "./shapes/entry.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
-export { type TaughtWord, taughtWordSchema } from "./shapes/taught-word.ts";
+export type { TaughtWord } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
