@@ -43,7 +43,7 @@ function bareNumberLeads(scene: Scene): boolean {
   const chunk = scene.chunks[at];
   if (!chunk?.number || chunk.used) return false;
   const next = scene.chunks[at + 1];
-  return !(next?.senses.part || next?.senses.unit || has(next, "prep"));
+  return !(next?.senses.part || next?.senses.unit || next?.unknown || next?.talk || has(next, "prep") || has(next, "and"));
 }
 
 function amendBy(before: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
@@ -75,7 +75,7 @@ function amendTag(before: readonly Entry[], words: readonly string[], fragment: 
   if (start < 0) return undefined;
   const digits = readTagDigits(words, start);
   if (!digits || fragment.drafts.some((draft) => draft.entry.type === "reading")) return undefined;
-  if (fragment.drafts.some((draft) => draft.entry.type === "valve")) return undefined;
+  if (fragment.drafts.some((draft) => draft.entry.type === "valve") || fragment.scene.chunks.some((one) => one.unknown || one.talk)) return undefined;
   const [letters, old = ""] = valve.tag.split("-");
   const trailing = /[A-Z]$/.exec(old)?.[0] ?? "";
   return replaceAt(before, at, { ...valve, tag: `${letters}-${digits.digits}${trailing}` });
@@ -131,6 +131,7 @@ function amendNumber(before: readonly Entry[], words: readonly string[], fragmen
     if (count.unit) next.unit = count.unit as Reading["unit"];
     return replaceAt(before, numbered, next);
   }
+  if (!Number.isInteger(count.value) || count.value < 1 || count.unit) return undefined;
   if (target && (target.type === "work" || target.type === "finding" || target.type === "need")) return replaceAt(before, numbered, { ...target, count: count.value });
   if (last.type === "work" || last.type === "need") return replaceAt(before, before.length - 1, { ...last, count: count.value });
   void words;
@@ -274,8 +275,10 @@ function renamedByPlace(before: readonly Entry[], place: Finding["place"]): Entr
 
 /** "correction, bonnet": every entry of that phrase that shares the old part. */
 function amendPart(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
-  const index = fragment.scene.chunks.findIndex((_, at) => fragment.scene.noun(at)?.part !== undefined);
-  if (index < 0 || fragment.drafts.length > 0) return undefined;
+  const { chunks } = fragment.scene;
+  if (fragment.drafts.length > 0 || chunks.some((one) => one.unknown || one.talk)) return undefined;
+  const index = chunks.findIndex((_, at) => fragment.scene.noun(at)?.part !== undefined);
+  if (index < 0 || index > 3) return undefined;
   const noun = fragment.scene.noun(index) as Named;
   const last = [...before].reverse().find((one) => "part" in one && one.part);
   const bare = before.at(-1);

@@ -209,7 +209,7 @@ function readingDraft(measure: Measure): Draft {
   if (measure.upper !== undefined) entry.upper = measure.upper;
   if (measure.bound) entry.bound = measure.bound;
   if (measure.noun?.part) entry.part = measure.noun.part;
-  return { entry, chunks: range(measure.from, measure.to), also: measure.noun ? range(measure.noun.from, measure.noun.to) : undefined, rule: "reading", named: true };
+  return { entry, chunks: range(measure.from, measure.to), also: [...(measure.noun ? range(measure.noun.from, measure.noun.to) : []), ...(measure.word === undefined ? [] : [measure.word])], rule: "reading", named: true };
 }
 
 /** Tag, size, action and service said together are one entry; another tag is another valve. */

@@ -15,6 +15,8 @@ export interface Measure {
   unit?: Unit | "pound" | "degree";
   bound?: Reading["bound"];
   quantity?: Quantity;
+  /** the chunk that says what it is of */
+  word?: number;
   /** index of the noun it is said of */
   noun?: Noun;
 }
@@ -137,12 +139,19 @@ export function settleMeasures(scene: Scene, measures: readonly Measure[], testA
         scene.use(word.at);
       }
       const noun = nounOf(scene, measure, quantity, low, high);
-      readings.push({ ...measure, quantity, noun, unit: unitFor(measure, quantity) });
+      readings.push({ ...measure, quantity, noun, word: word?.quantity === quantity ? word.at : bareWord(scene, measure, low), unit: unitFor(measure, quantity) });
     } else continue;
     for (let at = measure.from; at < measure.to; at += 1) scene.use(at);
     if (measure.quantity) for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1) if (scene.chunks[at]?.senses.quantity === measure.quantity) { scene.use(at); break; }
   }
   return { readings, sizes };
+}
+
+/** The torque or pressure word behind which a bare number stands. */
+function bareWord(scene: Scene, measure: Measure, low: number): number | undefined {
+  if (!measure.quantity) return undefined;
+  for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1) if (scene.chunks[at]?.senses.quantity === measure.quantity) return at;
+  return undefined;
 }
 
 /** A number said about something else: talk or unknown words around it and nothing of the trade. */

@@ -29,6 +29,9 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     const count = scene.countAt(from);
     const one = has(scene.at(from), "one") || has(scene.at(from), "it") || (has(scene.at(from), "fresh") && has(scene.at(from + 1), "one"));
     if (count === undefined && !one) return undefined;
+    // "bring two sandwiches": what is wanted is not a part
+    const what = scene.at(from + 1);
+    if (what && (what.unknown || what.talk)) return undefined;
     const last = carried(scene, state)[0];
     if (!last?.part) return undefined;
     wanted = [{ part: last.part, count }];

@@ -256,7 +256,7 @@ class Working {
     for (const { entry } of fragment.drafts) if (entry.type === "hazard") this.#alerts.push(entry);
     for (const [at, one] of fragment.scene.chunks.entries()) {
       if (one.unknown || one.talk) continue;
-      void at;
+      if (!one.senses.plain) fragment.scene.use(at);
       for (let word = one.from; word < one.to; word += 1) this.#covered[from + word] = true;
     }
     this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
@@ -299,7 +299,7 @@ class Working {
     this.#respelled = (fragment.respelled?.length ?? 0) > 0;
     const kept = this.#muted ? fragment.drafts.filter(({ entry }) => entry.type === "hazard" || entry.type === "command") : fragment.drafts;
     this.#push(kept, (draft) => {
-      const chunks = draft.chunks.map((at) => fragment.scene.chunks[at]).filter((one) => one !== undefined);
+      const chunks = [...draft.chunks, ...(draft.also ?? [])].map((at) => fragment.scene.chunks[at]).filter((one) => one !== undefined);
       const first = Math.min(...chunks.map((one) => one.from)) + from;
       const last = Math.max(...chunks.map((one) => one.to)) - 1 + from;
       return [this.#words[first]?.from ?? 0, this.#words[last]?.to ?? this.#text.length];
@@ -360,7 +360,7 @@ class Working {
   result(): Listening {
     const { marks, unread } = unreadOf(this.#text, this.#words, this.#covered, this.#marks, this.#phrase, this.#current.length > 0 || this.#turned);
     const doubt = unread.length > 0 && this.#current.length > 0 ? 0.93 ** Math.min(unread.length, 3) : 1;
-    this.#current = this.#current.map((entry) => ({ ...entry, confidence: Number(((entry.confidence ?? 0.95) * doubt).toFixed(3)) }));
+    this.#current = this.#current.map((entry) => ({ ...without(entry), confidence: Number(((entry.confidence ?? 0.95) * doubt).toFixed(3)) }));
     const which = this.#asks.length === 0 ? partWanted(this.#current, this.#phrase) : undefined;
     if (which) this.#asks.push(which);
     const reading: PhraseReading = { text: this.#text, entries: this.#current, unread, ask: this.#asks, marks, touched: [...this.#touched], alerts: this.#alerts };
@@ -368,7 +368,7 @@ class Working {
     const session = this.#session;
     return {
       phrases: [...session.phrases, reading],
-      entries: steps.flatMap((step) => step.entries),
+      entries: steps.flatMap((step) => step.entries.map(without)),
       unread: [...session.unread, ...unread],
       ask: this.#current.length > 0 || this.#turned || this.#asks.length > 0 ? this.#asks : session.ask,
       muted: this.#muted,
@@ -385,6 +385,11 @@ class Working {
     if (!last) return [{ phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference }];
     return [...this.#steps.slice(0, -1), { ...last, after: this.#reference }];
   }
+}
+
+/** A key that does not apply is left out. */
+function without(entry: Entry): Entry {
+  return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as Entry;
 }
 
 /** After an amendment, "it" is the part that now stands. */

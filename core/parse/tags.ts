@@ -92,7 +92,7 @@ export function readTagDigits(words: readonly string[], start: number): { digits
       piece = one && next !== "o" && next !== "oh" ? String((TENS[word] as number) + one) : String(TENS[word]);
       took = one && next !== "o" && next !== "oh" ? 2 : 1;
     } else if (SOUND_NUMBERS[word] !== undefined && soundsLikeDigit(words, at, digits)) piece = String(SOUND_NUMBERS[word]);
-    if (piece === undefined) break;
+    if (piece === undefined || digits.length + piece.length > 8) break;
     // "one oh two two inch": the last two belongs to the size, not the tag
     if (digits && UNITS_AFTER.has(words[at + took] ?? "")) break;
     digits += piece;

@@ -1,3 +1,5 @@
+import { wordTable } from "../vocabulary/notation.ts";
+
 /**
  * Step 1: a phrase becomes words, each with its place in the text.
  * Case, punctuation, apostrophes and hyphens do not reach the later steps: speech has none of them.
@@ -11,10 +13,10 @@ export interface Word {
 }
 
 const PIECE = /w\/o?(?=\s)|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
-const SIGNS: Record<string, string> = {
+const SIGNS: Record<string, string> = wordTable({
   "#": "lbs", "%": "%", '"': "inch", "°": "degrees", "@": "at", "&": "and", "~": "about", "<": "<", ">": ">",
   "w/": "with", "w/o": "without", "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
-};
+});
 const DIGIT = /^[\d.]/;
 
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */

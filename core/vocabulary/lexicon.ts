@@ -7,7 +7,7 @@ import { GRAMMAR, type GrammarRole, PLAIN, TURNS } from "./grammar.ts";
 import { inflect, plurals } from "./inflect.ts";
 import { LETTER_SOUNDS, SPELLING_ALPHABET, TAG_GROUPS } from "./letters.ts";
 import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS, type UnitRow } from "./measures.ts";
-import { Pattern, spell } from "./notation.ts";
+import { Pattern, spell, wordTable } from "./notation.ts";
 import { COUNT_WORDS, FRACTIONS, ONES, SCALES, SOUND_NUMBERS, TEENS, TENS } from "./numerals.ts";
 import { PART_ROWS } from "./parts.ts";
 import { IDIOMS, TALK } from "./talk.ts";
@@ -126,7 +126,7 @@ export function matchAt<Code>(found: PatternIndex<Code>, words: readonly string[
   return best;
 }
 
-const LONG_FORMS: Record<string, string> = { wont: "will not", wouldnt: "would not", doesnt: "does not", didnt: "did not", isnt: "is not", wasnt: "was not", arent: "are not", werent: "were not", cant: "can not", havent: "have not", hasnt: "has not", couldnt: "could not" };
+const LONG_FORMS: Record<string, string> = wordTable({ wont: "will not", wouldnt: "would not", doesnt: "does not", didnt: "did not", isnt: "is not", wasnt: "was not", arent: "are not", werent: "were not", cant: "can not", havent: "have not", hasnt: "has not", couldnt: "could not" });
 
 /** "won't hold" is also said "will not hold". */
 function uncontracted(text: string): string[] {

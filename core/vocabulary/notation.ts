@@ -1,3 +1,8 @@
+/** A table asked with words people say: it holds its own rows and nothing that every object has ("constructor"). */
+export function wordTable<Value>(rows: Record<string, Value>): Record<string, Value> {
+  return Object.assign(Object.create(null), rows) as Record<string, Value>;
+}
+
 /**
  * The notation of the word rows: `(a|b)` either, `[x]` may be left out, `..` up to three other words.
  * `spell` writes a line out in full; `Pattern` is for lines whose full spelling would be too long.
