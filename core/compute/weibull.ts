@@ -53,7 +53,7 @@ export function fitWeibull(lives: readonly CountedLife[], options: { shape?: num
   if ("why" in prepared) return { ok: false, problem: "no_estimate", why: prepared.why };
   const data = prepared.lives;
   const range: ShapeRange = { least: shape ?? LEAST_SHAPE, greatest: shape ?? GREATEST_SHAPE };
-  const peak = highest(data, range, { a: 0, b: shape ?? 2 });
+  const { peak, agreed } = climb(data, range, shape === undefined ? STARTS : [shape]);
   if (!Number.isFinite(peak.l) || !Number.isFinite(peak.a))
     return { ok: false, problem: "no_estimate", why: "the lives lie too far apart to be reckoned" };
   const held =
@@ -74,7 +74,7 @@ export function fitWeibull(lives: readonly CountedLife[], options: { shape?: num
     shape: peak.b,
     scale: data.unit * Math.exp(-peak.a / peak.b),
     logLikelihood: peak.l - exactOnes(data) * Math.log(data.unit),
-    converged: peak.converged,
+    converged: peak.converged && agreed,
     ended: data.ended,
     held,
     quantile: (p) => data.unit * Math.exp(logQuantile(peak, share(p))),
@@ -84,6 +84,20 @@ export function fitWeibull(lives: readonly CountedLife[], options: { shape?: num
     waitBound: (age) =>
       age > 0 ? waitEnd(data, range, peak, age) : quantileEnd(data, range, peak, 0.1, NINE_IN_TEN, "least"),
   };
+}
+
+/** Shapes to climb from: early failures, wear, and lives that all end together. */
+const STARTS: readonly number[] = [2, 0.7, 8];
+
+/**
+ * The highest of several climbs. The likelihood has one top, so they must meet: where they do not, the steps ran out
+ * or the digits did, and the fit says that it did not converge.
+ */
+function climb(data: Lives, range: ShapeRange, starts: readonly number[]): { peak: Peak; agreed: boolean } {
+  const peaks = starts.map((b) => highest(data, range, { a: 0, b }));
+  const peak = peaks.reduce((best, one) => (one.l > best.l ? one : best));
+  const agreed = peaks.every((one) => one.converged && peak.l - one.l <= 1e-8 * (1 + Math.abs(peak.l)));
+  return { peak, agreed };
 }
 
 function share(p: number): number {

@@ -27,7 +27,9 @@ export function wearPattern(seat: SeatStory, fleet: readonly Life[], age: number
   const lives = pooled ? [...own, ...fleet.filter(isLife)] : own;
   if (pooled && ended(lives) < TOGETHER_ENOUGH) return undefined;
   const fit = fitWeibull(lives);
-  if (!fit.ok || !fit.converged) return undefined;
+  if (!fit.ok) return undefined;
+  if (!fit.converged)
+    return { bound: 0, established: false, why: "the fit to the lives did not converge, so no pattern is claimed" };
   const low = fit.lowerBound(0.1, 0.9);
   const high = fit.upperBound(0.1, 0.9);
   const bound = fit.waitBound(age);
