@@ -25,8 +25,8 @@ export function hear(session: Session): SessionResult {
   return {
     id: session.id,
     entries: narrowed.entries,
-    unread: heard.unread,
-    ask: heard.ask.length > 0 ? heard.ask : narrowed.ask,
+    unread: [...heard.unread],
+    ask: heard.ask.length > 0 ? [...heard.ask] : narrowed.ask,
     ...after,
     due: session.on ? after.due : [],
   };

@@ -20,9 +20,10 @@ const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word
 export function knownConfusions(words: readonly string[], lexicon: Lexicon): Proposal[] {
   const rows = lexicon.confusions;
   const found: Proposal[] = [];
+  const singulars = words.some((word) => word.endsWith("s")) ? words.map((word) => (word.length > 2 && word.endsWith("s") ? word.slice(0, -1) : word)) : words;
   let previous = "";
   for (let at = 0; at < words.length; ) {
-    const hit = bestRow(rows, words, at, previous);
+    const hit = bestRow(rows, words, singulars, at, previous);
     if (hit && hit.mean.join(" ") !== words.slice(hit.from, hit.to).join(" ")) found.push(hit);
     previous = hit ? (hit.mean.at(-1) as string) : (words[at] as string);
     at = hit ? hit.to : at + 1;
@@ -30,14 +31,17 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
   return found;
 }
 
-function bestRow(rows: Lexicon["confusions"], words: readonly string[], at: number, previous: string): Proposal | undefined {
+function bestRow(rows: Lexicon["confusions"], words: readonly string[], singulars: readonly string[], at: number, previous: string): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
-  const singulars = words.map((one, nth) => (nth >= at && nth < at + 4 && one.length > 2 && one.endsWith("s") ? one.slice(0, -1) : one));
+  const own = rows.get(word);
+  const ofStem = stem === word ? undefined : rows.get(stem);
+  if (!own && !ofStem) return undefined;
+  const candidates = own && ofStem ? [...own, ...ofStem] : (own ?? ofStem ?? []);
   let best: Proposal | undefined;
-  for (const row of [...(rows.get(word) ?? []), ...(stem !== word ? (rows.get(stem) ?? []) : [])]) {
-    const list = row.pattern.firsts.has(word) ? words : words.map((one, nth) => (nth === at ? stem : one));
-    const exact = row.pattern.match(list, at);
+  for (const row of candidates) {
+    if (row.behind && !row.ahead && !row.behind.has(previous) && !row.behind.has(singular(previous))) continue;
+    const exact = row.pattern.firsts.has(word) ? row.pattern.match(words, at) : -1;
     const end = exact > at ? exact : row.pattern.match(singulars, at);
     if (end <= at || (best && end <= best.to)) continue;
     const next = words[end] ?? "";
@@ -99,8 +103,22 @@ export function soundAlikes(words: readonly string[], unread: readonly boolean[]
   return found;
 }
 
-/** The trade words that sound nearest, the nearest first; of one word's forms only the nearest. */
+/** Strange words come again: what they sound like is kept, up to so many. */
+const MOST_KEPT = 4000;
+let kept: { lexicon: Lexicon; by: Map<string, { word: string; far: number }[]> } | undefined;
+
+/** The trade words that sound nearest, the nearest first. */
 function nearest(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number }[] {
+  if (kept?.lexicon !== lexicon || kept.by.size > MOST_KEPT) kept = { lexicon, by: new Map() };
+  const key = `${spelling} ${near}`;
+  const known = kept.by.get(key);
+  if (known) return known;
+  const found = weigh(spelling, lexicon, near, least);
+  kept.by.set(key, found);
+  return found;
+}
+
+function weigh(spelling: string, lexicon: Lexicon, near: number, least: number): { word: string; far: number }[] {
   const sound = phones(spelling);
   const found: { word: string; far: number }[] = [];
   for (const one of tradeSounds(lexicon, sound.charAt(0))) {

@@ -46,6 +46,11 @@ export function unitAnswer(waiting: Waiting, words: readonly string[], fragment:
   return { type: "reading", quantity: "torque", value: waiting.value, unit: said, ...(waiting.part ? { part: waiting.part } : {}) };
 }
 
+const GENERAL = new Set<string | undefined>(["diaphragm", "housing", "threads"]);
+
+/** An entry whose part is not said, or only in general: a bare part or place next may be the answer. */
+export const wantsPart = (entry: Entry): boolean => ((entry.type === "finding" || entry.type === "work") && !entry.part) || ("part" in entry && GENERAL.has(entry.part));
+
 /** A part or a place said by itself answers "which part?" and "which one?" of the phrase before. */
 export function partAnswer(last: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
   if (fragment.drafts.length > 0 || words.length > 4 || last.length === 0) return undefined;
@@ -59,6 +64,6 @@ export function partAnswer(last: readonly Entry[], words: readonly string[], fra
     const noun = fragment.scene.noun(chunks.indexOf(part)) ?? undefined;
     return last.map((entry) => (wanting.includes(entry) ? ({ ...entry, part: noun?.part ?? part.senses.part } as Entry) : entry));
   }
-  const general = last.some((entry) => "part" in entry && (entry.part === "diaphragm" || entry.part === "housing" || entry.part === "threads"));
+  const general = last.some((entry) => "part" in entry && GENERAL.has(entry.part));
   return general && (place || part) ? amend(last, words, fragment) : undefined;
 }

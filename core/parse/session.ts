@@ -5,7 +5,7 @@ import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
 import { type Fragment, ranked, readMeant } from "./fragment.ts";
 import { marksOf, unreadOf } from "./marks.ts";
-import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting } from "./questions.ts";
+import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart } from "./questions.ts";
 import type { Carry, Draft, Named } from "./scene.ts";
 import { splitWords, type Word } from "./words.ts";
 
@@ -34,18 +34,71 @@ export interface PhraseReading {
 
 /** A session under way: a value, never edited in place. */
 export interface Listening {
-  phrases: PhraseReading[];
+  readonly phrases: readonly PhraseReading[];
   /** what stands after the last phrase, in order */
-  entries: Entry[];
-  unread: Unread[];
+  readonly entries: readonly Entry[];
+  readonly unread: readonly Unread[];
   /** the question still open, at most one */
-  ask: Ask[];
-  muted: boolean;
+  readonly ask: readonly Ask[];
+  readonly muted: boolean;
   /** a number that waits for its unit */
   readonly waiting?: Waiting;
-  /** what stands of each phrase, and what its successor may refer to */
-  readonly steps: Step[];
   readonly lexicon: Lexicon;
+  /** what stands of each phrase, the last first */
+  readonly steps: Steps | undefined;
+}
+
+/** Steps as a chain, so that a phrase more costs the same however long the job is. */
+interface Steps {
+  readonly last: Step;
+  readonly before: Steps | undefined;
+}
+
+/** The lists of a session are laid out when somebody asks for them, not with every phrase. */
+class Heard implements Listening {
+  readonly ask: readonly Ask[];
+  readonly muted: boolean;
+  readonly waiting?: Waiting;
+  readonly lexicon: Lexicon;
+  readonly steps: Steps | undefined;
+  readonly count: number;
+  readonly #before: Heard | undefined;
+  readonly #reading: PhraseReading | undefined;
+  #phrases: readonly PhraseReading[] | undefined;
+  #entries: readonly Entry[] | undefined;
+
+  constructor(from: { ask: readonly Ask[]; muted: boolean; waiting?: Waiting; lexicon: Lexicon; steps: Steps | undefined }, before?: Heard, reading?: PhraseReading) {
+    this.ask = from.ask;
+    this.muted = from.muted;
+    this.waiting = from.waiting;
+    this.lexicon = from.lexicon;
+    this.steps = from.steps;
+    this.#before = before;
+    this.#reading = reading;
+    this.count = before ? before.count + 1 : 0;
+  }
+
+  get phrases(): readonly PhraseReading[] {
+    if (!this.#phrases) {
+      const list: PhraseReading[] = [];
+      for (let one: Heard | undefined = this; one; one = one.#before) if (one.#reading) list.push(one.#reading);
+      this.#phrases = list.reverse();
+    }
+    return this.#phrases;
+  }
+
+  get entries(): readonly Entry[] {
+    if (!this.#entries) {
+      const list: Entry[][] = [];
+      for (let one = this.steps; one; one = one.before) list.push(one.last.entries);
+      this.#entries = list.reverse().flat();
+    }
+    return this.#entries;
+  }
+
+  get unread(): readonly Unread[] {
+    return this.phrases.flatMap((phrase) => phrase.unread);
+  }
 }
 
 /** What a phrase left, so that it can be taken back. */
@@ -66,7 +119,7 @@ interface Reference {
 const NO_REFERENCE: Reference = { parts: [], recent: [] };
 
 export function emptySession(words: Lexicon): Listening {
-  return { phrases: [], entries: [], unread: [], ask: [], muted: false, steps: [], lexicon: words };
+  return new Heard({ ask: [], muted: false, steps: undefined, lexicon: words });
 }
 
 /** Where a phrase turns: an undo, an amendment, a note. */
@@ -76,8 +129,10 @@ interface Turn {
   to: number;
 }
 
+const countOf = (session: Listening): number => (session instanceof Heard ? session.count : session.phrases.length);
+
 export function take(session: Listening, text: string): Listening {
-  const phrase = session.phrases.length;
+  const phrase = countOf(session);
   const words = splitWords(text);
   const list = words.map((word) => word.text);
   const working = new Working(session, text, words, list, phrase);
@@ -92,7 +147,7 @@ class Working {
   readonly #words: Word[];
   readonly #list: string[];
   readonly #phrase: number;
-  #steps: Step[];
+  #steps: Steps | undefined;
   #current: Entry[] = [];
   #reference: Reference;
   readonly #start: Reference;
@@ -117,7 +172,7 @@ class Working {
     this.#list = list;
     this.#phrase = phrase;
     this.#steps = session.steps;
-    this.#start = session.steps.at(-1)?.after ?? NO_REFERENCE;
+    this.#start = session.steps?.last.after ?? NO_REFERENCE;
     this.#reference = this.#start;
     this.#muted = session.muted;
     this.#covered = list.map(() => false);
@@ -158,7 +213,7 @@ class Working {
 
   /** A word or two that answer the question asked last. */
   #answered(): boolean {
-    if (this.#list.length === 0 || this.#list.length > 4) return false;
+    if (this.#list.length === 0 || this.#list.length > 4 || !(this.#session.waiting || this.#steps?.last.entries.some(wantsPart))) return false;
     const fragment = readMeant(this.#list, this.#carry(), this.#session.lexicon);
     const { waiting } = this.#session;
     const reading = waiting && unitAnswer(waiting, this.#list, fragment);
@@ -167,13 +222,13 @@ class Working {
       this.#push([{ entry: reading, chunks: [], rule: "answer", named: true }], () => [0, this.#text.length]);
       return true;
     }
-    const step = this.#steps.at(-1);
+    const step = this.#steps?.last;
     const after = step && partAnswer(step.entries, this.#list, fragment);
     if (!step || !after) return false;
     this.#cover(0, this.#list.length, "part", "answer");
     this.#touched.add(step.phrase);
     const parts = lastParts(after, step.after);
-    this.#steps = [...this.#steps.slice(0, -1), { ...step, entries: after, after: parts }];
+    this.#steps = { last: { ...step, entries: after.map(without), after: parts }, before: this.#steps?.before };
     this.#reference = { ...this.#reference, parts: parts.parts, recent: parts.recent };
     this.#turned = true;
     return true;
@@ -225,7 +280,7 @@ class Working {
   }
 
   #carry(): Carry {
-    const here = this.#current.length > 0 ? this.#current : (this.#steps.at(-1)?.entries ?? []);
+    const here = this.#current.length > 0 ? this.#current : (this.#steps?.last?.entries ?? []);
     return { parts: this.#reference.parts, recent: this.#reference.recent, last: here, lastTest: this.#reference.lastTest };
   }
 
@@ -245,8 +300,8 @@ class Working {
     const inPhrase = this.#current.length > 0;
     // a tag after "correction" renames the valve, however long ago it was named
     const renames = !inPhrase && fragment.drafts.some(({ entry }) => entry.type === "valve" && entry.tag);
-    const tagged = renames ? this.#steps.filter((one) => one.entries.some((entry) => entry.type === "valve" && entry.tag)).at(-1) : undefined;
-    const step = inPhrase ? undefined : (tagged ?? this.#steps.at(-1));
+    const tagged = renames ? this.#lastTagged() : undefined;
+    const step = inPhrase ? undefined : (tagged ?? this.#steps?.last);
     const before = inPhrase ? this.#current : (step?.entries ?? []);
     const after = amend(before, words, fragment);
     if (!after) {
@@ -264,7 +319,7 @@ class Working {
     else if (step) {
       this.#touched.add(step.phrase);
       const parts = lastParts(after, step.after);
-      this.#steps = this.#steps.map((one) => (one === step ? { ...step, entries: after, after: parts } : one));
+      this.#steps = replaceStep(this.#steps, step, { ...step, entries: after.map(without), after: parts });
     }
     const named = lastParts(after, this.#reference);
     this.#reference = { ...this.#reference, parts: named.parts, recent: named.recent };
@@ -325,6 +380,11 @@ class Working {
     }
   }
 
+  #lastTagged(): Step | undefined {
+    for (let one = this.#steps; one; one = one.before) if (one.last.entries.some((entry) => entry.type === "valve" && entry.tag)) return one.last;
+    return undefined;
+  }
+
   #undo(turn: Turn): void {
     this.#cover(turn.from, turn.to, "command", "undo");
     this.#turned = true;
@@ -337,10 +397,10 @@ class Working {
       for (let at = 0; at < turn.from; at += 1) this.#covered[at] = true;
       return;
     }
-    const last = this.#steps.at(-1);
+    const last = this.#steps?.last;
     if (!last) return;
     this.#touched.add(last.phrase);
-    this.#steps = this.#steps.slice(0, -1);
+    this.#steps = this.#steps?.before;
     this.#reference = last.before;
   }
 
@@ -364,31 +424,30 @@ class Working {
     const which = this.#asks.length === 0 ? partWanted(this.#current, this.#phrase) : undefined;
     if (which) this.#asks.push(which);
     const reading: PhraseReading = { text: this.#text, entries: this.#current, unread, ask: this.#asks, marks, touched: [...this.#touched], alerts: this.#alerts };
-    const steps = this.#current.length > 0 ? [...this.#steps, { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference }] : this.#rename();
+    const steps = this.#current.length > 0 ? { last: { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference }, before: this.#steps } : this.#rename();
     const session = this.#session;
-    return {
-      phrases: [...session.phrases, reading],
-      entries: steps.flatMap((step) => step.entries.map(without)),
-      unread: [...session.unread, ...unread],
-      ask: this.#current.length > 0 || this.#turned || this.#asks.length > 0 ? this.#asks : session.ask,
-      muted: this.#muted,
-      waiting: this.#waiting,
-      steps,
-      lexicon: session.lexicon,
-    };
+    const ask = this.#current.length > 0 || this.#turned || this.#asks.length > 0 ? this.#asks : session.ask;
+    const from = { ask, muted: this.#muted, waiting: this.#waiting, lexicon: session.lexicon, steps };
+    return new Heard(from, session instanceof Heard ? session : undefined, reading);
   }
 
   /** A phrase that only names a part ("okay, the bonnet bolts") is what "it" means next. */
-  #rename(): Step[] {
-    const last = this.#steps.at(-1);
+  #rename(): Steps | undefined {
+    const last = this.#steps?.last;
     if (this.#reference === this.#start || this.#reference.parts === this.#start.parts || this.#turned) return this.#steps;
-    if (!last) return [{ phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference }];
-    return [...this.#steps.slice(0, -1), { ...last, after: this.#reference }];
+    if (!last) return { last: { phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference }, before: undefined };
+    return { last: { ...last, after: this.#reference }, before: this.#steps?.before };
   }
+}
+
+function replaceStep(steps: Steps | undefined, old: Step, next: Step): Steps | undefined {
+  if (!steps) return undefined;
+  return steps.last === old ? { last: next, before: steps.before } : { last: steps.last, before: replaceStep(steps.before, old, next) };
 }
 
 /** A key that does not apply is left out. */
 function without(entry: Entry): Entry {
+  if (Object.values(entry).every((value) => value !== undefined)) return entry;
   return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as Entry;
 }
 
