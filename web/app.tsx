@@ -1,15 +1,14 @@
 import { useEffect } from "hono/jsx/dom";
+import { Arriving, type Room } from "./parts/arriving.tsx";
 import { useStateOf } from "./parts/use-state-of.ts";
 import type { Deeds } from "./state/deeds.ts";
 import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
 import { Bench } from "./views/bench/bench.tsx";
-import { Desk } from "./views/desk/desk.tsx";
-import { DueBoard } from "./views/due/due.tsx";
-import { Help } from "./views/help/help.tsx";
-import { JobSheet } from "./views/job/job.tsx";
-import { ValveSheet } from "./views/valve/valve.tsx";
+
+const DESK: Room<typeof import("./views/desk-room.ts")> = { load: () => import("./views/desk-room.ts") };
+const WORDS: Room<typeof import("./views/word-room.ts")> = { load: () => import("./views/word-room.ts") };
 
 /** One screen at a time, by the address. */
 export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
@@ -23,21 +22,46 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
   useEffect(() => {
     document.title = title;
   }, [title]);
+  const all = { state, deeds };
   switch (route.screen) {
     case "bench":
-      return <Bench state={state} deeds={deeds} />;
+      return <Bench {...all} />;
     case "desk":
-      return <Desk key={`${route.site} ${route.day}`} route={route} state={state} deeds={deeds} />;
+      return (
+        <Arriving
+          key="desk"
+          room={DESK}
+          draw={({ Desk }) => <Desk key={`${route.site} ${route.day}`} route={route} {...all} />}
+        />
+      );
     case "job":
-      return <JobSheet key={route.id} id={route.id} state={state} deeds={deeds} />;
+      return (
+        <Arriving key="job" room={DESK} draw={({ JobSheet }) => <JobSheet key={route.id} id={route.id} {...all} />} />
+      );
     case "valve":
       return (
-        <ValveSheet key={`${route.tag} ${route.site}`} tag={route.tag} site={route.site} state={state} deeds={deeds} />
+        <Arriving
+          key="valve"
+          room={DESK}
+          draw={({ ValveSheet }) => (
+            <ValveSheet key={`${route.tag} ${route.site}`} tag={route.tag} site={route.site} {...all} />
+          )}
+        />
       );
     case "due":
-      return <DueBoard key={route.site ?? ""} site={route.site} state={state} deeds={deeds} />;
+      return (
+        <Arriving
+          key="due"
+          room={DESK}
+          draw={({ DueBoard }) => <DueBoard key={route.site ?? ""} site={route.site} {...all} />}
+        />
+      );
     case "help":
-      return <Help state={state} deeds={deeds} />;
+      return <Arriving key="help" room={WORDS} draw={({ Help }) => <Help {...all} />} />;
+    case "glossary":
+      return <Arriving key="glossary" room={WORDS} draw={({ Glossary }) => <Glossary {...all} />} />;
+    case "words":
+      return <Arriving key="words" room={WORDS} draw={({ SiteWords }) => <SiteWords {...all} />} />;
   }
 }
 
@@ -50,6 +74,8 @@ function titleOf(state: State): string {
     job: "Job",
     due: "Due",
     help: "How to say it",
+    glossary: "Glossary",
+    words: "Words of this site",
   };
   return `${route.screen === "valve" ? route.tag : names[route.screen]} · Handsfull`;
 }

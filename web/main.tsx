@@ -65,6 +65,8 @@ async function open(): Promise<void> {
   });
 
   store.happen({ is: "set", settings: await shelf.settings() });
+  // before any job is taken up again: its words are read by them
+  store.happen({ is: "taught", words: await shelf.taught() });
   const left = await shelf.openJob();
   if (left) store.happen({ is: "restored", ...left });
   store.happen({ is: "listed", ...(await shelf.listed()) });

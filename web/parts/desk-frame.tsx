@@ -12,6 +12,8 @@ const SCREENS: { route: Route; name: string }[] = [
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "due" }, name: "Due" },
   { route: { screen: "help" }, name: "Help" },
+  { route: { screen: "glossary" }, name: "Glossary" },
+  { route: { screen: "words" }, name: "Site words" },
 ];
 
 /** What every screen of the desk stands in: its sign, the way to the others, the light. */

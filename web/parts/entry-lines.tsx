@@ -1,4 +1,4 @@
-import type { Entry } from "../../core/index.ts";
+import { type Entry, nameOf } from "../../core/index.ts";
 import { entryWords } from "./entry-words.ts";
 import { capital } from "./words.ts";
 
@@ -16,7 +16,7 @@ export function EntryLines({ entries }: { entries: readonly Entry[] }) {
               {subject && <b>{capital(subject)}</b>} {told}
               {unsure && <em class="unsure"> not sure</em>}
               {"assumed" in entry && entry.assumed && entry.resolved && (
-                <em class="unsure"> taken as {entry.resolved.replaceAll("_", " ")}</em>
+                <em class="unsure"> taken to be the {nameOf(entry.resolved, "part")}</em>
               )}
             </span>
           </li>

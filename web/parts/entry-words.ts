@@ -1,5 +1,5 @@
-import type { Entry } from "../../core/index.ts";
-import { conditionName, nameOf, partName, quantityName, testName, unitName } from "./words.ts";
+import { type Entry, nameOf, type Part } from "../../core/index.ts";
+import { hazardName, placeWords } from "./words.ts";
 
 /** The stamp of an entry on the card: what kind of thing the line is, in one word. */
 export type Stamp =
@@ -32,66 +32,59 @@ export function entryWords(entry: Entry): EntryWords {
   switch (entry.type) {
     case "finding": {
       const told = [
-        entry.absent ? `not ${conditionName(entry.condition)}` : conditionName(entry.condition),
+        `${entry.absent ? "not " : ""}${nameOf(entry.condition, "condition")}`,
         entry.severity,
-        entry.extent && nameOf(entry.extent),
-        entry.place && `at the ${nameOf(entry.place)}`,
+        entry.extent && nameOf(entry.extent, "extent"),
+        entry.place && placeWords(entry.place),
         entry.count !== undefined && `${entry.count} of them`,
       ];
       const sound = entry.absent === true || entry.condition === "ok" || entry.condition === "intact";
-      return { ...line("Found", partName(entry.part) || "part not said", told, entry.unsure), sound };
+      return { ...line("Found", partName(entry.part), told, entry.unsure), sound };
     }
     case "work": {
       const stamp = entry.status === "done" ? "Done" : entry.status === "needed" ? "To do" : "Left";
       const told =
         entry.status === "done"
-          ? nameOf(entry.work)
+          ? nameOf(entry.work, "work")
           : entry.status === "needed"
-            ? `must be ${nameOf(entry.work)}`
-            : `not ${nameOf(entry.work)}`;
+            ? `must be ${nameOf(entry.work, "work")}`
+            : `not ${nameOf(entry.work, "work")}`;
       const count = entry.count !== undefined && `${entry.count} of them`;
-      return line(stamp, partName(entry.part) || "part not said", [told, count], entry.unsure);
+      return line(stamp, partName(entry.part), [told, count], entry.unsure);
     }
     case "reading": {
-      const bound = { min: "at least", max: "at most", about: "about" };
       const value = entry.upper === undefined ? String(entry.value) : `${entry.value} to ${entry.upper}`;
-      const amount = `${entry.bound ? `${bound[entry.bound]} ` : ""}${value} ${unitName(entry.unit)}`;
-      const subject = entry.part
-        ? `${partName(entry.part)} ${quantityName(entry.quantity)}`
-        : quantityName(entry.quantity);
+      const amount = `${entry.bound ? `${nameOf(entry.bound, "bound")} ` : ""}${value} ${nameOf(entry.unit, "unit")}`;
+      const quantity = nameOf(entry.quantity, "quantity");
+      const subject = entry.part ? `${partName(entry.part)} ${quantity}` : quantity;
       return line("Read", subject, [amount]);
     }
     case "test": {
       const told = entry.result === "pass" ? "passed" : entry.result === "fail" ? "FAILED" : "no result said";
-      return line("Test", testName(entry.test), [told]);
+      return line("Test", nameOf(entry.test, "test"), [told]);
     }
     case "valve": {
       const told = [
         entry.size_in !== undefined && `${entry.size_in} inch`,
-        entry.acts && nameOf(entry.acts),
-        entry.service && `${entry.service} service`,
+        entry.acts && nameOf(entry.acts, "acts"),
+        entry.service && nameOf(entry.service, "service"),
       ];
       return line("Valve", entry.tag ?? "this valve", told);
     }
     case "need":
       return line("Order", partName(entry.part), [entry.count !== undefined && `${entry.count} of them`]);
     case "hazard":
-      return line("Hazard", nameOf(entry.hazard), ["stop; only site procedure clears this"]);
+      return line("Hazard", hazardName(entry.hazard), ["stop; only site procedure clears this"]);
     case "note":
       return line("Note", "", [entry.text]);
     case "command":
-      return line("Said", COMMANDS[entry.command], []);
+      return line("Said", nameOf(entry.command, "command"), []);
   }
 }
 
-const COMMANDS: Record<Extract<Entry, { type: "command" }>["command"], string> = {
-  finish: "close it out",
-  missing: "what is missing",
-  read_back: "read it back",
-  photo: "take a picture",
-  mute: "stop listening",
-  unmute: "listen again",
-};
+function partName(part: Part | undefined): string {
+  return part ? nameOf(part, "part") : "part not said";
+}
 
 function line(stamp: Stamp, subject: string, told: (string | false | undefined)[], unsure?: true): EntryWords {
   return { stamp, subject, told: told.filter(Boolean).join(", "), unsure: unsure === true, sound: false };

@@ -1,6 +1,5 @@
-import type { Mark, PhraseReading } from "../../core/index.ts";
-import { stretches } from "./stretches.ts";
-import { nameOf } from "./words.ts";
+import { type Code, type Mark, nameOf, type PhraseReading, type WordKind } from "../../core/index.ts";
+import { type Stretch, stretches } from "./stretches.ts";
 
 const KINDS: Record<Mark["as"], string> = {
   part: "part",
@@ -30,13 +29,28 @@ export function MarkedPhrase({ reading }: { reading: Pick<PhraseReading, "text" 
             <span class="mark-words">{one.text}</span>
             <span class="mark-caption">
               <span class="mark-kind">{KINDS[one.as]}</span>
-              {one.code && one.as !== "unread" && nameOf(one.code).toLowerCase() !== one.text.trim().toLowerCase()
-                ? ` ${nameOf(one.code)}`
-                : ""}
+              {captionOf(one)}
             </span>
           </span>
         ),
       )}
     </p>
   );
+}
+
+const ROWS: Partial<Record<Mark["as"], WordKind>> = {
+  part: "part",
+  condition: "condition",
+  work: "work",
+  test: "test",
+  hazard: "hazard",
+  command: "command",
+};
+
+/** What the words were taken for, where that is not what they say already. */
+function captionOf({ as, code, text }: Stretch): string {
+  const kind = ROWS[as];
+  // "undo", "answer" and the like are turns of talk and have no row; a tag is its own name
+  const name = !code ? "" : kind ? nameOf(code as Code, kind) : as === "valve" ? code : "";
+  return name.toLowerCase() === text.trim().toLowerCase() ? "" : ` ${name}`;
 }

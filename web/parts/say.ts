@@ -1,6 +1,6 @@
-import type { Entry, Part, PhraseReading } from "../../core/index.ts";
+import { type Entry, nameOf, type Part, type PhraseReading } from "../../core/index.ts";
 import { entryWords } from "./entry-words.ts";
-import { listed, nameOf } from "./words.ts";
+import { hazardName, listed } from "./words.ts";
 
 /** What the page says aloud. Short: it is heard between two turns of a wrench. */
 
@@ -12,11 +12,10 @@ export function sayEntry(entry: Entry): string {
     .trim();
 }
 
-/** What one phrase became, said back. */
-export function readBack(reading: PhraseReading): string {
+/** What one phrase became, said back, and the question it left open. */
+export function readBack(reading: PhraseReading, question = reading.ask[0]?.question): string {
   const sayings = reading.entries.filter((entry) => entry.type !== "command").map(sayEntry);
   const unread = reading.unread.map((one) => one.text).join(", ");
-  const question = reading.ask[0]?.question;
   if (question) sayings.push(question);
   else if (unread) sayings.push(`did not understand: ${unread}`);
   else if (!sayings.length && reading.touched.length) sayings.push("scratched");
@@ -29,18 +28,20 @@ export function sayEntries(entries: Entry[]): string {
 }
 
 export function sayParts(parts: readonly Part[]): string {
-  return parts.length ? `Not heard yet: ${listed(parts.map(nameOf))}.` : "Nothing is missing from the list.";
+  return parts.length
+    ? `Not heard yet: ${listed(parts.map((part) => nameOf(part, "part")))}.`
+    : "Nothing is missing from the list.";
 }
 
 /** The same, cut short where the list is long: said when a job closes, between two valves. */
 export function sayPartsShortly(parts: readonly Part[], most = 4): string {
   if (!parts.length) return "";
-  const named = parts.slice(0, most).map(nameOf);
+  const named = parts.slice(0, most).map((part) => nameOf(part, "part"));
   const more = parts.length - named.length;
   return `Not heard: ${more ? `${named.join(", ")} and ${more} more` : listed(named)}.`;
 }
 
 export function alertSpoken(alerts: readonly Entry[]): string {
-  const names = alerts.flatMap((entry) => (entry.type === "hazard" ? [nameOf(entry.hazard)] : []));
+  const names = alerts.flatMap((entry) => (entry.type === "hazard" ? [hazardName(entry.hazard)] : []));
   return `Stop. Stop. ${listed(names)}. Stop work. Only site procedure clears this.`;
 }

@@ -1,8 +1,9 @@
-import { type Entry, readPhrase, startListening } from "../../core/index.ts";
+import { type Entry, readPhrase, startListening, type Taught, type TaughtWord, teach } from "../../core/index.ts";
 import { alertSpoken, readBack, sayEntries, sayParts, sayPartsShortly } from "../parts/say.ts";
-import { standingAlert, valveAtHand, whatFollows } from "./seen.ts";
+import { questionNow, standingAlert, valveAtHand, whatFollows } from "./seen.ts";
 import type { CardPhrase, JobCard, KnownValve, Settings } from "./state.ts";
 import type { Store } from "./store.ts";
+import { type KeptWord, wordsHere } from "./taught.ts";
 import { instantHere } from "./time-words.ts";
 
 /** What the deeds need from the rooms that touch the world; main.ts hands them in. */
@@ -16,6 +17,7 @@ export interface Hands {
     job(id: string): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
     keepSettings(settings: Settings): Promise<void>;
     askAgain(): Promise<void>;
+    keepTaught(words: KeptWord[]): Promise<void>;
   };
   flush(): void;
   /** what is known of a valve, from the server or from this device */
@@ -46,6 +48,9 @@ export interface Deeds {
   set(settings: Partial<Settings>): void;
   dropStray(): void;
   takeNewer(): void;
+  /** teaches a word of this site; it is read from then on, in what was said before too */
+  teach(say: string, as: TaughtWord["as"]): Promise<Taught>;
+  unteach(word: KeptWord): Promise<void>;
   /** after a job was taken up again: fetches what is known of its valve */
   recall(): Promise<void>;
 }
@@ -141,7 +146,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
     if (command === "finish") void close();
     else if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
     else if (command === "missing") hands.speak(sayParts(whatFollows(state).missing));
-    else if (state.settings.readBack) hands.speak(readBack(reading));
+    else if (state.settings.readBack) hands.speak(readBack(reading, questionNow(state)));
   }
 
   async function close(): Promise<void> {
@@ -156,6 +161,15 @@ export function deeds(store: Store, hands: Hands): Deeds {
     hands.flush();
   }
 
+  async function keepTaught(words: KeptWord[]): Promise<void> {
+    store.happen({ is: "taught", words });
+    try {
+      await hands.shelf.keepTaught(words);
+    } catch (problem) {
+      store.happen({ is: "noticed", notice: `This device does not keep the word: ${problemWords(problem)}` });
+    }
+  }
+
   return {
     start,
     close,
@@ -163,7 +177,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
       const words = text.trim();
       if (!words) return;
       if (store.state().card) return sayInJob(words, how, confidence);
-      const reading = readPhrase(words, startListening());
+      const reading = readPhrase(words, startListening(wordsHere(store.state())));
       const tag = tagIn(reading.entries);
       if (!tag && !reading.alerts.length) {
         store.happen({ is: "strayed", text: words });
@@ -219,6 +233,15 @@ export function deeds(store: Store, hands: Hands): Deeds {
       store.happen({ is: "strayed" });
     },
     takeNewer: hands.takeNewer,
+    async teach(say, as) {
+      const { taught, settings } = store.state();
+      const answer = teach(say, as, wordsHere(store.state()));
+      if (answer.ok) await keepTaught([...taught, { ...answer.value, site: settings.site }]);
+      return answer;
+    },
+    async unteach(word) {
+      await keepTaught(store.state().taught.filter((one) => one !== word));
+    },
     recall: () => learn(valveAtHand(store.state()).tag),
   };
 }

@@ -1,4 +1,4 @@
-import { listen, type Part, startListening } from "../../core/index.ts";
+import { type Listening, listen, type Part, startListening } from "../../core/index.ts";
 import type { Route } from "./route.ts";
 import type {
   CardPhrase,
@@ -11,6 +11,7 @@ import type {
   Settings,
   State,
 } from "./state.ts";
+import { type KeptWord, wordsHere } from "./taught.ts";
 
 /** What can happen. Every change of the screen begins as one of these. */
 export type Happening =
@@ -29,6 +30,7 @@ export type Happening =
   | { is: "closed"; at: string; missing: Part[] }
   | { is: "strayed"; text?: string }
   | { is: "noticed"; notice?: string }
+  | { is: "taught"; words: KeptWord[] }
   | { is: "newer" }
   | { is: "ear"; ear: Partial<EarView> }
   | { is: "outbox"; outbox: Partial<Outbox> };
@@ -42,6 +44,7 @@ export function firstState(route: Route): State {
     closedMissing: [],
     valves: [],
     sites: [],
+    taught: [],
     ear: { state: "closed", hearing: "" },
     outbox: { waiting: 0, refused: 0 },
   };
@@ -54,13 +57,10 @@ export function next(state: State, now: Happening): State {
       return { ...state, route: now.route };
     case "set":
       return { ...state, settings: { ...state.settings, ...now.settings } };
-    case "restored": {
-      let heard = startListening();
-      for (const phrase of now.phrases) heard = listen(heard, phrase.text);
-      return { ...bare(state), card: { ...now.card, closedAt: undefined }, phrases: now.phrases, heard };
-    }
+    case "restored":
+      return heardAgain({ ...bare(state), card: { ...now.card, closedAt: undefined }, phrases: now.phrases });
     case "started":
-      return { ...bare(state), card: now.card };
+      return heardAgain({ ...bare(state), card: now.card });
     case "knew":
       return { ...state, known: now.known };
     case "listed":
@@ -96,6 +96,9 @@ export function next(state: State, now: Happening): State {
       return { ...state, stray: now.text };
     case "noticed":
       return { ...state, notice: now.notice };
+    case "taught":
+      // what was said before the word was taught is read with it too
+      return heardAgain({ ...state, taught: now.words });
     case "newer":
       return { ...state, newer: true };
     case "ear":
@@ -103,6 +106,13 @@ export function next(state: State, now: Happening): State {
     case "outbox":
       return { ...state, outbox: { ...state.outbox, ...now.outbox } };
   }
+}
+
+/** The same state with every phrase of the job read afresh, by the words of its site. */
+function heardAgain(state: State): State {
+  let heard: Listening = startListening(wordsHere(state));
+  for (const phrase of state.phrases) heard = listen(heard, phrase.text);
+  return { ...state, heard };
 }
 
 /** The same state with no job on the bench. */

@@ -8,7 +8,9 @@ export type Route =
   | { screen: "job"; id: string }
   | { screen: "valve"; tag: string; site?: string }
   | { screen: "due"; site?: string }
-  | { screen: "help" };
+  | { screen: "help" }
+  | { screen: "glossary" }
+  | { screen: "words" };
 
 /** Reads the part of an address after `#`; what it does not know is the bench. */
 export function readRoute(hash: string): Route {
@@ -20,7 +22,7 @@ export function readRoute(hash: string): Route {
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
   if (screen === "due") return { screen, site };
-  if (screen === "help") return { screen };
+  if (screen === "help" || screen === "glossary" || screen === "words") return { screen };
   return { screen: "bench" };
 }
 

@@ -1,4 +1,13 @@
-import { byValve, type Consequences, consequences, type Entry, type PhraseReading } from "../../core/index.ts";
+import {
+  type Ask,
+  byValve,
+  type Consequences,
+  consequences,
+  type Entry,
+  familyOf,
+  narrow,
+  type PhraseReading,
+} from "../../core/index.ts";
 import type { CardPhrase, State } from "./state.ts";
 import { dayThere } from "./time-words.ts";
 
@@ -18,10 +27,47 @@ export function hazardsSaid(state: State): Entry[] {
   return state.heard.phrases.flatMap((reading) => reading.alerts);
 }
 
-/** The valve at hand: the one named last, else the one the job was opened for. */
-export function valveAtHand(state: State): { tag?: string; entries: Entry[] } {
-  const stretches = byValve(state.heard.entries, state.card?.tag);
-  return stretches[stretches.length - 1] ?? { tag: state.card?.tag, entries: [] };
+/** What stands of the valve at hand, and the question still open. */
+export interface AtHand {
+  tag?: string;
+  entries: Entry[];
+  ask?: Ask;
+}
+
+let narrowed: { key: readonly unknown[]; answer: AtHand } | undefined;
+
+/**
+ * The valve at hand, the one named last, else the one the job was opened for, with its general parts narrowed to its
+ * own bill of parts. A question of the reader comes before one about which part: its answer may settle both.
+ */
+export function valveAtHand(state: State): AtHand {
+  const { heard, card, known } = state;
+  const key = [heard, card, known];
+  if (narrowed?.key.every((one, index) => one === key[index])) return narrowed.answer;
+  const stretches = byValve(heard.entries, card?.tag);
+  const { tag, entries } = stretches[stretches.length - 1] ?? { tag: card?.tag, entries: [] };
+  const same = known && known.tag === tag ? known : undefined;
+  const bill = familyOf(same?.valve.family).bill.map((line) => line.part);
+  const found = narrow(entries, bill, same?.history);
+  const answer = { tag, entries: found.entries, ask: heard.ask[0] ?? found.ask[0] };
+  narrowed = { key, answer };
+  return answer;
+}
+
+/** The question that the last phrase left open: an older one stands on the card and is not said again. */
+export function questionNow(state: State): string | undefined {
+  const { ask } = valveAtHand(state);
+  return ask && ask.phrase === state.phrases.length - 1 ? ask.question : undefined;
+}
+
+/** What the last phrase left standing, with what its general parts are taken to be. */
+export function lastEntries(state: State): Entry[] {
+  const last = lastSaid(state);
+  if (!last) return [];
+  const at = state.phrases.length - 1;
+  const standing = valveAtHand(state).entries.filter((entry) => entry.phrase === at);
+  // an entry that no longer stands was scratched in its own phrase: the reading says so
+  return standing.length === last.reading.entries.length ? standing : last.reading.entries;
 }
 
 /** The last phrase said and what it became. */

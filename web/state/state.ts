@@ -1,5 +1,6 @@
 import type { Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
 import type { Route } from "./route.ts";
+import type { KeptWord } from "./taught.ts";
 
 /** Everything the screens show. A value: next.ts makes the next one, nothing edits it in place. */
 
@@ -101,6 +102,8 @@ export interface State {
   newer?: true;
   valves: ListedValve[];
   sites: KnownSite[];
+  /** words this device was taught beside those that ship */
+  taught: KeptWord[];
   ear: EarView;
   outbox: Outbox;
 }

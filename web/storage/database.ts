@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { KeptWord } from "../state/taught.ts";
 
 /** A job row also says whether the server has it. */
 export interface KeptJob extends JobCard {
@@ -14,7 +15,10 @@ interface Shelf extends DBSchema {
   /** by site and tag: two sites may each have an LCV-213 */
   valves: { key: string; value: KnownValve };
   listed: { key: string; value: ListedValve };
-  kept: { key: "openJob" | "settings" | "lastKeptAt" | "sites"; value: string | Partial<Settings> | KnownSite[] };
+  kept: {
+    key: "openJob" | "settings" | "lastKeptAt" | "sites" | "taught";
+    value: string | Partial<Settings> | KnownSite[] | KeptWord[];
+  };
 }
 export type Database = IDBPDatabase<Shelf>;
 

@@ -82,5 +82,11 @@ export function noShelf(why: string): Shelf {
     async setLastKeptAt(at) {
       lastKeptAt = at;
     },
+    async taught() {
+      return [];
+    },
+    async keepTaught() {
+      throw new Error(`this browser lets the page keep nothing (${why}); it is read until the page closes`);
+    },
   };
 }

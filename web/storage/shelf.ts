@@ -1,4 +1,5 @@
 import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { KeptWord } from "../state/taught.ts";
 import type { Database, KeptJob } from "./database.ts";
 
 /** `strict`: the promise settles after the words are on the disk, not in some cache in front of it. */
@@ -29,6 +30,8 @@ export interface Shelf {
   settings(): Promise<Partial<Settings>>;
   keepSettings(settings: Settings): Promise<void>;
   setLastKeptAt(at: string): Promise<void>;
+  taught(): Promise<KeptWord[]>;
+  keepTaught(words: KeptWord[]): Promise<void>;
 }
 
 /** By `saidAt`, then by id: the order of the record. Compared as instants, for offsets may differ. */
@@ -156,7 +159,7 @@ export function shelfOn(db: Database): Shelf {
     },
     async listed() {
       const sites = await db.get("kept", "sites");
-      return { valves: await db.getAll("listed"), sites: Array.isArray(sites) ? sites : [] };
+      return { valves: await db.getAll("listed"), sites: Array.isArray(sites) ? (sites as KnownSite[]) : [] };
     },
     async settings() {
       const kept = await db.get("kept", "settings");
@@ -167,6 +170,14 @@ export function shelfOn(db: Database): Shelf {
     },
     async setLastKeptAt(at) {
       await db.put("kept", at, "lastKeptAt");
+    },
+    async taught() {
+      const words = await db.get("kept", "taught");
+      return Array.isArray(words) ? (words as KeptWord[]) : [];
+    },
+    async keepTaught(words) {
+      const tx = db.transaction("kept", "readwrite", STRICT);
+      await Promise.all([tx.store.put(words, "taught"), tx.done]);
     },
   };
 }

@@ -41,7 +41,7 @@ inBrowser("a job of three phrases", () => {
     const text = await page.locator("main").textContent();
     expect(text).toContain("Seat worn, one side");
     expect(text).toContain("Seat flipped");
-    expect(text).toMatch(/28 ft·lbf/);
+    expect(text).toMatch(/28 ft-lbf/);
     await page.getByRole("link", { name: "LCV-213, its history" }).click();
     await page.locator(".timeline svg a").first().waitFor();
     expect(device.complaints).toEqual([]);

@@ -12,7 +12,7 @@ const SAID: [Entry, string, string][] = [
   [{ type: "work", work: "replaced", status: "done", part: "o_ring", count: 2 }, "Done", "O-ring: replaced, 2 of them"],
   [{ type: "work", work: "flipped", status: "needed", part: "seat" }, "To do", "seat: must be flipped"],
   [{ type: "work", work: "replaced", status: "declined", part: "seat" }, "Left", "seat: not replaced"],
-  [{ type: "reading", quantity: "torque", value: 25, upper: 30, unit: "ft_lbf" }, "Read", "torque: 25 to 30 ft·lbf"],
+  [{ type: "reading", quantity: "torque", value: 25, upper: 30, unit: "ft_lbf" }, "Read", "torque: 25 to 30 ft-lbf"],
   [{ type: "reading", quantity: "pressure", value: 60, unit: "psi", bound: "about" }, "Read", "pressure: about 60 psi"],
   [{ type: "test", test: "seat_leak", result: null }, "Test", "seat leak test: no result said"],
   [{ type: "test", test: "packing", result: "fail" }, "Test", "packing test: FAILED"],

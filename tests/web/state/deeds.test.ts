@@ -24,6 +24,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
       },
       keepSettings: async () => {},
       askAgain: async () => {},
+      keepTaught: async () => {},
     },
     flush: () => {},
     knowValve: async () => undefined,
@@ -138,5 +139,41 @@ describe("at the bench", () => {
     await acts.reopen();
     expect(store.state().card?.tag).toBe("LCV-213");
     expect(store.state().phrases.map((one) => one.text)).toEqual(["seat worn one side", "close it out"]);
+  });
+});
+
+describe("a word of the site", () => {
+  it("is read at once, in what was said before it was taught too, and kept", async () => {
+    const { store, acts } = bench();
+    await acts.start("LCV-213");
+    await acts.say("doohickey is bent", "typed");
+    expect(store.state().heard.entries).toEqual([]);
+    const taught = await acts.teach("Doohickey", { part: "positioner" });
+    expect(taught).toEqual({ ok: true, value: { say: "doohickey", as: { part: "positioner" } } });
+    expect(store.state().heard.entries).toMatchObject([{ type: "finding", part: "positioner", condition: "bent" }]);
+    expect(store.state().taught).toEqual([{ say: "doohickey", as: { part: "positioner" }, site: undefined }]);
+  });
+
+  it("is not taught twice, and is forgotten when told so", async () => {
+    const { store, acts } = bench();
+    await acts.start("LCV-213");
+    await acts.teach("doohickey", { part: "positioner" });
+    expect(await acts.teach("doohickey", { part: "plug" })).toMatchObject({ ok: false });
+    const [word] = store.state().taught;
+    if (word) await acts.unteach(word);
+    await acts.say("doohickey is bent", "typed");
+    expect(store.state().heard.entries).toEqual([]);
+  });
+
+  it("stays with the site it was taught at", async () => {
+    const { store, acts } = bench();
+    acts.set({ site: "north" });
+    await acts.teach("doohickey", { part: "positioner" });
+    await acts.start("LCV-1", "south");
+    await acts.say("doohickey is bent", "typed");
+    expect(store.state().heard.entries).toEqual([]);
+    await acts.start("LCV-2", "north");
+    await acts.say("doohickey is bent", "typed");
+    expect(store.state().heard.entries).toMatchObject([{ part: "positioner" }]);
   });
 });

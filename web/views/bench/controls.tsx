@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "hono/jsx/dom";
-import { doWords, whenWords } from "../../parts/follow-lines.tsx";
+import { followUpWords } from "../../../core/index.ts";
+import { whenWords } from "../../parts/follow-lines.tsx";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { whatFollows } from "../../state/seen.ts";
@@ -83,7 +84,7 @@ function NextStrip({ state }: { state: State }) {
   return (
     <p class="next-strip">
       <span class={`when when-${first.when === "now" ? "now" : "later"}`}>{whenWords(first.when)}</span>
-      <b>{doWords(first)}</b>
+      <b>{followUpWords(first)}</b>
       {more.length > 0 && <span>+{more.length}</span>}
     </p>
   );

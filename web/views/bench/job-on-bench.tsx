@@ -5,9 +5,9 @@ import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { Plate } from "../../parts/plate.tsx";
-import { nameOf } from "../../parts/words.ts";
+import { hazardName } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
-import { dayOfJob, hazardsSaid, lastSaid, valveAtHand, whatFollows } from "../../state/seen.ts";
+import { dayOfJob, hazardsSaid, lastSaid, questionNow, valveAtHand, whatFollows } from "../../state/seen.ts";
 import type { CardPhrase, State } from "../../state/state.ts";
 import { clockHere } from "../../state/time-words.ts";
 import { outboxWords } from "../../sync/outbox-words.ts";
@@ -20,8 +20,9 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
   const hand = valveAtHand(state);
   const follows = whatFollows(state);
   const last = lastSaid(state);
+  const question = questionNow(state);
   const hazards = [
-    ...new Set(hazardsSaid(state).flatMap((one) => (one.type === "hazard" ? [nameOf(one.hazard)] : []))),
+    ...new Set(hazardsSaid(state).flatMap((one) => (one.type === "hazard" ? [hazardName(one.hazard)] : []))),
   ];
   const trouble = outbox.trouble || outbox.refused ? " outbox-trouble" : "";
   const paper = useRef<HTMLDivElement>(null);
@@ -49,7 +50,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
       {heard.muted && <p class="muted-band">Muted: nothing heard is taken down but hazards. Say “start listening”.</p>}
       <div class="paper" ref={paper}>
         <div class="paper-column">
-          <Understood last={last} deeds={deeds} />
+          <Understood state={state} deeds={deeds} />
           <details class={`cautions${last ? " cautions-short" : ""}`}>
             <summary>
               <b>Cautions</b> {STANDING_LINE}
@@ -63,6 +64,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
           {state.notice && <p class="tell">{state.notice}</p>}
         </div>
         <section class="next paper-column" aria-label="What is next">
+          {hand.ask && !question && <p class="ask">Still open: {hand.ask.question}</p>}
           <h2 class="rule-head">Next</h2>
           <FollowLines followUps={follows.followUps} />
           {follows.checks.length > 0 && (
@@ -93,7 +95,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
 }
 
 /** Every phrase of the job. Drawn only while it is open: a long job has hundreds, and each change would draw them again. */
-function Earlier({ phrases, readings }: { phrases: CardPhrase[]; readings: PhraseReading[] }) {
+function Earlier({ phrases, readings }: { phrases: CardPhrase[]; readings: readonly PhraseReading[] }) {
   const [open, setOpen] = useState(false);
   return (
     <details class="earlier" onToggle={(event: Event) => setOpen((event.currentTarget as HTMLDetailsElement).open)}>

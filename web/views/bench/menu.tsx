@@ -23,6 +23,9 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           <a class="glove" href={addressOf({ screen: "help" })}>
             How to say it
           </a>
+          <a class="glove" href={addressOf({ screen: "words" })}>
+            Teach a word
+          </a>
         </nav>
         {state.card && (
           <button type="button" class="glove" onClick={() => void deeds.close()}>

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from "hono/jsx/dom";
 import type { Entry } from "../../../core/index.ts";
 import { AT_HAZARD } from "../../parts/cautions.ts";
 import { Stencil } from "../../parts/stencil.tsx";
-import { capital, listed, nameOf } from "../../parts/words.ts";
+import { capital, hazardName, listed } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import type { CardPhrase } from "../../state/state.ts";
 
@@ -63,7 +63,7 @@ export function StopScreen({ alert, deeds }: { alert: { phrase: CardPhrase; aler
     <div class="stop" role="alertdialog" aria-modal="true" aria-labelledby="stop-sign" aria-describedby="stop-words">
       <div class="stop-head" id="stop-sign">
         <Stencil text="STOP" class="stop-sign" />
-        <p class="stop-what">{capital(listed(hazards.map(nameOf)))}</p>
+        <p class="stop-what">{capital(listed(hazards.map(hazardName)))}</p>
       </div>
       <div id="stop-words" class="stop-words">
         <ul>{hazards.flatMap((hazard) => AT_HAZARD[hazard].map((line) => <li key={hazard + line}>{line}</li>))}</ul>

@@ -3,28 +3,21 @@ import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { readBack } from "../../parts/say.ts";
 import type { Deeds } from "../../state/deeds.ts";
-import type { CardPhrase } from "../../state/state.ts";
+import { lastEntries, lastSaid, questionNow } from "../../state/seen.ts";
+import type { CardPhrase, State } from "../../state/state.ts";
 
 /** The last phrase: its words and their marks, what it became, what was not read, what is asked, where it is kept. */
-export function Understood({
-  last,
-  deeds,
-}: {
-  last: { phrase: CardPhrase; reading: PhraseReading } | undefined;
-  deeds: Deeds;
-}) {
+export function Understood({ state, deeds }: { state: State; deeds: Deeds }) {
+  const last = lastSaid(state);
+  const question = questionNow(state);
   return (
     <section class="understood" aria-label="Just understood">
       {last ? (
         <>
           <MarkedPhrase reading={last.reading} />
-          <EntryLines entries={last.reading.entries} />
+          <EntryLines entries={lastEntries(state)} />
           {last.reading.touched.length > 0 && <p class="touched">{touchedWords(last.reading)}</p>}
-          {last.reading.ask.map((one) => (
-            <p key={one.question} class="ask">
-              {one.question}
-            </p>
-          ))}
+          {question && <p class="ask">{question}</p>}
           {last.reading.unread.length > 0 && (
             <p class="not-read">
               Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. It is kept as said. Say
@@ -37,7 +30,7 @@ export function Understood({
         <p class="invite">Say or type what you find and what you do.</p>
       )}
       <p class="unseen" aria-live="polite">
-        {last ? readBack(last.reading) : ""}
+        {last ? readBack(last.reading, question) : ""}
       </p>
     </section>
   );

@@ -1,11 +1,14 @@
-import type { JobSummary } from "../../../core/index.ts";
+import { type Hazard, type JobSummary, nameOf, type Test } from "../../../core/index.ts";
 import { Plate } from "../../parts/plate.tsx";
-import { listed, nameOf, testName } from "../../parts/words.ts";
+import { hazardName, listed } from "../../parts/words.ts";
 import { addressOf } from "../../state/route.ts";
 import { clockThere } from "../../state/time-words.ts";
 
 /** One job of the day as the ticket on the rack: its plate, and what a lead must know before opening it. */
 export function JobTicket({ job, site }: { job: JobSummary; site: string }) {
+  // a summary carries codes as text: they are the entries' own
+  const hazards = job.hazards as Hazard[];
+  const failed = job.failedTests as Test[];
   const others = job.tags.filter((tag) => tag !== job.tag);
   return (
     <li>
@@ -16,8 +19,10 @@ export function JobTicket({ job, site }: { job: JobSummary; site: string }) {
           {site}
         </span>
         <span class="ticket-words">
-          {job.hazards.length > 0 && <b class="flag flag-bad">Hazard said: {listed(job.hazards.map(nameOf))}</b>}
-          {job.failedTests.length > 0 && <b class="flag flag-bad">Failed: {listed(job.failedTests.map(testName))}</b>}
+          {job.hazards.length > 0 && <b class="flag flag-bad">Hazard said: {listed(hazards.map(hazardName))}</b>}
+          {job.failedTests.length > 0 && (
+            <b class="flag flag-bad">Failed: {listed(failed.map((test) => nameOf(test, "test")))}</b>
+          )}
           {job.now > 0 && <b class="flag flag-now">{job.now} to do now</b>}
           {job.unread > 0 && <b class="flag flag-unread">{job.unread} with words not read</b>}
           {others.length > 0 && job.tag && <span>also {others.join(", ")}</span>}

@@ -1,8 +1,7 @@
-import type { DueLine, Site } from "../../../core/index.ts";
+import { type DueLine, type Site, taskName } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
-import { capital, nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
@@ -67,8 +66,7 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
                     <a class="due" href={addressOf({ screen: "valve", tag: one.tag, site: one.site })}>
                       <Plate tag={one.tag} small />
                       <span class="due-words">
-                        <b>{capital(nameOf(one.task))}</b>{" "}
-                        <span class={one.overdue > 0 ? "bad" : ""}>{lateWords(one)}</span>
+                        <b>{taskName(one.task)}</b> <span class={one.overdue > 0 ? "bad" : ""}>{lateWords(one)}</span>
                         <span class="why">
                           {siteName(state, one.site)}
                           {one.site ? ": " : ""}

@@ -1,66 +1,90 @@
+import { useState } from "hono/jsx/dom";
+import { helpPage } from "../../../core/pages/index.ts";
 import { STANDING } from "../../parts/cautions.ts";
 import { DeskFrame } from "../../parts/desk-frame.tsx";
+import { findWords } from "../../parts/find-words.ts";
+import { SearchField } from "../../parts/search-field.tsx";
+import { WordList } from "../../parts/word-list.tsx";
 import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
 import { TALK_KEY } from "../bench/controls.tsx";
 
-const WAYS: { head: string; say: string[] }[] = [
-  { head: "Name the valve", say: ["L C V two one three", "two inch, pressure to open, severe service"] },
-  { head: "What you found", say: ["seat worn one side", "no cracks in the cage", "upper diaphragm's torn bad"] },
-  { head: "What you did, or must be done", say: ["flipped it", "put a new seat in", "needs a new stem guide"] },
-  { head: "Figures", say: ["bonnet bolts torqued to twenty eight", "three bubbles a minute at fifty pounds"] },
-  { head: "Tests", say: ["no leak at sixty psi", "strokes full", "blowing by"] },
-  { head: "Parts to bring", say: ["order two backup rings", "note: handwheel is painted over"] },
-  { head: "Put it right", say: ["scratch that", "correction, upper", "no wait, thirty"] },
-  { head: "Ask", say: ["what's left", "read it back", "stop listening", "start listening"] },
-  { head: "End", say: ["close it out"] },
-];
+const PARTS = helpPage();
+const WORDS = PARTS.flatMap((part) => part.words);
 
-/** How to talk to it, and which keys do what. */
+/** How to talk to it, which words it knows, and which keys do what. */
 export function Help({ state, deeds }: { state: State; deeds: Deeds }) {
+  const [asked, ask] = useState("");
+  const found = findWords(WORDS, asked);
   return (
     <DeskFrame sign="SAY IT" state={state} deeds={deeds}>
-      <div class="sheet">
-        <section class="paper-column" aria-label="Ways to say it">
-          <h2 class="rule-head">Talk the way you talk</h2>
-          <p>These are examples, not the only words. What is not read is kept as said and shown as not read.</p>
-          <dl class="ways">
-            {WAYS.map((way) => (
-              <div key={way.head}>
-                <dt>{way.head}</dt>
-                {way.say.map((words) => (
-                  <dd key={words}>
-                    <q>{words}</q>
-                  </dd>
-                ))}
+      <SearchField asked={asked} ask={ask} found={found.length} />
+      {asked.trim() ? (
+        <section class="sheet sheet-one" aria-label="Words found">
+          <WordList words={found} />
+        </section>
+      ) : (
+        <div class="sheet">
+          <section class="paper-column" aria-label="Ways to say it">
+            <h2 class="rule-head">Talk the way you talk</h2>
+            <p>These are examples, not the only words. What is not read is kept as said and shown as not read.</p>
+            {PARTS.map((part) => (
+              <section key={part.head} class="ways">
+                <h3>{part.head}</h3>
+                <ul>
+                  {part.say.map((words) => (
+                    <li key={words}>
+                      <q>{words}</q>
+                    </li>
+                  ))}
+                </ul>
+                {part.words.length > 0 && (
+                  <details class="ways-words">
+                    <summary>
+                      {part.words.length} words:{" "}
+                      {part.words
+                        .slice(0, 4)
+                        .map((word) => word.name)
+                        .join(", ")}
+                      {part.words.length > 4 ? " …" : ""}
+                    </summary>
+                    <WordList words={part.words} />
+                  </details>
+                )}
+              </section>
+            ))}
+          </section>
+          <section class="paper-column" aria-label="Keys and cautions">
+            <h2 class="rule-head">Words of your own</h2>
+            <p>
+              Your site says it another way? <a href={addressOf({ screen: "words" })}>Teach the word</a> and it is read
+              at once. Every word by name: <a href={addressOf({ screen: "glossary" })}>the glossary</a>.
+            </p>
+            <h2 class="rule-head">Keys</h2>
+            <dl class="keys">
+              <div>
+                <dt>Enter</dt>
+                <dd>says what stands in the field</dd>
               </div>
-            ))}
-          </dl>
-        </section>
-        <section class="paper-column" aria-label="Keys and cautions">
-          <h2 class="rule-head">Keys</h2>
-          <dl class="ways">
-            <div>
-              <dt>Enter</dt>
-              <dd>says what stands in the field</dd>
-            </div>
-            <div>
-              <dt>{TALK_KEY}</dt>
-              <dd>opens and shuts the microphone</dd>
-            </div>
-            <div>
-              <dt>Enter, held</dt>
-              <dd>on the STOP screen: says that it was seen, and nothing more</dd>
-            </div>
-          </dl>
-          <h2 class="rule-head">Before any job</h2>
-          <ul class="cautions-list">
-            {STANDING.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </section>
-      </div>
+              <div>
+                <dt>{TALK_KEY}</dt>
+                <dd>opens and shuts the microphone</dd>
+              </div>
+              <div>
+                <dt>Enter, held</dt>
+                <dd>on the STOP screen: says that it was seen, and nothing more</dd>
+              </div>
+            </dl>
+            <h2 class="rule-head">Before any job</h2>
+            <ul class="cautions-list">
+              {STANDING.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </section>
+        </div>
+      )}
     </DeskFrame>
   );
 }

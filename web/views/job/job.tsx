@@ -4,7 +4,7 @@ import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
-import { listed, nameOf } from "../../parts/words.ts";
+import { hazardName, listed } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
@@ -42,7 +42,7 @@ export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds
       </div>
       {hazards.length > 0 && (
         <p class="hazard-band">
-          <b>HAZARD SAID: {listed([...new Set(hazards)].map(nameOf))}.</b> Only site procedure clears this.
+          <b>HAZARD SAID: {listed([...new Set(hazards)].map(hazardName))}.</b> Only site procedure clears this.
         </p>
       )}
       <div class="sheet">

@@ -1,10 +1,9 @@
-import type { ValveView } from "../../../core/index.ts";
+import { familyOf, nameOf, type ValveView } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines } from "../../parts/follow-lines.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
-import { nameOf } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
@@ -72,10 +71,10 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
 
 function factWords({ valve }: ValveView): string[] {
   const facts = [
-    valve.family && nameOf(valve.family),
+    valve.family && familyOf(valve.family).name,
     valve.size_in && `${valve.size_in} inch`,
-    valve.acts && nameOf(valve.acts),
-    valve.service && `${valve.service} service`,
+    valve.acts && nameOf(valve.acts, "acts"),
+    valve.service && nameOf(valve.service, "service"),
     valve.leak_class && `seat class ${valve.leak_class}`,
     valve.port_in && `port ${valve.port_in} in`,
     valve.rated_dp_psi && `rated for ${valve.rated_dp_psi} psi across`,

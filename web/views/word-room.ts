@@ -1,0 +1,4 @@
+/** The screens about words, fetched together when the first of them is wanted. */
+export { Glossary } from "./glossary/glossary.tsx";
+export { Help } from "./help/help.tsx";
+export { SiteWords } from "./words/site-words.tsx";

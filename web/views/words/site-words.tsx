@@ -1,0 +1,87 @@
+import { useState } from "hono/jsx/dom";
+import { meaningOf, readPhrase, startListening } from "../../../core/index.ts";
+import { DeskFrame } from "../../parts/desk-frame.tsx";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
+import type { Deeds } from "../../state/deeds.ts";
+import { siteName } from "../../state/seen.ts";
+import type { State } from "../../state/state.ts";
+import { wordsHere } from "../../state/taught.ts";
+import { TeachForm } from "./teach-form.tsx";
+
+/** Words that this site says and the log did not know: taught here, read at once. */
+export function SiteWords({ state, deeds }: { state: State; deeds: Deeds }) {
+  const { taught, settings } = state;
+  const site = settings.site ? siteName(state, settings.site) : "every site";
+  return (
+    <DeskFrame sign="SITE WORDS" state={state} deeds={deeds}>
+      <div class="sheet">
+        <section class="paper-column" aria-label="Teach a word">
+          <h2 class="rule-head">Teach a word of {site}</h2>
+          <TeachForm deeds={deeds} />
+          {state.notice && <p class="tell">{state.notice}</p>}
+        </section>
+        <section class="paper-column" aria-label="Words taught">
+          <h2 class="rule-head">Words taught ({taught.length})</h2>
+          {taught.length ? (
+            <ul class="taught">
+              {taught.map((word) => (
+                <li key={`${word.site} ${word.say}`}>
+                  <span>
+                    <b>{word.say}</b> is {meaningOf(word.as)}
+                    {word.site && word.site !== settings.site ? `, at ${siteName(state, word.site)}` : ""}
+                  </span>
+                  <button
+                    type="button"
+                    class="glove"
+                    aria-label={`Forget ${word.say}`}
+                    onClick={() => void deeds.unteach(word)}
+                  >
+                    Forget
+                  </button>
+                </li>
+              ))}
+            </ul>
+          ) : (
+            <p class="none">None yet.</p>
+          )}
+          <p class="source">
+            Kept on this device and read on its bench at once, without a network too. The server does not have these
+            words: at the desk a phrase with one of them may stand as not read.
+          </p>
+          <h2 class="rule-head">Try a phrase</h2>
+          <TryPhrase state={state} />
+        </section>
+      </div>
+    </DeskFrame>
+  );
+}
+
+/** Reads a phrase as the bench would, and keeps nothing. */
+function TryPhrase({ state }: { state: State }) {
+  const [text, setText] = useState("");
+  const reading = text.trim() ? readPhrase(text, startListening(wordsHere(state))) : undefined;
+  return (
+    <div class="try">
+      <label>
+        <span>It is read as the bench would read it, and not kept.</span>
+        <input
+          class="field"
+          type="text"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={(event: Event) => setText((event.target as HTMLInputElement).value)}
+        />
+      </label>
+      <div aria-live="polite">
+        {reading && (
+          <>
+            <MarkedPhrase reading={reading} />
+            <EntryLines entries={reading.entries} />
+          </>
+        )}
+      </div>
+    </div>
+  );
+}
