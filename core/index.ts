@@ -36,3 +36,13 @@ export type { Session, SessionResult } from "./shapes/session.ts";
 export type { TaughtWord } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
+export {
+  checkSentence,
+  countedPart,
+  dueSentence,
+  figure,
+  followUpWords,
+  isGood,
+  taskName,
+  whenWords,
+} from "./wording/follows.ts";

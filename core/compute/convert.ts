@@ -1,3 +1,5 @@
+import { unitName } from "./unit-names.ts";
+
 /**
  * Units the trade speaks, and what one is worth in the base unit of its kind. Exact by definition but for psi,
  * whose long digits follow from exact ones. Source: NIST SP 811 (2008) appendix B.8; `in_H2O` is its
@@ -35,11 +37,11 @@ export function convert(value: number, from: string, to: string): number | DoesN
   for (const unit of [from, to])
     if (unit === "bubble/min" || unit === "drop/min")
       return no(
-        `a ${unit === "drop/min" ? "drop" : "bubble"} has no settled volume, so ${from} does not convert to ${to}`,
+        `a ${unit === "drop/min" ? "drop" : "bubble"} has no settled volume, so ${unitName(from)} does not convert to ${unitName(to)}`,
       );
   const a = WORTH[from];
   const b = WORTH[to];
-  if (!a || !b || a.kind !== b.kind) return no(`${from} does not convert to ${to}`);
+  if (!a || !b || a.kind !== b.kind) return no(`${unitName(from)} does not convert to ${unitName(to)}`);
   return (value * a.worth) / b.worth;
 }
 

@@ -9,6 +9,7 @@ import type { Bench } from "./rule.ts";
 import { sealDate } from "./seal-date.ts";
 import { seatDate } from "./seat-date.ts";
 import { tellSeat } from "./seat-story.ts";
+import { judgeStroke } from "./stroke-check.ts";
 import { judgeTorque } from "./torque-check.ts";
 import { inOrder, type Visit } from "./visit.ts";
 
@@ -64,7 +65,7 @@ function asSaidToday(valve: Valve, entries: readonly Entry[]): Valve {
   return known;
 }
 
-/** Every torque said, and the last measured leak of the seat. */
+/** Every torque said, the last measured leak of the seat, and the stroke where signals were read with positions. */
 function checks(bench: Bench): Check[] {
   const { entries } = bench.today;
   const torque = entries.flatMap((entry) =>
@@ -73,5 +74,6 @@ function checks(bench: Bench): Check[] {
   const leak = entries.findLastIndex(
     (entry) => entry.type === "reading" && entry.quantity === "leak_rate" && entry.part !== "packing",
   );
-  return leak < 0 ? torque : [...torque, bench.judgeLeak(bench.today, leak)];
+  const stroke = judgeStroke(entries, bench.family);
+  return [...torque, ...(leak < 0 ? [] : [bench.judgeLeak(bench.today, leak)]), ...(stroke ? [stroke] : [])];
 }

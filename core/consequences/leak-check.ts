@@ -1,5 +1,6 @@
 import { atMost, convert } from "../compute/convert.ts";
 import { LEAKAGE_SOURCE, seatLeakageLimit } from "../compute/leakage-limit.ts";
+import { unitName } from "../compute/unit-names.ts";
 import type { Check } from "../shapes/consequence.ts";
 import type { Reading } from "../shapes/entry.ts";
 import type { Family, Valve } from "../shapes/valve.ts";
@@ -30,7 +31,7 @@ export function judgeLeak(
     ({ ...said, verdict: "no_limit", source: LEAKAGE_SOURCE, note: [why, ...notes].join("; ") }) as const;
 
   if (unit === "drop/min") return none("a drop has no settled volume, so drops are not judged");
-  if (unit !== "bubble/min" && unit !== "mL/min") return none(`${unit} is not a leak rate`);
+  if (unit !== "bubble/min" && unit !== "mL/min") return none(`${unitName(unit)} is not a leak rate`);
   if (!leakClass) return none("no leakage class is known for this valve");
   if (!valve.leak_class) notes.push(`class ${leakClass} is the usual one of a ${family.name}`);
   if (unit === "bubble/min" && leakClass !== "VI") return none(`class ${leakClass} is not counted in bubbles`);
@@ -64,6 +65,7 @@ export function judgeLeak(
     ...said,
     verdict: atMost(measured, allowed) ? "pass" : "fail",
     allowed,
+    margin: allowed - measured,
     source: limit.source,
     ...(notes.length > 0 ? { note: notes.join("; ") } : {}),
   };

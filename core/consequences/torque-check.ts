@@ -35,5 +35,5 @@ export function judgeTorque(
   const least = Math.min(value, upper ?? value);
   const most = Math.max(value, upper ?? value);
   const verdict = !atLeast(least, min) ? "below" : !atMost(most, max) ? "above" : "within";
-  return { ...said, verdict, min, max, source: limit.source };
+  return { ...said, verdict, min, max, margin: Math.min(least - min, max - most), source: limit.source };
 }

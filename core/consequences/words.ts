@@ -1,3 +1,4 @@
+import { unitName } from "../compute/unit-names.ts";
 import type { Part, Unit } from "../shapes/codes.ts";
 
 /** Codes as a technician says them, for the sentences that give reasons. */
@@ -7,17 +8,8 @@ export function spoken(part: Part | undefined): string {
   return part === undefined ? "a part not named" : part.replaceAll("o_ring", "O-ring").replaceAll("_", " ");
 }
 
-const UNIT_WORDS: Partial<Record<Unit, string>> = {
-  ft_lbf: "ft-lbf",
-  in_lbf: "in-lbf",
-  N_m: "N·m",
-  "bubble/min": "bubbles/min",
-  "drop/min": "drops/min",
-  in_H2O: "inches of water",
-};
-
 export function spokenUnit(unit: Unit): string {
-  return UNIT_WORDS[unit] ?? unit;
+  return unitName(unit);
 }
 
 /** "4.1 months", "1 month", "0.25 months": one decimal, or two figures under one. */

@@ -19,7 +19,7 @@ export function familyOf(code: string | undefined, own: readonly Family[] = []):
     FAMILIES.find((one) => one.family === code) ?? {
       ...USUAL_FAMILY,
       family: code,
-      name: code,
+      name: code.replaceAll("_", " "),
       torque: [],
       bolts: [],
       rated_cv: [],

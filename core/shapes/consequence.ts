@@ -14,6 +14,8 @@ export const checkSchema = z.discriminatedUnion("check", [
     unit: z.enum(UNITS),
     min: z.number().optional(),
     max: z.number().optional(),
+    /** how far inside the nearer limit, in the same unit; below 0: how far outside */
+    margin: z.number().optional(),
     source: z.string(),
     note: z.string().optional(),
   }),
@@ -22,8 +24,36 @@ export const checkSchema = z.discriminatedUnion("check", [
     verdict: z.enum(["pass", "fail", "no_limit"]),
     measured: z.number(),
     allowed: z.number().optional(),
+    /** how much less than allowed, in the same unit; below 0: how much more */
+    margin: z.number().optional(),
     unit: z.enum(UNITS),
     class: z.enum(LEAK_CLASSES).optional(),
+    source: z.string(),
+    note: z.string().optional(),
+  }),
+  z.object({
+    check: z.literal("stroke"),
+    verdict: z.enum(["within", "off", "no_limit", "not_enough"]),
+    /** of every signal here */
+    unit: z.enum(UNITS),
+    /** rising: the last signal before it moved, the first at full travel */
+    starts: z.number().optional(),
+    full: z.number().optional(),
+    /** falling: the last signal before it moved back, the first at which it was home */
+    startsBack: z.number().optional(),
+    home: z.number().optional(),
+    travel: z.number().optional(),
+    travelUnit: z.enum(UNITS).optional(),
+    /** per cent of travel */
+    hysteresis: z.number().optional(),
+    /** in `unit`, and per cent of the signal span */
+    deadBand: z.number().optional(),
+    deadBandPercent: z.number().optional(),
+    /** the bench range */
+    min: z.number().optional(),
+    max: z.number().optional(),
+    /** how much further off the worse end might lie; below 0: how much too far off it lies */
+    margin: z.number().optional(),
     source: z.string(),
     note: z.string().optional(),
   }),

@@ -1,4 +1,4 @@
-import type { Check, Due, Entry, FollowUp, Part, Valve } from "../../core/index.ts";
+import type { Entry, Part, Valve } from "../../core/index.ts";
 import {
   CONDITION_WORDS,
   capital,
@@ -12,7 +12,9 @@ import {
   WORK_WORDS,
 } from "./names.ts";
 
-/** Entries and what follows from them, as sentences for whoever was not there. They say what was said, no more. */
+export { checkSentence, countedPart, dueSentence, followUpWords, whenWords } from "../../core/index.ts";
+
+/** Entries as sentences for whoever was not there. They say what was said, no more; what follows is worded in core. */
 
 type Of<T extends Entry["type"]> = Extract<Entry, { type: T }>;
 
@@ -119,48 +121,6 @@ export function entrySentence(entry: Entry): string {
   }
 }
 
-export function checkSentence(one: Check): string {
-  const note = one.note ? ` (${one.note})` : "";
-  if (one.check === "torque") {
-    const amount = one.upper === undefined ? String(one.value) : `${one.value} to ${one.upper}`;
-    const what = `${capital(one.part ? partName(one.part) : "bolting")} torque ${amount} ${unitName(one.unit)}`;
-    if (one.verdict === "no_limit") return `${what}: no limit is known to judge it by${note}.`;
-    const limits =
-      one.min !== undefined && one.max !== undefined ? ` the limits ${one.min} to ${one.max}` : " its limits";
-    return `${what}: ${one.verdict}${limits}${note}.`;
-  }
-  const what = `Seat leakage ${one.measured} ${unitName(one.unit)}`;
-  if (one.verdict === "no_limit") return `${what}: no limit is known to judge it by${note}.`;
-  const limit =
-    one.allowed === undefined ? "" : `, allowed ${rounded(one.allowed)}${one.class ? ` (class ${one.class})` : ""}`;
-  return `${what}${limit}: ${one.verdict === "pass" ? "passed" : "FAILED"}${note}.`;
-}
-
-/** What is to be done, without when: "Replace the seat". */
-export function followUpWords(one: FollowUp): string {
-  const part = one.part ? `the ${partName(one.part)}` : "";
-  const count = one.count === undefined ? "" : `${one.count} × `;
-  const test = one.test ? TEST_WORDS[one.test].toLowerCase() : "";
-  if (one.do === "stop") return "STOP: follow the site's procedure";
-  if (one.do === "ask") return `Settle${part ? ` (${partName(one.part as Part)})` : ""}`;
-  if (one.do === "retest") return `Repeat the ${test || "test"}`;
-  if (one.do === "order") return `Order ${count}${one.part ? partName(one.part) : "the part"}`;
-  const what = part || (test ? `what the ${test} showed` : "the part that was not named");
-  return `${capital(one.do.replaceAll("_", " "))} ${count}${what}`;
-}
-
-/** When it is to be done; `inspection`: the date of the next seat inspection, where there is one. */
-export function whenWords(one: FollowUp, inspection?: string): string {
-  if (one.when === "now") return "now";
-  if (one.when === "next_inspection") return `at the next inspection${inspection ? `, due ${inspection}` : ""}`;
-  return `by ${one.when}`;
-}
-
-export function dueSentence(one: Due): string {
-  const task = one.task === "seat_inspection" ? "Seat inspection" : "Seal replacement";
-  return `${task} due ${one.on}`;
-}
-
 /** "2 inch, balanced dump, severe service" */
 export function valveWords(valve: Valve, service?: string): string {
   const said = [
@@ -171,11 +131,7 @@ export function valveWords(valve: Valve, service?: string): string {
   return said.filter(Boolean).join(", ");
 }
 
-export const countedPart = ({ part, count }: { part: Part; count: number }) => `${count} × ${partName(part)}`;
-
 function joined(clauses: readonly string[]): string {
   if (clauses.length < 2) return clauses[0] ?? "";
   return `${clauses.slice(0, -1).join(", ")} and ${clauses[clauses.length - 1]}`;
 }
-
-const rounded = (value: number) => Number(value.toPrecision(4));

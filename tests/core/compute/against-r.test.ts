@@ -13,7 +13,9 @@ import weibull from "../../published/weibull.json" with { type: "json" };
 const R = ["--vanilla", "-e", 'suppressMessages(library(survival)); cat("ready")'];
 const here = spawnSync("Rscript", R, { encoding: "utf8", timeout: 60_000 });
 const ready = here.status === 0 && here.stdout.endsWith("ready");
-const named = ready ? "R's own figures" : "R's own figures (no Rscript with survival here: apt-get install -y r-cran-survival)";
+const named = ready
+  ? "R's own figures"
+  : "R's own figures (no Rscript with survival here: apt-get install -y r-cran-survival)";
 
 function ask(script: string, lines: readonly string[]): number[][] {
   const path = fileURLToPath(new URL(`../../published/${script}`, import.meta.url));

@@ -64,9 +64,13 @@ describe("distributions, beside @stdlib", () => {
   });
   test("how many cover a Poisson demand", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.001, max: 300, noNaN: true }), fc.constantFrom(0.5, 0.9, 0.95, 0.99), (mean, p) => {
-        expect(poissonCovering(mean, p)).toBe(poissonQuantile(p, mean) + 0);
-      }),
+      fc.property(
+        fc.double({ min: 0.001, max: 300, noNaN: true }),
+        fc.constantFrom(0.5, 0.9, 0.95, 0.99),
+        (mean, p) => {
+          expect(poissonCovering(mean, p)).toBe(poissonQuantile(p, mean) + 0);
+        },
+      ),
       { numRuns: 500 },
     );
   });
@@ -141,7 +145,10 @@ describe("trends of a repaired valve's failures", () => {
     fc.assert(
       fc.property(fc.array(age, { minLength: 3, maxLength: 20 }), (ages) => {
         const one = failureTrend(ages, 10);
-        const other = failureTrend(ages.toReversed().map((each) => each * 30), 300);
+        const other = failureTrend(
+          ages.toReversed().map((each) => each * 30),
+          300,
+        );
         if (!one.ok || !other.ok) throw new Error("no trend");
         expect(other.says).toBe(one.says);
         expect(other.laplace.u).toBeCloseTo(one.laplace.u, 9);
