@@ -1,8 +1,9 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { helpText, readArguments, wrongUse } from "../server/commands/arguments.ts";
+import { StoreRefused } from "../server/db/open.ts";
 import { readSettings, type Settings } from "../server/env.ts";
-import { serve } from "../server/serve.ts";
+import { type Served, serve } from "../server/serve.ts";
 import { SITES, VALVES } from "./field.ts";
 import { fill } from "./fill.ts";
 import { tellStory } from "./story.ts";
@@ -42,7 +43,7 @@ async function start(settings: Settings, fresh: boolean): Promise<void> {
     rmSync(mark, { force: true });
   }
   mkdirSync(settings.dataDir, { recursive: true });
-  const served = await serve(settings);
+  const served = await listen(settings);
   const stop = () => {
     served.stop().then(() => process.exit(0));
   };
@@ -50,6 +51,17 @@ async function start(settings: Settings, fresh: boolean): Promise<void> {
   process.on("SIGTERM", stop);
   const about = existsSync(mark) ? (JSON.parse(readFileSync(mark, "utf8")) as About) : await tell(served.address, mark);
   process.stdout.write(whatToLookAt(served.address, about));
+}
+
+/** Serves, or says in one line why not. */
+async function listen(settings: Settings): Promise<Served> {
+  try {
+    return await serve(settings);
+  } catch (cause) {
+    if (cause instanceof StoreRefused) wrongUse("demo", cause.message);
+    if ((cause as { code?: string }).code !== "EADDRINUSE") throw cause;
+    return wrongUse("demo", `port ${settings.port} on ${settings.host} is taken: set PORT to another one`);
+  }
 }
 
 interface About {

@@ -62,7 +62,7 @@ export function visitsOf(at: DemoValve, first: string, last: string, luck: Chanc
 function heardAs(say: readonly Saying[]): Entry[] {
   let heard = startListening();
   for (const one of say) heard = listen(heard, one.say);
-  return heard.entries;
+  return [...heard.entries];
 }
 
 function freshSide(at: DemoValve, day: string, luck: Chance): Pick<Truth, "sideFrom" | "sideLasts"> {
