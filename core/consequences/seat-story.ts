@@ -1,5 +1,5 @@
 import { daysBetween, MONTH_DAYS } from "../compute/calendar.ts";
-import type { Condition, Place } from "../shapes/codes.ts";
+import type { Condition, Place, Service } from "../shapes/codes.ts";
 import type { Entry, Finding } from "../shapes/entry.ts";
 import type { Family, Life } from "../shapes/valve.ts";
 import { isFault, isSound, type Visit } from "./visit.ts";
@@ -10,6 +10,8 @@ export interface SeatStory {
   flipsBefore: readonly number[];
   /** seat-side lives, in months of 30.4375 days */
   lives: readonly Life[];
+  /** how many of those lives ran through a change of service, as far as it was said */
+  changed: number;
   /** the last visit that saw the seat */
   seenOn?: string;
   /** how the side in place stood then; `unknown` where nobody saw it go in, or its day is gone */
@@ -85,19 +87,29 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
   let endedAge: number | undefined;
   let side: SeatStory["side"] = "unknown";
   let seenOn: string | undefined;
+  let service: Service | undefined;
+  let changed = 0;
+  let changedNow = false;
 
   const ageOn = (date: string): number => daysBetween(freshOn as string, date) / MONTH_DAYS;
   const close = (): void => {
     if (freshOn === undefined) return;
     const sound = soundAges.filter((age) => endedAge === undefined || age < endedAge);
     const lower = Math.max(0, ...sound);
-    if (endedAge !== undefined) {
-      if (endedAge > 0) lives.push({ lower, upper: endedAge });
-    } else if (lower > 0) lives.push({ lower });
+    const life = endedAge === undefined ? { lower } : { lower, upper: endedAge };
+    if (!((endedAge ?? lower) > 0)) return;
+    lives.push(life);
+    if (changedNow) changed += 1;
   };
 
   for (const visit of visits) {
     flipsBefore.push(flips);
+    for (const entry of visit.entries) {
+      if (entry.type !== "valve" || entry.service === undefined) continue;
+      // Once the side has ended, what it ran in before is all that counts.
+      if (service !== undefined && entry.service !== service && endedAge === undefined) changedNow = true;
+      service = entry.service;
+    }
     if (!visit.entries.some(sees)) continue;
     seenOn = visit.on;
     const found = foundAs(visit);
@@ -123,8 +135,16 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
       side = used ? "unknown" : "sound";
       soundAges = [];
       endedAge = undefined;
+      changedNow = false;
     }
   }
   close();
-  return { flipsBefore, lives, seenOn, side, age: freshOn && seenOn && side === "sound" ? ageOn(seenOn) : undefined };
+  return {
+    flipsBefore,
+    lives,
+    changed,
+    seenOn,
+    side,
+    age: freshOn && seenOn && side === "sound" ? ageOn(seenOn) : undefined,
+  };
 }

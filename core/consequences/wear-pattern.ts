@@ -35,7 +35,7 @@ export function wearPattern(seat: SeatStory, fleet: readonly Life[], age: number
   const bound = fit.waitBound(age);
   if (!Number.isFinite(bound)) return undefined;
   const established = fit.ended >= OWN_ENOUGH && high <= STEADY * low * (1 + 1e-9);
-  return { bound, established, why: tell(lives, fit, pooled, age, bound, established, low, high) };
+  return { bound, established, why: tell(lives, fit, pooled, age, bound, established, low, high, seat.changed) };
 }
 
 function tell(
@@ -47,11 +47,14 @@ function tell(
   established: boolean,
   low: number,
   high: number,
+  changed: number,
 ): string {
   const worn = lives.filter((life) => life.upper !== undefined);
   const from = Math.min(...worn.map((life) => life.lower));
   const to = Math.max(...worn.map((life) => life.upper as number));
-  const seen = `worn ${worn.length} times at ${monthFigure(from)} to ${spokenMonths(to)}${pooled ? " on this and like valves" : ""}`;
+  const times = worn.length === 1 ? "once" : worn.length === 2 ? "twice" : `${worn.length} times`;
+  const ran = changed === 0 ? "" : `, ${changed} of them through a change of service`;
+  const seen = `worn ${times} at ${monthFigure(from)} to ${spokenMonths(to)}${pooled ? " on this and like valves" : ""}${ran}`;
   const held = fit.held
     ? `; the ages say too little of the spread, shape held at ${fit.held === "greatest" ? 20 : 0.2}`
     : "";
