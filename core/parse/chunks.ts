@@ -44,39 +44,43 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
   return chunks;
 }
 
+function make(words: readonly string[], from: number, to: number, rest: Partial<Chunk>): Chunk {
+  const text = to === from + 1 ? (words[from] as string) : words.slice(from, to).join(" ");
+  return { from, to, text, senses: NOTHING, number: undefined, tag: undefined, hazard: undefined, command: undefined, talk: undefined, unknown: undefined, used: undefined, ...rest };
+}
+
 function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk {
-  const make = (end: number, rest: Partial<Chunk>): Chunk => ({ from: at, to: end, text: words.slice(at, end).join(" "), senses: NOTHING, ...rest });
   const word = words[at] as string;
 
   const first = word.charCodeAt(0);
   const opens = first < 65 ? OPENS.number : (lexicon.opens.get(word) ?? 0);
   const harmless = opens & OPENS.noHazard ? matchAt(lexicon.noHazard, words, at) : undefined;
-  if (harmless) return make(harmless.end, { talk: true });
+  if (harmless) return make(words, at, harmless.end, { talk: true });
   const hazard = opens & OPENS.hazard ? matchAt(lexicon.hazards, words, at) : undefined;
   if (hazard) {
     const negated = NEGATION.has(words[at - 1] ?? "") && !NEGATION.has(word);
-    if (!negated) return make(hazard.end, { hazard: hazard.code });
+    if (!negated) return make(words, at, hazard.end, { hazard: hazard.code });
   }
   const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
   const known = lexicon.longest(words, at);
-  if (idiom && idiom.end >= (known?.end ?? 0)) return make(idiom.end, { talk: true });
+  if (idiom && idiom.end >= (known?.end ?? 0)) return make(words, at, idiom.end, { talk: true });
 
   const tag = opens & OPENS.tag ? readTag(words, at) : undefined;
-  if (tag && tag.end > (known?.end ?? 0)) return make(tag.end, { tag: tag.tag });
+  if (tag && tag.end > (known?.end ?? 0)) return make(words, at, tag.end, { tag: tag.tag });
 
   const command = opens & OPENS.command ? matchAt(lexicon.commands, words, at) : undefined;
-  if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon)) return make(command.end, { command: command.code as Command });
+  if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon)) return make(words, at, command.end, { command: command.code as Command });
 
   const number = opens & OPENS.number ? readNumber(words, at) : undefined;
   if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !known.senses.roles?.has("one"))) {
-    return make(number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
+    return make(words, at, number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
   }
   if (known) {
     // a trade word in a talk word's shape ("shoulder", "ball") stays a trade word: the lexicon has it
-    return make(known.end, { senses: known.senses });
+    return make(words, at, known.end, { senses: known.senses });
   }
-  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1)))) return make(at + 1, { talk: true });
-  return PLAIN.has(word) ? make(at + 1, { senses: { plain: true } }) : make(at + 1, { unknown: true });
+  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1)))) return make(words, at, at + 1, { talk: true });
+  return PLAIN.has(word) ? make(words, at, at + 1, { senses: { plain: true } }) : make(words, at, at + 1, { unknown: true });
 }
 
 /** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */
