@@ -28,7 +28,7 @@ export async function storing(root: string): Promise<string[]> {
     }
     const [inserts, one, many] = [bare, single, batches].map(median) as [number, number, number];
     return [
-      `median of three rounds of ${FOR_MS / 1000} s each, everything durable (WAL, synchronous FULL)`,
+      `median of three rounds of ${FOR_MS / 1000} s each, everything durable (WAL, synchronous FULL); the clients share the machine`,
       `bare node and libSQL, one insert at a time        ${figure(inserts)} rows/s`,
       `${CLIENTS} clients, one phrase a request, jobs of 12      ${figure(one)} phrases/s, ${figure(one / inserts)} of bare`,
       `${CLIENTS} clients, 25 phrases a request (an outbox)     ${figure(many)} phrases/s, ${figure(many / inserts)} of bare`,
