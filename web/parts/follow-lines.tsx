@@ -16,9 +16,28 @@ export function whenWords(when: string): string {
   return when === "now" ? "now" : when === "next_inspection" ? "next inspection" : dayWords(when);
 }
 
-/** Follow-ups with when and why; `full` adds the rule and its source, for who wants to check. */
+/** Lines beyond this many are folded away, for the first ones are the urgent ones; a fold of one line hides nothing. */
+const MOST_LINES = 6;
+const MOST_PARTS = 8;
+
+/** Follow-ups with when and why; `full` shows all of them, each with its rule and source, for who wants to check. */
 export function FollowLines({ followUps, full }: { followUps: readonly FollowUp[]; full?: boolean }) {
   if (!followUps.length) return <p class="none">Nothing follows from what was said so far.</p>;
+  const most = full || followUps.length <= MOST_LINES + 1 ? followUps.length : MOST_LINES;
+  return (
+    <>
+      <Follows followUps={followUps.slice(0, most)} full={full} />
+      {most < followUps.length && (
+        <details class="more">
+          <summary>{followUps.length - most} more to do</summary>
+          <Follows followUps={followUps.slice(most)} full={full} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function Follows({ followUps, full }: { followUps: readonly FollowUp[]; full?: boolean }) {
   return (
     <ul class="follows">
       {followUps.map((one, index) => (
@@ -84,20 +103,35 @@ export function PartChips({
   label: string;
 }) {
   if (!parts.length) return null;
+  const most = parts.length <= MOST_PARTS + 2 ? parts.length : MOST_PARTS;
   return (
     <div class="chips-row">
-      <h3>{label}</h3>
-      <ul class="chips">
-        {parts.map((one) => {
-          const { part, count } = typeof one === "string" ? { part: one, count: 1 } : one;
-          return (
-            <li key={part}>
-              {nameOf(part, "part")}
-              {count > 1 ? ` × ${count}` : ""}
-            </li>
-          );
-        })}
-      </ul>
+      <h3>
+        {label} ({parts.length})
+      </h3>
+      <Chips parts={parts.slice(0, most)} />
+      {most < parts.length && (
+        <details class="more">
+          <summary>{parts.length - most} more</summary>
+          <Chips parts={parts.slice(most)} />
+        </details>
+      )}
     </div>
+  );
+}
+
+function Chips({ parts }: { parts: readonly (Part | { part: Part; count: number })[] }) {
+  return (
+    <ul class="chips">
+      {parts.map((one) => {
+        const { part, count } = typeof one === "string" ? { part: one, count: 1 } : one;
+        return (
+          <li key={part}>
+            {nameOf(part, "part")}
+            {count > 1 ? ` × ${count}` : ""}
+          </li>
+        );
+      })}
+    </ul>
   );
 }

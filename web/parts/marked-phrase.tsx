@@ -47,10 +47,13 @@ const ROWS: Partial<Record<Mark["as"], WordKind>> = {
   command: "command",
 };
 
+/** Turns of talk: the reader marks them, and they have no row. */
+const TURNS = new Set(["undo", "amend", "note", "answer"]);
+
 /** What the words were taken for, where that is not what they say already. */
 function captionOf({ as, code, text }: Stretch): string {
   const kind = ROWS[as];
-  // "undo", "answer" and the like are turns of talk and have no row; a tag is its own name
-  const name = !code ? "" : kind ? nameOf(code as Code, kind) : as === "valve" ? code : "";
+  // a tag is its own name
+  const name = !code || TURNS.has(code) ? "" : kind ? nameOf(code as Code, kind) : as === "valve" ? code : "";
   return name.toLowerCase() === text.trim().toLowerCase() ? "" : ` ${name}`;
 }

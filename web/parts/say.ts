@@ -12,9 +12,20 @@ export function sayEntry(entry: Entry): string {
     .trim();
 }
 
-/** What one phrase became, said back, and the question it left open. */
-export function readBack(reading: PhraseReading, question = reading.ask[0]?.question): string {
-  const sayings = reading.entries.filter((entry) => entry.type !== "command").map(sayEntry);
+/** What a phrase that touched earlier ones did to them. An answer lands in what was asked of. */
+export function touchedWords(reading: PhraseReading): string {
+  const turns = new Set(reading.marks.map((mark) => mark.code));
+  if (turns.has("undo")) return "Scratched: those entries no longer stand.";
+  return turns.has("answer") ? "Answered:" : "Amended:";
+}
+
+/** What one phrase became, said back, what it made of earlier ones, and the question it left open. */
+export function readBack(
+  reading: PhraseReading,
+  question = reading.ask[0]?.question,
+  amended: readonly Entry[] = [],
+): string {
+  const sayings = [...reading.entries, ...amended].filter((entry) => entry.type !== "command").map(sayEntry);
   const unread = reading.unread.map((one) => one.text).join(", ");
   if (question) sayings.push(question);
   else if (unread) sayings.push(`did not understand: ${unread}`);

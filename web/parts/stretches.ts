@@ -27,7 +27,19 @@ export function stretches(
     cut.push({ text: text.slice(from, to), as: mark?.as ?? "plain", ...(mark?.code ? { code: mark.code } : {}) });
     from = to;
   }
-  return cut;
+  return oneFigure(cut);
+}
+
+/** "three" and "bubbles a minute" are a number and its unit, and one figure to whoever reads it. */
+function oneFigure(cut: readonly Stretch[]): Stretch[] {
+  const joined: Stretch[] = [];
+  for (const one of cut) {
+    const [number, gap] = joined.slice(-2);
+    if (one.as === "number" && gap?.as === "plain" && !gap.text.trim() && number?.as === "number") {
+      joined.splice(-2, 2, { as: "number", text: number.text + gap.text + one.text });
+    } else joined.push(one);
+  }
+  return joined;
 }
 
 function paint(as: (Mark | undefined)[], [from, to]: [number, number], mark: Mark): void {

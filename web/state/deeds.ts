@@ -1,6 +1,6 @@
 import { type Entry, readPhrase, startListening, type Taught, type TaughtWord, teach } from "../../core/index.ts";
 import { alertSpoken, readBack, sayEntries, sayParts, sayPartsShortly } from "../parts/say.ts";
-import { questionNow, standingAlert, valveAtHand, whatFollows } from "./seen.ts";
+import { amendedNow, questionNow, standingAlert, valveAtHand, whatFollows } from "./seen.ts";
 import type { CardPhrase, JobCard, KnownValve, Settings } from "./state.ts";
 import type { Store } from "./store.ts";
 import { type KeptWord, wordsHere } from "./taught.ts";
@@ -146,7 +146,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
     if (command === "finish") void close();
     else if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
     else if (command === "missing") hands.speak(sayParts(whatFollows(state).missing));
-    else if (state.settings.readBack) hands.speak(readBack(reading, questionNow(state)));
+    else if (state.settings.readBack) hands.speak(readBack(reading, questionNow(state), amendedNow(state)));
   }
 
   async function close(): Promise<void> {

@@ -54,6 +54,12 @@ export function valveAtHand(state: State): AtHand {
   return answer;
 }
 
+/** What now stands of the phrases that the last one amended or answered: shown where its own entries would be. */
+export function amendedNow(state: State): Entry[] {
+  const touched = lastSaid(state)?.reading.touched ?? [];
+  return valveAtHand(state).entries.filter((entry) => entry.phrase !== undefined && touched.includes(entry.phrase));
+}
+
 /** The question that the last phrase left open: an older one stands on the card and is not said again. */
 export function questionNow(state: State): string | undefined {
   const { ask } = valveAtHand(state);

@@ -18,6 +18,22 @@ describe("stretches of a phrase", () => {
     ]);
   });
 
+  it("join a number and its unit, which are one figure", () => {
+    const marks: Mark[] = [
+      { at: [0, 5], as: "number" },
+      { at: [6, 9], as: "number" },
+      { at: [10, 14], as: "part", code: "seat" },
+      { at: [15, 16], as: "number" },
+    ];
+    expect(stretches("fifty psi seat 2", marks, []).map((one) => one.text)).toEqual([
+      "fifty psi",
+      " ",
+      "seat",
+      " ",
+      "2",
+    ]);
+  });
+
   it("leave no word out, whatever the marks are", () => {
     const mark = fc.record({ at: fc.tuple(fc.integer(), fc.integer()), as: fc.constant("part" as const) });
     fc.assert(

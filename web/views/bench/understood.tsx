@@ -1,15 +1,15 @@
-import type { PhraseReading } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
-import { readBack } from "../../parts/say.ts";
+import { readBack, touchedWords } from "../../parts/say.ts";
 import type { Deeds } from "../../state/deeds.ts";
-import { lastEntries, lastSaid, questionNow } from "../../state/seen.ts";
+import { amendedNow, lastEntries, lastSaid, questionNow } from "../../state/seen.ts";
 import type { CardPhrase, State } from "../../state/state.ts";
 
 /** The last phrase: its words and their marks, what it became, what was not read, what is asked, where it is kept. */
 export function Understood({ state, deeds }: { state: State; deeds: Deeds }) {
   const last = lastSaid(state);
   const question = questionNow(state);
+  const amended = amendedNow(state);
   return (
     <section class="understood" aria-label="Just understood">
       {last ? (
@@ -17,8 +17,9 @@ export function Understood({ state, deeds }: { state: State; deeds: Deeds }) {
           <MarkedPhrase reading={last.reading} />
           <EntryLines entries={lastEntries(state)} />
           {last.reading.touched.length > 0 && <p class="touched">{touchedWords(last.reading)}</p>}
+          <EntryLines entries={amended} />
           {question && <p class="ask">{question}</p>}
-          {last.reading.unread.length > 0 && (
+          {last.reading.unread.length > 0 && !question && (
             <p class="not-read">
               Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. It is kept as said. Say
               it another way, or say “note” and the words.
@@ -30,16 +31,10 @@ export function Understood({ state, deeds }: { state: State; deeds: Deeds }) {
         <p class="invite">Say or type what you find and what you do.</p>
       )}
       <p class="unseen" aria-live="polite">
-        {last ? readBack(last.reading, question) : ""}
+        {last ? readBack(last.reading, question, amended) : ""}
       </p>
     </section>
   );
-}
-
-function touchedWords(reading: PhraseReading): string {
-  return reading.entries.length
-    ? "Amended: the last words replace what they correct."
-    : "Scratched: those entries no longer stand.";
 }
 
 function Kept({ phrase, deeds }: { phrase: CardPhrase; deeds: Deeds }) {

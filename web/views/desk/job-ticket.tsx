@@ -16,7 +16,7 @@ export function JobTicket({ job, site }: { job: JobSummary; site: string }) {
         <Plate tag={job.tag ?? job.tags[0]} small />
         <span class="ticket-when">
           {clockThere(job.startedAt)}
-          {site}
+          {site && ` ${site}`}
         </span>
         <span class="ticket-words">
           {job.hazards.length > 0 && <b class="flag flag-bad">Hazard said: {listed(hazards.map(hazardName))}</b>}

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "hono/jsx/dom";
-import type { Due } from "../../../core/index.ts";
+import { type Due, taskName } from "../../../core/index.ts";
 import { addressOf } from "../../state/route.ts";
 import { dayWords } from "../../state/time-words.ts";
 import { dayNumber, type Kind, type Lane, monthTicks, type Point } from "./timeline-points.ts";
@@ -39,7 +39,6 @@ export function Timeline({ points, due, today }: { points: readonly Point[]; due
       <section class="timeline-scroll" ref={box} tabindex={0} aria-label="Timeline, scrolls sideways">
         <svg
           viewBox={`0 0 ${WIDTH} 240`}
-          role="img"
           aria-label={`Timeline of ${points.length} marks; the list below says the same`}
         >
           {monthTicks(from, to, 12).map((tick) => (
@@ -68,7 +67,7 @@ export function Timeline({ points, due, today }: { points: readonly Point[]; due
             const late = one.on < today;
             return (
               <g key={one.task} class={`tl-due${late ? " tl-late" : ""}`}>
-                <title>{`${one.task.replaceAll("_", " ")} due ${dayWords(one.on)}`}</title>
+                <title>{`${taskName(one.task)} due ${dayWords(one.on)}`}</title>
                 <path d={`M${at} ${y}V${y - 34}L${at + 20} ${y - 26}L${at} ${y - 18}`} />
               </g>
             );
