@@ -46,7 +46,7 @@ describe("every word is in one chunk and only one", () => {
 });
 
 describe("what a chunk is", () => {
-  const only = (text: string): Partial<Chunk> => {
+  const only = (text: string): Chunk => {
     const all = chunks(text);
     expect(all, texts(text)).toHaveLength(1);
     return all[0] as Chunk;
