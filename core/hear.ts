@@ -1,5 +1,5 @@
-import { familyOf } from "./families/index.ts";
 import { consequences } from "./consequences/index.ts";
+import { familyOf } from "./families/index.ts";
 import { narrow } from "./narrow.ts";
 import { byValve, listen, startListening } from "./parse/index.ts";
 import type { Session, SessionResult } from "./shapes/session.ts";

@@ -1,15 +1,19 @@
 import type { Part } from "./shapes/codes.ts";
 import type { Ask, Entry } from "./shapes/entry.ts";
 import type { PastJob } from "./shapes/valve.ts";
-import { KIND_OF } from "./vocabulary/parts.ts";
 import { nameOfPart } from "./vocabulary/names.ts";
+import { KIND_OF } from "./vocabulary/parts.ts";
 
 /**
  * Narrows a general part ("diaphragm") to one of the valve's own bill of parts. What was said stays in `part`;
  * what it is taken to be stands beside it in `resolved`, with `assumed`. Where today's talk and the record leave
  * two, one question is asked, the latest first.
  */
-export function narrow(entries: readonly Entry[], bill: readonly Part[], history: readonly PastJob[] = []): { entries: Entry[]; ask: Ask[] } {
+export function narrow(
+  entries: readonly Entry[],
+  bill: readonly Part[],
+  history: readonly PastJob[] = [],
+): { entries: Entry[]; ask: Ask[] } {
   const named = new Set<Part>();
   let ask: Ask | undefined;
   const narrowed = entries.map((entry): Entry => {
@@ -23,9 +27,14 @@ export function narrow(entries: readonly Entry[], bill: readonly Part[], history
     const could = bill.filter((one) => KIND_OF[one] === part);
     if (could.length === 0) return entry;
     const count = "count" in entry ? (entry.count ?? 1) : 1;
-    const taken = could.length === 1 ? could[0] : onlyOne(could, named) ?? onlyOne(could, troubled(history));
+    const taken = could.length === 1 ? could[0] : (onlyOne(could, named) ?? onlyOne(could, troubled(history)));
     if (taken) return { ...entry, resolved: taken, assumed: true };
-    if (count === 1 && could.length === 2 && entry.phrase !== undefined && !(entry.type === "finding" && (entry.condition === "ok" || entry.absent))) {
+    if (
+      count === 1 &&
+      could.length === 2 &&
+      entry.phrase !== undefined &&
+      !(entry.type === "finding" && (entry.condition === "ok" || entry.absent))
+    ) {
       ask = { phrase: entry.phrase, question: `Which ${nameOfPart(part)}: ${could.map(nameOfPart).join(" or ")}?` };
     }
     return entry;
@@ -43,7 +52,14 @@ function troubled(history: readonly PastJob[]): ReadonlySet<Part> {
   const last = [...history].sort((a, b) => (a.on < b.on ? -1 : 1)).at(-1);
   const parts = new Set<Part>();
   for (const entry of last?.entries ?? []) {
-    if (entry.type === "finding" && entry.part && !entry.absent && entry.condition !== "ok" && entry.condition !== "intact") parts.add(entry.part);
+    if (
+      entry.type === "finding" &&
+      entry.part &&
+      !entry.absent &&
+      entry.condition !== "ok" &&
+      entry.condition !== "intact"
+    )
+      parts.add(entry.part);
     if (entry.type === "work" && entry.part) {
       if (entry.status === "done") parts.delete(entry.part);
       else parts.add(entry.part);

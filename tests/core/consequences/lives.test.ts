@@ -116,9 +116,7 @@ describe("edges of lives", () => {
     expect(story(told).changed).toBe(1);
     const due = seat(told, []);
     expect(due.on).toBe(seat(history, []).on);
-    expect(due.why).toContain(
-      "worn 3 times at 4.6 to 6.6 months, 1 of them through a change of service; ",
-    );
+    expect(due.why).toContain("worn 3 times at 4.6 to 6.6 months, 1 of them through a change of service; ");
   });
   test("the same service said again, or changed once the side was worn, is no change", () => {
     const same = [job("2025-03-04", service("severe"), fresh), job("2025-06-04", service("severe"), ok)];
