@@ -74,6 +74,7 @@ async function open(): Promise<void> {
 
   const root = document.getElementById("root");
   if (!root) throw new Error("index.html has no #root to draw in");
+  root.replaceChildren();
   render(<App store={store} deeds={acts} />, root);
 
   const catchUp = async () => {

@@ -9,7 +9,8 @@ const BUDGET_KB = 80;
 export function clientSize(root: string): string[] {
   const folder = join(root, "dist/web");
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
+    // beside each file stands the same one squeezed by the build
+    .filter((entry) => entry.isFile() && !/\.(br|gz)$/.test(entry.name))
     .map((entry) => join(entry.parentPath, entry.name))
     .map((path) => ({ name: path.slice(folder.length + 1), kb: gzipSync(readFileSync(path)).length / 1000 }))
     .sort((a, b) => b.kb - a.kb);

@@ -10,10 +10,22 @@ const PREFIX = "handsfull-";
 const STORE = PREFIX + VERSION;
 
 worker.addEventListener("install", (event) => {
-  // past the browser's own cache: a store must hold one build, whole
-  const fresh = FILES.map((file) => new Request(file, { cache: "reload" }));
-  event.waitUntil(caches.open(STORE).then((store) => store.addAll(fresh)));
+  event.waitUntil(fill());
 });
+
+/** A store holds one build, whole: all of it or the install fails and the older page stays. */
+async function fill(): Promise<void> {
+  const store = await caches.open(STORE);
+  const wanted: Request[] = [];
+  for (const file of FILES) {
+    // a file named by its content is the same in every build: what an older store has is not fetched again
+    const had = /^\/assets\/.+-[\w-]{8,}\.\w+$/.test(file) ? await caches.match(file) : undefined;
+    if (had) await store.put(file, had);
+    // past the browser's own cache, which may hold an older page under the same name
+    else wanted.push(new Request(file, { cache: "reload" }));
+  }
+  await store.addAll(wanted);
+}
 
 worker.addEventListener("activate", (event) => {
   const clear = caches.keys().then((names) => {

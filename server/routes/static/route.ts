@@ -6,10 +6,13 @@ import { Refusal } from "../../errors.ts";
 import { WEB } from "../../places.ts";
 import { router } from "../kit.ts";
 
-/** The built client. Files named by their content are kept for good; the rest is asked for again each time. */
+/**
+ * The built client, squeezed where the browser takes it and the build has it. Files named by their content are kept
+ * for good; the rest is asked for again each time.
+ */
 export function staticRoutes(folder: string = WEB) {
   const routes = router();
-  const files = serveStatic({ root: folder });
+  const files = serveStatic({ root: folder, precompressed: true });
   routes.use("*", async (c, next) => {
     const answer = await files(c, next);
     if (!(answer instanceof Response)) return answer;

@@ -1,5 +1,6 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { brotliCompressSync, brotliDecompressSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { bench, folder } from "../app-under-test.ts";
 
@@ -11,7 +12,7 @@ async function client() {
   await writeFile(join(web, "index.html"), "<!doctype html><title>client</title>");
   await writeFile(join(web, "sw.js"), "// worker");
   await writeFile(join(web, "assets/index-BxuYVRgr.js"), "// code");
-  return bench(web);
+  return { ...(await bench(web)), web };
 }
 
 describe("the built client", () => {
@@ -32,6 +33,20 @@ describe("the built client", () => {
     }
     expect((await app.request("/bench", { headers: { accept: "application/json" } })).status).toBe(404);
     expect((await app.request("/bench", { method: "POST", headers: PAGE })).status).toBe(404);
+  });
+
+  it("is squeezed for whoever takes it, and plain for whoever does not", async () => {
+    const { app, web } = await client();
+    await writeFile(join(web, "assets/index-BxuYVRgr.js.br"), brotliCompressSync("// code"));
+    const path = "/assets/index-BxuYVRgr.js";
+    const squeezed = await app.request(path, { headers: { "accept-encoding": "gzip, br" } });
+    expect(squeezed.headers.get("content-encoding")).toBe("br");
+    expect(squeezed.headers.get("content-type")).toContain("javascript");
+    expect(squeezed.headers.get("vary")).toContain("Accept-Encoding");
+    expect(brotliDecompressSync(Buffer.from(await squeezed.arrayBuffer())).toString()).toBe("// code");
+    const plain = await app.request(path);
+    expect(plain.headers.get("content-encoding")).toBeNull();
+    expect(await plain.text()).toBe("// code");
   });
 
   it("keeps files named by their content for good, and asks again for the worker", async () => {
