@@ -1,8 +1,15 @@
 /** The public surface: words in, entries and what follows from them out. Pure; the same in browser and server. */
+
+export { type BoltPass, boltPasses, PASSES_SOURCE } from "./compute/bolt-passes.ts";
 export { boltSequence } from "./compute/bolt-sequence.ts";
 export { convert, type DoesNotConvert } from "./compute/convert.ts";
 export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./compute/leakage-limit.ts";
 export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";
+export { carryList } from "./consequences/fleet/carry.ts";
+export { exportLines } from "./consequences/fleet/export.ts";
+export type { RecordedValve } from "./consequences/fleet/recorded.ts";
+export { fleetReliability } from "./consequences/fleet/reliability.ts";
+export type { Stock } from "./consequences/fleet/stock.ts";
 export { consequences } from "./consequences/index.ts";
 export { FAMILIES, familyOf } from "./families/index.ts";
 export { hear } from "./hear.ts";
@@ -31,6 +38,7 @@ export {
 export type * from "./shapes/codes.ts";
 export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts";
 export type { Ask, Entry, Unread } from "./shapes/entry.ts";
+export type { CarryLine, CarryList, ExportLine, FleetRate, Reliability, TroubledValve } from "./shapes/fleet.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
 export type { TaughtWord } from "./shapes/taught-word.ts";
