@@ -3,12 +3,14 @@ import { secureHeaders } from "hono/secure-headers";
 import { access } from "./access.ts";
 import { answerFailure, Refusal } from "./errors.ts";
 import { bodies } from "./limits.ts";
+import { carryRoutes } from "./routes/carry/route.ts";
 import { correctionRoutes } from "./routes/corrections/route.ts";
 import { dueRoutes } from "./routes/due/route.ts";
 import { healthRoutes } from "./routes/health/route.ts";
 import { jobRoutes } from "./routes/jobs/route.ts";
 import type { Env, Given } from "./routes/kit.ts";
 import { phraseRoutes } from "./routes/phrases/route.ts";
+import { reliabilityRoutes } from "./routes/reliability/route.ts";
 import { reportRoutes } from "./routes/report/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
@@ -36,6 +38,8 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", jobRoutes(given));
   app.route("/", valveRoutes(given));
   app.route("/", dueRoutes(given));
+  app.route("/", carryRoutes(given));
+  app.route("/", reliabilityRoutes(given));
   app.route("/", siteRoutes(given));
   app.route("/", reportRoutes(given));
   app.doc31("/api/openapi.json", {

@@ -105,11 +105,14 @@ describe("health, figures and the document", () => {
     const document = await ask("GET", "/api/openapi.json");
     expect(document.openapi).toBe("3.1.0");
     expect(Object.keys(document.paths).sort()).toEqual([
+      "/api/carry",
       "/api/corrections",
       "/api/due",
+      "/api/export",
       "/api/jobs",
       "/api/jobs/{id}",
       "/api/phrases",
+      "/api/reliability",
       "/api/sites",
       "/api/sites/{site}",
       "/api/valves",

@@ -1,0 +1,59 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import { carryList } from "../../../core/index.ts";
+import { PARTS } from "../../../core/shapes/codes.ts";
+import { carryListSchema } from "../../../core/shapes/fleet.ts";
+import { recordedValves } from "../../reading/recorded-valves.ts";
+import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
+import { blank, type Given, json, refusals, router } from "../kit.ts";
+
+const STOCK = /^([a-z_]+)(\/[\w-]+(\/\d+(\.\d+)?)?)?:(\d{1,6})$/;
+
+/** "packing:4,seat/balanced_dump/2:1": part, or part/family, or part/family/size, and how many are on hand. */
+const stockSchema = z
+  .string()
+  .max(4000)
+  .transform((text, c) => {
+    const stock: Record<string, number> = {};
+    for (const piece of text.split(",").map((one) => one.trim())) {
+      if (piece === "") continue;
+      const read = STOCK.exec(piece);
+      if (!read || !(PARTS as readonly string[]).includes(read[1] ?? "")) {
+        c.addIssue({
+          code: "custom",
+          message: `"${piece.slice(0, 60)}" is no stock: write part:count, or part/family/size:count`,
+        });
+        return z.NEVER;
+      }
+      const [name] = piece.split(":");
+      if (name) stock[name] = (stock[name] ?? 0) + Number(read[5]);
+    }
+    return stock;
+  });
+
+const list = createRoute({
+  method: "get",
+  path: "/api/carry",
+  summary: "What to carry for the work due within so many days (14): certain and likely demand, enough with 95 %",
+  request: {
+    query: z.object({
+      site: blank(z.string().max(80).optional()),
+      days: blank(z.coerce.number().int().min(0).max(3650).default(14)),
+      stock: blank(stockSchema.optional()).openapi({
+        type: "string",
+        description: "what is on hand: part:count, or part/family/size:count, with commas between",
+      }),
+    }),
+  },
+  responses: { 200: json(carryListSchema, "by part, family and size"), ...refusals },
+});
+
+export function carryRoutes({ store }: Given) {
+  const routes = router();
+  routes.openapi(list, async (c) => {
+    const { site, days, stock } = c.req.valid("query");
+    const valves = await recordedValves(store, site);
+    const today = todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
+    return c.json(carryList(valves, { today, days, ...(stock ? { stock } : {}), ...(site ? { site } : {}) }), 200);
+  });
+  return routes;
+}

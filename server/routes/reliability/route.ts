@@ -1,0 +1,49 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import { exportLines, fleetReliability } from "../../../core/index.ts";
+import { reliabilitySchema } from "../../../core/shapes/fleet.ts";
+import { recordedValves } from "../../reading/recorded-valves.ts";
+import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
+import { blank, type Given, json, refusals, router } from "../kit.ts";
+
+const query = z.object({ site: blank(z.string().max(80).optional()) });
+
+const fleet = createRoute({
+  method: "get",
+  path: "/api/reliability",
+  summary: "Failures per valve-year with exact bounds, trends, and the valves of which most trouble is to be expected",
+  request: { query },
+  responses: { 200: json(reliabilitySchema, "worst valves first"), ...refusals },
+});
+
+const lines = createRoute({
+  method: "get",
+  path: "/api/export",
+  summary: "Failures and maintenance with the codes of ISO 14224, as JSON Lines",
+  request: { query },
+  responses: {
+    200: {
+      description: "one JSON object a line: see exportLineSchema; `sure` says how far the codes are to be trusted",
+      content: { "application/jsonl": { schema: z.string() } },
+    },
+    ...refusals,
+  },
+});
+
+export function reliabilityRoutes({ store }: Given) {
+  const routes = router();
+  const today = async (site: string | undefined) =>
+    todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
+  routes.openapi(fleet, async (c) => {
+    const { site } = c.req.valid("query");
+    return c.json(fleetReliability(await recordedValves(store, site), await today(site), [], site), 200);
+  });
+  routes.openapi(lines, async (c) => {
+    const { site } = c.req.valid("query");
+    const made = exportLines(await recordedValves(store, site), await today(site));
+    return c.body(made.map((line) => `${JSON.stringify(line)}\n`).join(""), 200, {
+      "content-type": "application/jsonl; charset=utf-8",
+      "content-disposition": 'attachment; filename="record.jsonl"',
+    });
+  });
+  return routes;
+}
