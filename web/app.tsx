@@ -61,7 +61,13 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
     case "glossary":
       return <Arriving key="glossary" room={WORDS} draw={({ Glossary }) => <Glossary {...all} />} />;
     case "words":
-      return <Arriving key="words" room={WORDS} draw={({ SiteWords }) => <SiteWords {...all} />} />;
+      return (
+        <Arriving
+          key="words"
+          room={WORDS}
+          draw={({ SiteWords }) => <SiteWords key={route.say} say={route.say} {...all} />}
+        />
+      );
   }
 }
 

@@ -81,7 +81,7 @@ function firstChoices(line: string): string {
 
 let known: Set<string> | undefined;
 function isNatural(saying: string): boolean {
-  if (!saying || /^of |\b(?:the|an|a|of|by|at)$/.test(saying)) return false;
+  if (!saying || /^of |\b(\w+) \1\b|\b(?:the|an|a|of|by|at)$/.test(saying)) return false;
   known ??= new Set(
     Object.values(TABLES).flatMap((rows) => rows.flatMap((row) => row.name.toLowerCase().split(/[\s-]+/))),
   );

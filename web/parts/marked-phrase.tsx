@@ -15,8 +15,17 @@ const KINDS: Record<Mark["as"], string> = {
   unread: "not read",
 };
 
-/** The words as said, each stretch underscored in paint and captioned with what it became. */
-export function MarkedPhrase({ reading }: { reading: Pick<PhraseReading, "text" | "marks" | "unread"> }) {
+/**
+ * The words as said, each stretch underscored in paint and captioned with what it became. `asked`: what was not read
+ * of it is being asked about, and is not lost yet.
+ */
+export function MarkedPhrase({
+  reading,
+  asked,
+}: {
+  reading: Pick<PhraseReading, "text" | "marks" | "unread">;
+  asked?: boolean;
+}) {
   return (
     <p class="said">
       {stretches(reading.text, reading.marks, reading.unread).map((one, index) =>
@@ -28,7 +37,7 @@ export function MarkedPhrase({ reading }: { reading: Pick<PhraseReading, "text" 
           <span key={index} class={`mark mark-${one.as}`}>
             <span class="mark-words">{one.text}</span>
             <span class="mark-caption">
-              <span class="mark-kind">{KINDS[one.as]}</span>
+              <span class="mark-kind">{asked && one.as === "unread" ? "asked" : KINDS[one.as]}</span>
               {captionOf(one)}
             </span>
           </span>

@@ -10,7 +10,7 @@ export type Route =
   | { screen: "due"; site?: string }
   | { screen: "help" }
   | { screen: "glossary" }
-  | { screen: "words" };
+  | { screen: "words"; say?: string };
 
 /** Reads the part of an address after `#`; what it does not know is the bench. */
 export function readRoute(hash: string): Route {
@@ -22,7 +22,8 @@ export function readRoute(hash: string): Route {
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
   if (screen === "due") return { screen, site };
-  if (screen === "help" || screen === "glossary" || screen === "words") return { screen };
+  if (screen === "help" || screen === "glossary") return { screen };
+  if (screen === "words") return { screen, say: asked.get("say") || undefined };
   return { screen: "bench" };
 }
 
@@ -32,6 +33,7 @@ export function addressOf(route: Route): string {
   const asked = new URLSearchParams();
   if ("site" in route && route.site) asked.set("site", route.site);
   if ("day" in route && route.day) asked.set("day", route.day);
+  if ("say" in route && route.say) asked.set("say", route.say);
   const query = asked.toString();
   const path = route.screen === "valve" ? `valve/${encodeURIComponent(route.tag)}` : route.screen;
   return `#/${path}${query ? `?${query}` : ""}`;

@@ -34,8 +34,7 @@ inBrowser("words and questions at the bench", () => {
     const { page, context } = device;
     await server.kill();
     await context.setOffline(true);
-    await page.locator(".menu summary").click();
-    await page.getByRole("link", { name: "Teach a word" }).click();
+    await page.getByRole("link", { name: "Teach the word" }).click();
     await page.getByLabel("The word, as it is said").fill("Doohickey");
     await page.getByLabel("The same as").selectOption("positioner");
     await page.getByRole("button", { name: "Teach it" }).click();

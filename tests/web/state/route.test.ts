@@ -9,6 +9,9 @@ const ROUTES: Route[] = [
   { screen: "valve", tag: "LCV/213 #2", site: "north" },
   { screen: "due", site: "north" },
   { screen: "help" },
+  { screen: "glossary" },
+  { screen: "words", say: "doohickey squeals" },
+  { screen: "words", say: undefined },
 ];
 
 describe("addresses", () => {

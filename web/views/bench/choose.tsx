@@ -3,7 +3,7 @@ import { sayPartsShortly } from "../../parts/say.ts";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { siteName } from "../../state/seen.ts";
-import type { State } from "../../state/state.ts";
+import type { ListedValve, State } from "../../state/state.ts";
 import { clockThere } from "../../state/time-words.ts";
 import { BenchMenu } from "./menu.tsx";
 
@@ -56,7 +56,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
               <li key={`${valve.site} ${valve.tag}`}>
                 <button type="button" class="plate-button" onClick={() => void deeds.start(valve.tag, valve.site)}>
                   <Plate tag={valve.tag} />
-                  {valve.note && <span class="plate-note">{valve.note}</span>}
+                  <span class="plate-note">{noteWords(state, here, valve)}</span>
                 </button>
               </li>
             ))}
@@ -67,4 +67,10 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
       </section>
     </>
   );
+}
+
+/** What is due on it, and its site where two sites have a valve of that tag. */
+function noteWords(state: State, all: readonly ListedValve[], valve: ListedValve): string {
+  const twice = all.some((one) => one.tag === valve.tag && one.site !== valve.site);
+  return [twice && siteName(state, valve.site), valve.note].filter(Boolean).join(": ");
 }

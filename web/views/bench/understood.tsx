@@ -2,6 +2,7 @@ import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { readBack, touchedWords } from "../../parts/say.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
 import { amendedNow, lastEntries, lastSaid, questionNow } from "../../state/seen.ts";
 import type { CardPhrase, State } from "../../state/state.ts";
 
@@ -10,20 +11,25 @@ export function Understood({ state, deeds }: { state: State; deeds: Deeds }) {
   const last = lastSaid(state);
   const question = questionNow(state);
   const amended = amendedNow(state);
+  const unread = last?.reading.unread.map((one) => one.text.trim()).join(" … ");
   return (
     <section class="understood" aria-label="Just understood">
       {last ? (
         <>
-          <MarkedPhrase reading={last.reading} />
+          <MarkedPhrase reading={last.reading} asked={question !== undefined} />
           <EntryLines entries={lastEntries(state)} />
           {last.reading.touched.length > 0 && <p class="touched">{touchedWords(last.reading)}</p>}
           <EntryLines entries={amended} />
           {question && <p class="ask">{question}</p>}
-          {last.reading.unread.length > 0 && !question && (
-            <p class="not-read">
-              Not read: <b>{last.reading.unread.map((one) => one.text.trim()).join(" … ")}</b>. It is kept as said. Say
-              it another way, or say “note” and the words.
-            </p>
+          {unread && !question && (
+            <div class="not-read">
+              <p>
+                Not read: <b>{unread}</b>. It is kept as said. Say it another way, or say “note” and the words.
+              </p>
+              <a class="glove" href={addressOf({ screen: "words", say: unread.length <= 60 ? unread : undefined })}>
+                Teach the word
+              </a>
+            </div>
           )}
           <Kept phrase={last.phrase} deeds={deeds} />
         </>

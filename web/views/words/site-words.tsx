@@ -9,16 +9,16 @@ import type { State } from "../../state/state.ts";
 import { wordsHere } from "../../state/taught.ts";
 import { TeachForm } from "./teach-form.tsx";
 
-/** Words that this site says and the log did not know: taught here, read at once. */
-export function SiteWords({ state, deeds }: { state: State; deeds: Deeds }) {
+/** Words that this site says and the log did not know: taught here, read at once. `say`: the word come for. */
+export function SiteWords({ say, state, deeds }: { say?: string; state: State; deeds: Deeds }) {
   const { taught, settings } = state;
   const site = settings.site ? siteName(state, settings.site) : "every site";
   return (
     <DeskFrame sign="SITE WORDS" state={state} deeds={deeds}>
       <div class="sheet">
         <section class="paper-column" aria-label="Teach a word">
-          <h2 class="rule-head">Teach a word of {site}</h2>
-          <TeachForm deeds={deeds} />
+          <h2 class="rule-head">Teach a word, for {site}</h2>
+          <TeachForm say={say} deeds={deeds} />
           {state.notice && <p class="tell">{state.notice}</p>}
         </section>
         <section class="paper-column" aria-label="Words taught">

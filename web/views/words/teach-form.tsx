@@ -15,7 +15,7 @@ const FORMS = {
 } as const;
 
 /** A word, and what it means: one of the log's own codes. */
-export function TeachForm({ deeds }: { deeds: Deeds }) {
+export function TeachForm({ say: wanted, deeds }: { say?: string; deeds: Deeds }) {
   const [kind, setKind] = useState<Kind>("part");
   const [form, setForm] = useState<keyof typeof FORMS>("is");
   const [told, setTold] = useState<{ ok: boolean; words: string } | undefined>(undefined);
@@ -43,6 +43,7 @@ export function TeachForm({ deeds }: { deeds: Deeds }) {
         <span>The word, as it is said</span>
         <input
           ref={word}
+          value={wanted}
           class="field"
           type="text"
           maxlength={60}
