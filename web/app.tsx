@@ -2,6 +2,7 @@ import { useEffect } from "hono/jsx/dom";
 import { Arriving, type Room } from "./parts/arriving.tsx";
 import { useStateOf } from "./parts/use-state-of.ts";
 import type { Deeds } from "./state/deeds.ts";
+import { addressOf } from "./state/route.ts";
 import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
@@ -56,6 +57,22 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
           draw={({ DueBoard }) => <DueBoard key={route.site ?? ""} site={route.site} {...all} />}
         />
       );
+    case "carry":
+      return (
+        <Arriving
+          key="carry"
+          room={DESK}
+          draw={({ Carry }) => <Carry key={addressOf(route)} route={route} {...all} />}
+        />
+      );
+    case "reliability":
+      return (
+        <Arriving
+          key="reliability"
+          room={DESK}
+          draw={({ ReliabilitySheet }) => <ReliabilitySheet key={route.site ?? ""} site={route.site} {...all} />}
+        />
+      );
     case "help":
       return <Arriving key="help" room={WORDS} draw={({ Help }) => <Help {...all} />} />;
     case "glossary":
@@ -79,6 +96,8 @@ function titleOf(state: State): string {
     desk: "Jobs",
     job: "Job",
     due: "Due",
+    carry: "What to carry",
+    reliability: "Fleet",
     help: "How to say it",
     glossary: "Glossary",
     words: "Words of this site",

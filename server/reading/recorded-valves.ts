@@ -1,4 +1,5 @@
 import { and, asc, eq, max } from "drizzle-orm";
+import type { AnySQLiteColumn } from "drizzle-orm/sqlite-core";
 import type { Due, Entry, FollowUp, RecordedValve, Valve } from "../../core/index.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, sites, valveRecords, valveStates, valveTags } from "../db/tables.ts";
@@ -12,8 +13,7 @@ import { knownValve, readRecord, type Visit } from "./what-is-known.ts";
  */
 export async function recordedValves(store: Store, site: string | undefined): Promise<RecordedValve[]> {
   await refreshStates(store, site);
-  const at = <T extends { site: typeof valveTags.site }>(table: T) =>
-    site === undefined ? undefined : eq(table.site, site);
+  const at = (table: { site: AnySQLiteColumn }) => (site === undefined ? undefined : eq(table.site, site));
   const key = (row: { site: string; tag: string }) => `${row.site}\n${row.tag}`;
 
   const zones = new Map(

@@ -11,6 +11,8 @@ const SCREENS: { route: Route; name: string }[] = [
   { route: { screen: "bench" }, name: "Bench" },
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "due" }, name: "Due" },
+  { route: { screen: "carry" }, name: "Carry" },
+  { route: { screen: "reliability" }, name: "Fleet" },
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },
   { route: { screen: "words" }, name: "Site words" },

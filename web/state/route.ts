@@ -8,6 +8,8 @@ export type Route =
   | { screen: "job"; id: string }
   | { screen: "valve"; tag: string; site?: string }
   | { screen: "due"; site?: string }
+  | { screen: "carry"; site?: string; days?: number; stock?: string }
+  | { screen: "reliability"; site?: string }
   | { screen: "help" }
   | { screen: "glossary" }
   | { screen: "words"; say?: string };
@@ -22,6 +24,9 @@ export function readRoute(hash: string): Route {
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
   if (screen === "due") return { screen, site };
+  if (screen === "reliability") return { screen, site };
+  if (screen === "carry")
+    return { screen, site, days: wholeDays(asked.get("days")), stock: asked.get("stock") || undefined };
   if (screen === "help" || screen === "glossary") return { screen };
   if (screen === "words") return { screen, say: asked.get("say") || undefined };
   return { screen: "bench" };
@@ -34,9 +39,16 @@ export function addressOf(route: Route): string {
   if ("site" in route && route.site) asked.set("site", route.site);
   if ("day" in route && route.day) asked.set("day", route.day);
   if ("say" in route && route.say) asked.set("say", route.say);
+  if ("days" in route && route.days !== undefined) asked.set("days", String(route.days));
+  if ("stock" in route && route.stock) asked.set("stock", route.stock);
   const query = asked.toString();
   const path = route.screen === "valve" ? `valve/${encodeURIComponent(route.tag)}` : route.screen;
   return `#/${path}${query ? `?${query}` : ""}`;
+}
+
+/** A number of days as an address has it; what is none is left to the screen. */
+function wholeDays(text: string | null): number | undefined {
+  return text && /^\d{1,4}$/.test(text) ? Number(text) : undefined;
 }
 
 function decode(piece: string): string {

@@ -90,7 +90,7 @@ describe("GET /api/export", () => {
     const { send } = await site([[30, "packing's leaking", "replaced the packing"]]);
     const answer = await send("GET", "/api/export?site=north");
     expect(answer.status).toBe(200);
-    expect(answer.headers.get("content-type")).toContain("application/jsonl");
+    expect(answer.headers.get("content-type")).toContain("application/x-ndjson");
     const lines = (await answer.text())
       .trim()
       .split("\n")

@@ -2,6 +2,7 @@ import type { Share } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
 import { addressOf } from "../../state/route.ts";
+import { Bolting } from "./bolting.tsx";
 
 /** What stands and what follows for one valve of a job. */
 export function ShareSheet({ share, site, today }: { share: Share; site?: string; today: string }) {
@@ -29,6 +30,7 @@ export function ShareSheet({ share, site, today }: { share: Share; site?: string
           <DueLines due={consequences.due} today={today} />
         </>
       )}
+      <Bolting share={share} />
       <PartChips parts={consequences.missing} label="Not heard in this job" />
       <PartChips parts={consequences.parts.used} label="Parts used" />
       <PartChips parts={consequences.parts.needed} label="Parts needed" />
