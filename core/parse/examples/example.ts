@@ -2,11 +2,35 @@ import type { Entry } from "../../shapes/entry.ts";
 
 /** The rules by which entries are made, as each entry names its own. */
 export type RuleName =
-  | "finding_is" | "finding_has" | "finding_does" | "finding_absent" | "finding_inside" | "finding_denied"
-  | "work_done" | "work_needed" | "work_declined" | "new_part" | "needs_part"
-  | "placed_replaced" | "placed_reused" | "placed_installed" | "placed_greased" | "placed_threadlocked" | "placed_cleaned"
-  | "left" | "left_old_in" | "reused" | "copied" | "need"
-  | "reading" | "test" | "valve" | "hazard" | "command" | "note" | "answer";
+  | "finding_is"
+  | "finding_has"
+  | "finding_does"
+  | "finding_absent"
+  | "finding_inside"
+  | "finding_denied"
+  | "work_done"
+  | "work_needed"
+  | "work_declined"
+  | "new_part"
+  | "needs_part"
+  | "placed_replaced"
+  | "placed_reused"
+  | "placed_installed"
+  | "placed_greased"
+  | "placed_threadlocked"
+  | "placed_cleaned"
+  | "left"
+  | "left_old_in"
+  | "reused"
+  | "copied"
+  | "need"
+  | "reading"
+  | "test"
+  | "valve"
+  | "hazard"
+  | "command"
+  | "note"
+  | "answer";
 
 /** What a rule takes: phrases of one job, and the entries this rule makes of them, all of them, by the contract's keys. */
 export interface Hit {

@@ -1,30 +1,87 @@
 import type { Example } from "./example.ts";
 
 export const FINDING_EXAMPLES: readonly Example[] = [
-  { rule: "finding_is", say: "seat's worn one side", gives: [{ type: "finding", condition: "worn", part: "seat", extent: "one_side" }] },
-  { rule: "finding_is", say: "plug and seat both worn", gives: [{ type: "finding", condition: "worn", part: "plug" }, { type: "finding", condition: "worn", part: "seat" }] },
-  { rule: "finding_is", say: "worn seat", gives: [{ type: "finding", condition: "worn", part: "seat" }], why: "the word may stand before its part" },
-  { rule: "finding_is", say: ["seat's worn", "and pitted bad"], gives: [{ type: "finding", condition: "worn", part: "seat" }, { type: "finding", condition: "pitted", part: "seat", severity: "severe" }], why: "the part is carried" },
+  {
+    rule: "finding_is",
+    say: "seat's worn one side",
+    gives: [{ type: "finding", condition: "worn", part: "seat", extent: "one_side" }],
+  },
+  {
+    rule: "finding_is",
+    say: "plug and seat both worn",
+    gives: [
+      { type: "finding", condition: "worn", part: "plug" },
+      { type: "finding", condition: "worn", part: "seat" },
+    ],
+  },
+  {
+    rule: "finding_is",
+    say: "worn seat",
+    gives: [{ type: "finding", condition: "worn", part: "seat" }],
+    why: "the word may stand before its part",
+  },
+  {
+    rule: "finding_is",
+    say: ["seat's worn", "and pitted bad"],
+    gives: [
+      { type: "finding", condition: "worn", part: "seat" },
+      { type: "finding", condition: "pitted", part: "seat", severity: "severe" },
+    ],
+    why: "the part is carried",
+  },
   { not: "finding_is", say: "my boots are worn out", why: "nothing of a valve is worn" },
   { not: "finding_is", say: "seat was worn last time", why: "another visit's finding" },
 
-  { rule: "finding_has", say: "found a crack in the cage", gives: [{ type: "finding", condition: "cracked", part: "cage" }] },
-  { rule: "finding_has", say: "there's some scale on the stem", gives: [{ type: "finding", condition: "fouled", part: "stem", severity: "slight" }] },
+  {
+    rule: "finding_has",
+    say: "found a crack in the cage",
+    gives: [{ type: "finding", condition: "cracked", part: "cage" }],
+  },
+  {
+    rule: "finding_has",
+    say: "there's some scale on the stem",
+    gives: [{ type: "finding", condition: "fouled", part: "stem", severity: "slight" }],
+  },
   { not: "finding_has", say: "crack of dawn start tomorrow" },
   { not: "finding_has", say: "cleaned the scale off the stem", why: "what the cleaning took away is the work's" },
 
-  { rule: "finding_does", say: "packing leaks a little", gives: [{ type: "finding", condition: "leaking", part: "packing", severity: "slight" }] },
+  {
+    rule: "finding_does",
+    say: "packing leaks a little",
+    gives: [{ type: "finding", condition: "leaking", part: "packing", severity: "slight" }],
+  },
   { not: "finding_does", say: "it leaks by at sixty psi", why: "through the seat, under pressure: that is the test" },
   { not: "finding_does", say: "my truck leaks oil" },
 
-  { rule: "finding_absent", say: "no cracks or pitting on the plug", gives: [{ type: "finding", condition: "cracked", part: "plug", absent: true }, { type: "finding", condition: "pitted", part: "plug", absent: true }], why: "the no reaches over the or" },
-  { rule: "finding_absent", say: "stem isn't bent", gives: [{ type: "finding", condition: "bent", part: "stem", absent: true }] },
+  {
+    rule: "finding_absent",
+    say: "no cracks or pitting on the plug",
+    gives: [
+      { type: "finding", condition: "cracked", part: "plug", absent: true },
+      { type: "finding", condition: "pitted", part: "plug", absent: true },
+    ],
+    why: "the no reaches over the or",
+  },
+  {
+    rule: "finding_absent",
+    say: "stem isn't bent",
+    gives: [{ type: "finding", condition: "bent", part: "stem", absent: true }],
+  },
   { not: "finding_absent", say: "no leak at sixty psi", why: "a verdict on the seat" },
   { not: "finding_absent", say: "nothing wrong with the plug", why: "that is `ok`, not a damage looked for" },
 
-  { rule: "finding_inside", say: "replaced the torn diaphragm", gives: [{ type: "finding", condition: "torn", part: "diaphragm" }], why: "what was found stands inside the name of what was replaced" },
+  {
+    rule: "finding_inside",
+    say: "replaced the torn diaphragm",
+    gives: [{ type: "finding", condition: "torn", part: "diaphragm" }],
+    why: "what was found stands inside the name of what was replaced",
+  },
   { not: "finding_inside", say: "replaced the old diaphragm" },
 
-  { rule: "finding_denied", say: "upper diaphragm is torn, lower one isn't", gives: [{ type: "finding", condition: "torn", part: "lower_diaphragm", absent: true }] },
+  {
+    rule: "finding_denied",
+    say: "upper diaphragm is torn, lower one isn't",
+    gives: [{ type: "finding", condition: "torn", part: "lower_diaphragm", absent: true }],
+  },
   { not: "finding_denied", say: "upper diaphragm is torn, lower one is too" },
 ];

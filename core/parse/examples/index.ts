@@ -5,4 +5,9 @@ import { WHOLE_EXAMPLES } from "./whole.examples.ts";
 import { WORK_EXAMPLES } from "./works.examples.ts";
 
 /** Every rule's examples: what it takes, and its nearest neighbours that it must leave alone. */
-export const EXAMPLES: readonly Example[] = [...FINDING_EXAMPLES, ...WORK_EXAMPLES, ...MEASURE_EXAMPLES, ...WHOLE_EXAMPLES];
+export const EXAMPLES: readonly Example[] = [
+  ...FINDING_EXAMPLES,
+  ...WORK_EXAMPLES,
+  ...MEASURE_EXAMPLES,
+  ...WHOLE_EXAMPLES,
+];

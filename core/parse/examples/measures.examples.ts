@@ -1,22 +1,57 @@
 import type { Example } from "./example.ts";
 
 export const MEASURE_EXAMPLES: readonly Example[] = [
-  { rule: "reading", say: "bonnet bolts torqued to twenty eight foot pounds", gives: [{ type: "reading", quantity: "torque", value: 28, unit: "ft_lbf", part: "bonnet_bolting" }] },
-  { rule: "reading", say: "bonnet bolts at forty pounds", gives: [{ type: "reading", quantity: "torque", value: 40, unit: "ft_lbf", part: "bonnet_bolting" }], why: "pounds on bolts are foot pounds" },
-  { rule: "reading", say: "holding at sixty pounds", gives: [{ type: "reading", quantity: "upstream_pressure", value: 60, unit: "psi" }], why: "pounds said with a seat's verdict are psi before the seat" },
-  { rule: "reading", say: "signal's three to fifteen pounds", gives: [{ type: "reading", quantity: "signal_pressure", value: 3, upper: 15, unit: "psi" }] },
-  { rule: "reading", say: "gap is ten thou", gives: [{ type: "reading", quantity: "length", value: 0.01, unit: "in" }] },
-  { rule: "reading", say: "at least twenty five foot pounds on the bonnet bolts", gives: [{ type: "reading", quantity: "torque", value: 25, unit: "ft_lbf", part: "bonnet_bolting", bound: "min" }] },
+  {
+    rule: "reading",
+    say: "bonnet bolts torqued to twenty eight foot pounds",
+    gives: [{ type: "reading", quantity: "torque", value: 28, unit: "ft_lbf", part: "bonnet_bolting" }],
+  },
+  {
+    rule: "reading",
+    say: "bonnet bolts at forty pounds",
+    gives: [{ type: "reading", quantity: "torque", value: 40, unit: "ft_lbf", part: "bonnet_bolting" }],
+    why: "pounds on bolts are foot pounds",
+  },
+  {
+    rule: "reading",
+    say: "holding at sixty pounds",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 60, unit: "psi" }],
+    why: "pounds said with a seat's verdict are psi before the seat",
+  },
+  {
+    rule: "reading",
+    say: "signal's three to fifteen pounds",
+    gives: [{ type: "reading", quantity: "signal_pressure", value: 3, upper: 15, unit: "psi" }],
+  },
+  {
+    rule: "reading",
+    say: "gap is ten thou",
+    gives: [{ type: "reading", quantity: "length", value: 0.01, unit: "in" }],
+  },
+  {
+    rule: "reading",
+    say: "at least twenty five foot pounds on the bonnet bolts",
+    gives: [{ type: "reading", quantity: "torque", value: 25, unit: "ft_lbf", part: "bonnet_bolting", bound: "min" }],
+  },
   { not: "reading", say: "bonnet bolts thirty", why: "thirty what? it is asked" },
   { not: "reading", say: "a hundred and two degrees today" },
   { not: "reading", say: "two inch valve", why: "the valve's size" },
   { not: "reading", say: "I weigh two hundred pounds" },
 
-  { rule: "answer", say: ["bonnet bolts thirty", "foot pounds"], gives: [{ type: "reading", quantity: "torque", value: 30, unit: "ft_lbf", part: "bonnet_bolting" }] },
+  {
+    rule: "answer",
+    say: ["bonnet bolts thirty", "foot pounds"],
+    gives: [{ type: "reading", quantity: "torque", value: 30, unit: "ft_lbf", part: "bonnet_bolting" }],
+  },
   { not: "answer", say: ["seat's worn", "yeah"], why: "nothing was asked" },
 
   { rule: "test", say: "no leak at sixty psi", gives: [{ type: "test", test: "seat_leak", result: "pass" }] },
-  { rule: "test", say: "three bubbles a minute at fifty pounds", gives: [{ type: "test", test: "seat_leak", result: null }], why: "a measured leak is judged later" },
+  {
+    rule: "test",
+    say: "three bubbles a minute at fifty pounds",
+    gives: [{ type: "test", test: "seat_leak", result: null }],
+    why: "a measured leak is judged later",
+  },
   { rule: "test", say: "only half travel", gives: [{ type: "test", test: "stroke", result: "fail" }] },
   { rule: "test", say: "packing failed the test", gives: [{ type: "test", test: "packing", result: "fail" }] },
   { not: "test", say: "packing leaking", why: "a leak at a part with no test said is a finding" },

@@ -1,53 +1,137 @@
 import type { Example } from "./example.ts";
 
 export const WORK_EXAMPLES: readonly Example[] = [
-  { rule: "work_done", say: "replaced four bonnet bolts", gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_bolting", count: 4 }] },
-  { rule: "work_done", say: "seat worn, flipped it", gives: [{ type: "work", work: "flipped", status: "done", part: "seat" }] },
-  { rule: "work_done", say: "had to replace the packing", gives: [{ type: "work", work: "replaced", status: "done", part: "packing" }], why: "it was done because it had to be" },
+  {
+    rule: "work_done",
+    say: "replaced four bonnet bolts",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_bolting", count: 4 }],
+  },
+  {
+    rule: "work_done",
+    say: "seat worn, flipped it",
+    gives: [{ type: "work", work: "flipped", status: "done", part: "seat" }],
+  },
+  {
+    rule: "work_done",
+    say: "had to replace the packing",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "packing" }],
+    why: "it was done because it had to be",
+  },
   { not: "work_done", say: "replace the seat" },
   { not: "work_done", say: "changed the radio station" },
   { not: "work_done", say: "bonnet bolts torqued to thirty", why: "that is the reading alone" },
 
-  { rule: "work_needed", say: "seat worn, replace it", gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }] },
-  { rule: "work_needed", say: "clean the cage", gives: [{ type: "work", work: "cleaned", status: "needed", part: "cage" }] },
-  { rule: "work_needed", say: "maybe the seat needs replacing", gives: [{ type: "work", work: "replaced", status: "needed", part: "seat", unsure: true }] },
+  {
+    rule: "work_needed",
+    say: "seat worn, replace it",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }],
+  },
+  {
+    rule: "work_needed",
+    say: "clean the cage",
+    gives: [{ type: "work", work: "cleaned", status: "needed", part: "cage" }],
+  },
+  {
+    rule: "work_needed",
+    say: "maybe the seat needs replacing",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat", unsure: true }],
+  },
   { not: "work_needed", say: "went ahead and replaced the seat" },
   { not: "work_needed", say: "clean the truck before you go" },
 
-  { rule: "work_declined", say: "didn't replace the seat", gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }] },
+  {
+    rule: "work_declined",
+    say: "didn't replace the seat",
+    gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }],
+  },
   { not: "work_declined", say: "didn't sleep well" },
   { not: "work_declined", say: "seat isn't worn", why: "a condition denied is no work declined" },
 
-  { rule: "new_part", say: "new bonnet gasket in", gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_gasket" }] },
-  { rule: "new_part", say: "seat's worn, needs a new one", gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }] },
+  {
+    rule: "new_part",
+    say: "new bonnet gasket in",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_gasket" }],
+  },
+  {
+    rule: "new_part",
+    say: "seat's worn, needs a new one",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }],
+  },
   { not: "new_part", say: "order a new seat", why: "a part to bring is a need" },
   { not: "new_part", say: "got a new truck" },
 
-  { rule: "needs_part", say: "need a seat", gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }] },
+  {
+    rule: "needs_part",
+    say: "need a seat",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }],
+  },
   { not: "needs_part", say: "packing needs a look", why: "it is to be looked at, not replaced" },
 
-  { rule: "placed_replaced", say: "gasket's torn, put a new one in", gives: [{ type: "work", work: "replaced", status: "done", part: "gasket" }] },
+  {
+    rule: "placed_replaced",
+    say: "gasket's torn, put a new one in",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "gasket" }],
+  },
   { not: "placed_replaced", say: "put the old gasket back in" },
-  { rule: "placed_reused", say: "put the old spring back in", gives: [{ type: "work", work: "reused", status: "done", part: "spring" }] },
+  {
+    rule: "placed_reused",
+    say: "put the old spring back in",
+    gives: [{ type: "work", work: "reused", status: "done", part: "spring" }],
+  },
   { not: "placed_reused", say: "put the bonnet back on", why: "on is put together; in is used again" },
-  { rule: "placed_installed", say: "put the bonnet back on", gives: [{ type: "work", work: "installed", status: "done", part: "bonnet" }] },
+  {
+    rule: "placed_installed",
+    say: "put the bonnet back on",
+    gives: [{ type: "work", work: "installed", status: "done", part: "bonnet" }],
+  },
   { not: "placed_installed", say: "put lunch in the truck" },
-  { rule: "placed_greased", say: "put grease on the stem", gives: [{ type: "work", work: "greased", status: "done", part: "stem" }] },
+  {
+    rule: "placed_greased",
+    say: "put grease on the stem",
+    gives: [{ type: "work", work: "greased", status: "done", part: "stem" }],
+  },
   { not: "placed_greased", say: "put gas in the truck" },
-  { rule: "placed_threadlocked", say: "put threadlocker on the lock nut", gives: [{ type: "work", work: "threadlocked", status: "done", part: "lock_nut" }] },
+  {
+    rule: "placed_threadlocked",
+    say: "put threadlocker on the lock nut",
+    gives: [{ type: "work", work: "threadlocked", status: "done", part: "lock_nut" }],
+  },
   { not: "placed_threadlocked", say: "put a wrench on the lock nut" },
-  { rule: "placed_cleaned", say: "gave the seat a good cleaning", gives: [{ type: "work", work: "cleaned", status: "done", part: "seat" }] },
+  {
+    rule: "placed_cleaned",
+    say: "gave the seat a good cleaning",
+    gives: [{ type: "work", work: "cleaned", status: "done", part: "seat" }],
+  },
   { not: "placed_cleaned", say: "gave the seat a good look" },
 
-  { rule: "left", say: "seat's worn, leaving it for now", gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }] },
+  {
+    rule: "left",
+    say: "seat's worn, leaving it for now",
+    gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }],
+  },
   { not: "left", say: "left the truck running" },
   { not: "left", say: "what's left" },
-  { rule: "left_old_in", say: "left the old gasket in", gives: [{ type: "work", work: "reused", status: "done", part: "gasket" }] },
+  {
+    rule: "left_old_in",
+    say: "left the old gasket in",
+    gives: [{ type: "work", work: "reused", status: "done", part: "gasket" }],
+  },
   { not: "left_old_in", say: "left the gasket alone" },
-  { rule: "reused", say: "gasket going back in", gives: [{ type: "work", work: "reused", status: "done", part: "gasket" }] },
+  {
+    rule: "reused",
+    say: "gasket going back in",
+    gives: [{ type: "work", work: "reused", status: "done", part: "gasket" }],
+  },
   { not: "reused", say: "going back in the truck for a minute" },
 
-  { rule: "copied", say: ["lower diaphragm is torn, replaced it", "same on the upper one"], gives: [{ type: "finding", condition: "torn", part: "upper_diaphragm" }, { type: "work", work: "replaced", status: "done", part: "upper_diaphragm" }] },
+  {
+    rule: "copied",
+    say: ["lower diaphragm is torn, replaced it", "same on the upper one"],
+    gives: [
+      { type: "finding", condition: "torn", part: "upper_diaphragm" },
+      { type: "work", work: "replaced", status: "done", part: "upper_diaphragm" },
+    ],
+  },
   { not: "copied", say: ["seat's worn", "same time tomorrow"] },
 
   { rule: "need", say: "order two seat gaskets", gives: [{ type: "need", part: "seat_gasket", count: 2 }] },
