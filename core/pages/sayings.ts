@@ -1,7 +1,8 @@
 import { CONDITION_ROWS } from "../vocabulary/conditions.ts";
 import { isEnglish } from "../vocabulary/english.ts";
 import { inflect } from "../vocabulary/inflect.ts";
-import { lexicon, matchAt } from "../vocabulary/lexicon.ts";
+import { lexicon } from "../vocabulary/lexicon.ts";
+import { matchAt } from "../vocabulary/patterns.ts";
 import { TEST_ROWS } from "../vocabulary/tests.ts";
 import { WORK_ROWS } from "../vocabulary/work.ts";
 import { type NamedRow, TABLES, type WordKind } from "./tables.ts";

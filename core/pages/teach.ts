@@ -1,6 +1,8 @@
 import type { TaughtWord } from "../shapes/taught-word.ts";
 import { PLAIN } from "../vocabulary/grammar.ts";
-import { lexicon, matchAt, type Senses } from "../vocabulary/lexicon.ts";
+import { lexicon } from "../vocabulary/lexicon.ts";
+import { matchAt } from "../vocabulary/patterns.ts";
+import type { Senses } from "../vocabulary/senses.ts";
 import { nameOf } from "./names.ts";
 
 export type Taught = { ok: true; value: TaughtWord } | { ok: false; problem: string };

@@ -1,7 +1,9 @@
 import type { Command, Hazard } from "../shapes/codes.ts";
-import { type Lexicon, matchAt, OPENS, type Senses } from "../vocabulary/lexicon.ts";
+import { type GrammarRole, PLAIN } from "../vocabulary/grammar.ts";
+import type { Lexicon } from "../vocabulary/lexicon.ts";
+import { matchAt, OPENS } from "../vocabulary/patterns.ts";
+import type { Senses } from "../vocabulary/senses.ts";
 import { TALK } from "../vocabulary/talk.ts";
-import { PLAIN } from "../vocabulary/grammar.ts";
 import { type NumberRead, readNumber } from "./numbers.ts";
 import { readTag } from "./tags.ts";
 
@@ -27,10 +29,34 @@ export interface Chunk {
   used?: boolean;
 }
 
+/** Whether a chunk may play this part in a sentence ("and", "not", "it" ...). */
+export const has = (chunk: Chunk | undefined, role: GrammarRole): boolean => chunk?.senses.roles?.has(role) ?? false;
+
+/** The indices from `from` up to, and without, `to`. */
+export const range = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(0, to - from) }, (_, nth) => from + nth);
+
 const NOTHING: Senses = {};
 const NEGATION = new Set(["no", "not", "isnt", "without", "never", "aint", "zero", "any", "wasnt", "dont", "didnt"]);
 /** What may follow a command without making it talk about something else. */
-const AFTER_COMMAND = new Set(["please", "now", "again", "here", "for", "on", "buddy", "boss", "then", "and", "so", "okay", "ok", "yall", "man", "to"]);
+const AFTER_COMMAND = new Set([
+  "please",
+  "now",
+  "again",
+  "here",
+  "for",
+  "on",
+  "buddy",
+  "boss",
+  "then",
+  "and",
+  "so",
+  "okay",
+  "ok",
+  "yall",
+  "man",
+  "to",
+]);
 const OFF_TOPIC_PREP = new Set(["of", "in", "with", "for", "from", "at", "about", "to"]);
 
 export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
@@ -46,7 +72,20 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
 
 function make(words: readonly string[], from: number, to: number, rest: Partial<Chunk>): Chunk {
   const text = to === from + 1 ? (words[from] as string) : words.slice(from, to).join(" ");
-  return { from, to, text, senses: NOTHING, number: undefined, tag: undefined, hazard: undefined, command: undefined, talk: undefined, unknown: undefined, used: undefined, ...rest };
+  return {
+    from,
+    to,
+    text,
+    senses: NOTHING,
+    number: undefined,
+    tag: undefined,
+    hazard: undefined,
+    command: undefined,
+    talk: undefined,
+    unknown: undefined,
+    used: undefined,
+    ...rest,
+  };
 }
 
 function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk {
@@ -69,7 +108,8 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (tag && tag.end > (known?.end ?? 0)) return make(words, at, tag.end, { tag: tag.tag });
 
   const command = opens & OPENS.command ? matchAt(lexicon.commands, words, at) : undefined;
-  if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon)) return make(words, at, command.end, { command: command.code as Command });
+  if (command && command.end >= (known?.end ?? 0) && standsAlone(words, command.end, lexicon))
+    return make(words, at, command.end, { command: command.code as Command });
 
   const number = opens & OPENS.number ? readNumber(words, at) : undefined;
   if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !known.senses.roles?.has("one"))) {
@@ -79,8 +119,11 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
     // a trade word in a talk word's shape ("shoulder", "ball") stays a trade word: the lexicon has it
     return make(words, at, known.end, { senses: known.senses });
   }
-  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1)))) return make(words, at, at + 1, { talk: true });
-  return PLAIN.has(word) ? make(words, at, at + 1, { senses: { plain: true } }) : make(words, at, at + 1, { unknown: true });
+  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1))))
+    return make(words, at, at + 1, { talk: true });
+  return PLAIN.has(word)
+    ? make(words, at, at + 1, { senses: { plain: true } })
+    : make(words, at, at + 1, { unknown: true });
 }
 
 /** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */

@@ -1,11 +1,21 @@
 import type { Entry } from "../shapes/entry.ts";
-import { type ClauseState, range, settleSubject } from "./clauses.ts";
-import { has, type Noun, oppositePlace, placed, type Scene } from "./scene.ts";
+import { has, range } from "./chunks.ts";
+import { type ClauseState, settleSubject } from "./clause-state.ts";
+import type { Noun } from "./noun.ts";
+import { oppositePlace, placed } from "./places.ts";
+import type { Scene } from "./scene.ts";
 
 /** Step 5d: "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
 export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
   let from = at;
-  while (has(scene.at(from), "again") || (from > at && (has(scene.at(from), "prep") || scene.isPlain(from)) && !scene.noun(from) && !scene.at(from)?.senses.place)) from += 1;
+  while (
+    has(scene.at(from), "again") ||
+    (from > at &&
+      (has(scene.at(from), "prep") || scene.isPlain(from)) &&
+      !scene.noun(from) &&
+      !scene.at(from)?.senses.place)
+  )
+    from += 1;
   const objects = scene.nouns(from, "object") ?? scene.nouns(from, "subject") ?? byPlace(scene, from);
   if (!objects || objects.nouns.some((one) => !one.part)) return undefined;
   const source = lastSaid(scene);

@@ -1,10 +1,10 @@
 import type { Entry } from "../shapes/entry.ts";
-import { buildLexicon, type Lexicon, lexicon, type TaughtWord } from "../vocabulary/lexicon.ts";
-import { emptySession, type Listening, type PhraseReading } from "./session.ts";
+import type { TaughtWord } from "../shapes/taught-word.ts";
+import { buildLexicon, type Lexicon, lexicon } from "../vocabulary/lexicon.ts";
+import { emptySession, type Listening, type PhraseReading } from "./listening.ts";
 import { take } from "./session.ts";
 
-export type { Listening, Mark, PhraseReading } from "./session.ts";
-export type { TaughtWord } from "../vocabulary/lexicon.ts";
+export type { Listening, Mark, PhraseReading } from "./listening.ts";
 
 /** A session in which nothing has been said. `taught`: words this site uses beside the shipped ones. */
 export function startListening(taught: readonly TaughtWord[] = []): Listening {

@@ -1,8 +1,8 @@
 import type { Unread } from "../shapes/entry.ts";
 import { PLAIN } from "../vocabulary/grammar.ts";
 import type { Chunk } from "./chunks.ts";
+import type { Mark } from "./listening.ts";
 import type { Scene } from "./scene.ts";
-import type { Mark } from "./session.ts";
 import type { Word } from "./words.ts";
 
 /** Step 7: what each stretch of the phrase was taken for, and which words were taken for nothing. */
@@ -40,9 +40,17 @@ function kindOf(chunk: Chunk): { as: Mark["as"]; code?: string } {
 /** Words of the small kind, which change nothing said or unsaid. */
 const isPlainWord = (word: string) => PLAIN.has(word) || word.length === 1;
 
-export function unreadOf(text: string, words: readonly Word[], covered: readonly boolean[], marks: readonly Mark[], phrase: number, anything: boolean): { marks: Mark[]; unread: Unread[] } {
+export function unreadOf(
+  text: string,
+  words: readonly Word[],
+  covered: readonly boolean[],
+  marks: readonly Mark[],
+  phrase: number,
+  anything: boolean,
+): { marks: Mark[]; unread: Unread[] } {
   if (words.length === 0) return { marks: [], unread: text ? [{ phrase, text, at: [0, text.length] }] : [] };
-  if (!anything) return { marks: [{ at: [0, text.length], as: "unread" }], unread: [{ phrase, text, at: [0, text.length] }] };
+  if (!anything)
+    return { marks: [{ at: [0, text.length], as: "unread" }], unread: [{ phrase, text, at: [0, text.length] }] };
   const unread: Unread[] = [];
   const extra: Mark[] = [];
   let open: { from: number; to: number } | undefined;
@@ -66,6 +74,8 @@ export function unreadOf(text: string, words: readonly Word[], covered: readonly
   }
   close();
   // plain words between two unread ones were taken into the unread stretch
-  const kept = extra.filter((mark) => mark.as === "unread" || !unread.some((one) => mark.at[0] >= one.at[0] && mark.at[1] <= one.at[1]));
+  const kept = extra.filter(
+    (mark) => mark.as === "unread" || !unread.some((one) => mark.at[0] >= one.at[0] && mark.at[1] <= one.at[1]),
+  );
   return { marks: [...marks, ...kept].sort((a, b) => a.at[0] - b.at[0]), unread };
 }

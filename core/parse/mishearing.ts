@@ -20,7 +20,9 @@ const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word
 export function knownConfusions(words: readonly string[], lexicon: Lexicon): Proposal[] {
   const rows = lexicon.confusions;
   const found: Proposal[] = [];
-  const singulars = words.some((word) => word.endsWith("s")) ? words.map((word) => (word.length > 2 && word.endsWith("s") ? word.slice(0, -1) : word)) : words;
+  const singulars = words.some((word) => word.endsWith("s"))
+    ? words.map((word) => (word.length > 2 && word.endsWith("s") ? word.slice(0, -1) : word))
+    : words;
   let previous = "";
   for (let at = 0; at < words.length; ) {
     const hit = bestRow(rows, words, singulars, at, previous);
@@ -31,7 +33,13 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
   return found;
 }
 
-function bestRow(rows: Lexicon["confusions"], words: readonly string[], singulars: readonly string[], at: number, previous: string): Proposal | undefined {
+function bestRow(
+  rows: Lexicon["confusions"],
+  words: readonly string[],
+  singulars: readonly string[],
+  at: number,
+  previous: string,
+): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
   const own = rows.get(word);
@@ -50,7 +58,11 @@ function bestRow(rows: Lexicon["confusions"], words: readonly string[], singular
     // where a row names both sides, either one will do
     if (!(row.behind && row.ahead ? behind || ahead : behind && ahead)) continue;
     const heard = words.slice(at, end);
-    best = { from: at, to: end, mean: row.mean.replace(/\$(\d)/g, (_, nth: string) => heard[Number(nth) - 1] ?? "").split(" ") };
+    best = {
+      from: at,
+      to: end,
+      mean: row.mean.replace(/\$(\d)/g, (_, nth: string) => heard[Number(nth) - 1] ?? "").split(" "),
+    };
   }
   return best;
 }
@@ -64,7 +76,11 @@ interface Sounded {
 let sounds: { lexicon: Lexicon; words: Sounded[]; likeFirst: Map<string, Sounded[]> } | undefined;
 function tradeSounds(lexicon: Lexicon, first: string): Sounded[] {
   if (sounds?.lexicon !== lexicon) {
-    sounds = { lexicon, words: [...lexicon.tradeWords].filter((word) => word.length >= 4).map((word) => ({ word, sound: phones(word) })), likeFirst: new Map() };
+    sounds = {
+      lexicon,
+      words: [...lexicon.tradeWords].filter((word) => word.length >= 4).map((word) => ({ word, sound: phones(word) })),
+      likeFirst: new Map(),
+    };
   }
   let list = sounds.likeFirst.get(first);
   if (!list) {
@@ -78,13 +94,18 @@ function tradeSounds(lexicon: Lexicon, first: string): Sounded[] {
 const NEAR = 0.2;
 const NEAR_SPLIT = 0.14;
 const CHOICES = 3;
-const isNumberWord = (word: string) => ONES[word] !== undefined || TEENS[word] !== undefined || TENS[word] !== undefined || SCALES[word] !== undefined;
+const isNumberWord = (word: string) =>
+  ONES[word] !== undefined || TEENS[word] !== undefined || TENS[word] !== undefined || SCALES[word] !== undefined;
 
 /**
  * Trade words that unread words sound like, the nearest first, a list for each place. `unread` tells which words
  * nothing was made of; a stretch without any is left alone, however much it sounds like something.
  */
-export function soundAlikes(words: readonly string[], unread: readonly boolean[], lexicon: Lexicon): (Proposal & { far: number })[][] {
+export function soundAlikes(
+  words: readonly string[],
+  unread: readonly boolean[],
+  lexicon: Lexicon,
+): (Proposal & { far: number })[][] {
   const found: (Proposal & { far: number })[][] = [];
   for (let at = 0; at < words.length; at += 1) {
     const here: (Proposal & { far: number })[] = [];
@@ -96,7 +117,8 @@ export function soundAlikes(words: readonly string[], unread: readonly boolean[]
       if (spelling.length < 4) continue;
       // a plain English word is taken for another only where a known confusion says so
       if (single && isEnglish(spelling)) continue;
-      for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5)) here.push({ from: at, to, mean: [word], far });
+      for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5))
+        here.push({ from: at, to, mean: [word], far });
     }
     if (here.length > 0) found.push(here.sort((a, b) => a.far - b.far).slice(0, CHOICES));
   }
@@ -130,7 +152,10 @@ function weigh(spelling: string, lexicon: Lexicon, near: number, least: number):
 }
 
 /** The phrase with proposals taken: its words, and for each the words of the phrase it stands for. */
-export function respell(words: readonly string[], proposals: readonly Proposal[]): { words: string[]; origin: [number, number][] } {
+export function respell(
+  words: readonly string[],
+  proposals: readonly Proposal[],
+): { words: string[]; origin: [number, number][] } {
   const out: string[] = [];
   const origin: [number, number][] = [];
   for (let at = 0; at < words.length; ) {

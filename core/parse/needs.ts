@@ -1,5 +1,7 @@
-import { type ClauseState, carried, range, settleSubject } from "./clauses.ts";
-import { has, type Named, type Noun, type Scene } from "./scene.ts";
+import { has, range } from "./chunks.ts";
+import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
+import type { Named, Noun } from "./noun.ts";
+import type { Scene } from "./scene.ts";
 
 /** Step 5c: a part to order or bring. */
 export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
@@ -9,14 +11,24 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
   if (has(chunk, "owed") && chunk.text.split(" ").length === 1) return undefined;
   let from = at + 1;
-  while (/^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") && !scene.noun(from)) from += 1;
+  while (
+    /^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") &&
+    !scene.noun(from)
+  )
+    from += 1;
   const objects = scene.nouns(from, "object") ?? (scene.isPlain(from) ? scene.nouns(from + 1, "object") : undefined);
   let end = objects?.end ?? from;
   // "bring me a gasket next trip out, and a breather"
   let more = end;
-  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), "onList")) && !has(scene.at(more), "and")) more += 1;
+  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), "onList")) && !has(scene.at(more), "and"))
+    more += 1;
   const further = objects && has(scene.at(more), "and") ? scene.nouns(more + 1, "object") : undefined;
-  if (objects && further && further.nouns.every((one) => one.part && !one.fresh) && !scene.predicateFollows(further.end)) {
+  if (
+    objects &&
+    further &&
+    further.nouns.every((one) => one.part && !one.fresh) &&
+    !scene.predicateFollows(further.end)
+  ) {
     objects.nouns.push(...further.nouns);
     end = further.end;
   }
@@ -27,7 +39,10 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   if (objects) wanted = objects.nouns;
   else {
     const count = scene.countAt(from);
-    const one = has(scene.at(from), "one") || has(scene.at(from), "it") || (has(scene.at(from), "fresh") && has(scene.at(from + 1), "one"));
+    const one =
+      has(scene.at(from), "one") ||
+      has(scene.at(from), "it") ||
+      (has(scene.at(from), "fresh") && has(scene.at(from + 1), "one"));
     if (count === undefined && !one) return undefined;
     // "bring two sandwiches": what is wanted is not a part
     const what = scene.at(from + 1);
@@ -41,7 +56,12 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   for (const one of wanted) {
     if (!one.part) continue;
     const count = one.count ?? (one.both ? 2 : undefined);
-    scene.drafts.push({ entry: count === undefined ? { type: "need", part: one.part } : { type: "need", part: one.part, count }, chunks: range(at, end), rule: "need", named: true });
+    scene.drafts.push({
+      entry: count === undefined ? { type: "need", part: one.part } : { type: "need", part: one.part, count },
+      chunks: range(at, end),
+      rule: "need",
+      named: true,
+    });
   }
   scene.use(...range(at, end));
   settleSubject(scene, state, wanted as Noun[], false);

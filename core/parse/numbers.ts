@@ -42,8 +42,10 @@ function readOne(words: readonly string[], start: number): NumberRead | undefine
   if (whole) {
     const joined = words[at] === "and" ? readFraction(words, at + 1) : readWrittenFraction(words, at);
     if (joined && joined.value < 1) return { value: round(whole.value + joined.value), end: joined.end };
-    const spoken = words[at] !== "and" && whole.value >= 1 && whole.end - start <= 2 ? readFraction(words, at) : undefined;
-    if (spoken && spoken.value < 1 && spoken.end - at > 1) return { value: round(whole.value + spoken.value), end: spoken.end };
+    const spoken =
+      words[at] !== "and" && whole.value >= 1 && whole.end - start <= 2 ? readFraction(words, at) : undefined;
+    if (spoken && spoken.value < 1 && spoken.end - at > 1)
+      return { value: round(whole.value + spoken.value), end: spoken.end };
   }
   const fraction = readFraction(words, start);
   if (fraction && (!whole || fraction.end > whole.end)) return { ...fraction, fraction: true };
@@ -66,8 +68,10 @@ function readFraction(words: readonly string[], start: number): NumberRead | und
   const below = FRACTIONS[words[at + 1] ?? ""];
   const above = article ? undefined : (ONES[first] ?? TEENS[first] ?? small(first));
   if (above && below && above < below) return { value: above / below, end: at + 2 };
-  if (above && words[at + 1] === "thirty" && /^seconds?$/.test(words[at + 2] ?? "") && above < 32) return { value: above / 32, end: at + 3 };
-  if (above && words[at + 1] === "sixty" && /^fourths?$/.test(words[at + 2] ?? "") && above < 64) return { value: above / 64, end: at + 3 };
+  if (above && words[at + 1] === "thirty" && /^seconds?$/.test(words[at + 2] ?? "") && above < 32)
+    return { value: above / 32, end: at + 3 };
+  if (above && words[at + 1] === "sixty" && /^fourths?$/.test(words[at + 2] ?? "") && above < 64)
+    return { value: above / 64, end: at + 3 };
   const alone = FRACTIONS[first];
   if (alone && (first === "half" || first === "quarter" || article)) return { value: 1 / alone, end: at + 1 };
   return undefined;
@@ -100,30 +104,67 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
     const sound = SOUND_NUMBERS[words[at + 1] ?? ""];
     if (one && words[at + 1] !== "o") return { value: (TENS[word] as number) + one, end: at + 2, tens: true };
     // "twenty ate", "thirty to": a sound is a digit only where a digit can stand
-    if (sound && sound < 10 && words[at + 1] !== "to" && words[at + 1] !== "for" && words[at + 1] !== "too") return { value: (TENS[word] as number) + sound, end: at + 2, tens: true };
+    if (sound && sound < 10 && words[at + 1] !== "to" && words[at + 1] !== "for" && words[at + 1] !== "too")
+      return { value: (TENS[word] as number) + sound, end: at + 2, tens: true };
     return { value: TENS[word] as number, end: at + 1, tens: true };
   }
   if (TEENS[word] !== undefined) return { value: TEENS[word] as number, end: at + 1, tens: true };
-  if (ONES[word] !== undefined && word !== "o" && word !== "oh" && word !== "ought") return { value: ONES[word] as number, end: at + 1, tens: false };
+  if (ONES[word] !== undefined && word !== "o" && word !== "oh" && word !== "ought")
+    return { value: ONES[word] as number, end: at + 1, tens: false };
   return undefined;
 }
 
 /** What a number is followed by when its sound was taken for a word: "ate drops a minute", "for inch". */
-const COUNTED = new Set(["drops", "drop", "bubbles", "pounds", "foot", "inch", "psi", "bar", "percent", "seconds", "minutes", "newton", "cc", "eighths", "sixteenths", "quarters", "thousandths", "oh", "bolts", "studs"]);
+const COUNTED = new Set([
+  "drops",
+  "drop",
+  "bubbles",
+  "pounds",
+  "foot",
+  "inch",
+  "psi",
+  "bar",
+  "percent",
+  "seconds",
+  "minutes",
+  "newton",
+  "cc",
+  "eighths",
+  "sixteenths",
+  "quarters",
+  "thousandths",
+  "oh",
+  "bolts",
+  "studs",
+]);
 
 function readWhole(words: readonly string[], start: number): NumberRead | undefined {
   const first = words[start] ?? "";
   const sound = SOUND_NUMBERS[first];
   // "order too seat gaskets"
-  if (sound !== undefined && /^(?:too|to|for)$/.test(first) && /^(?:order|bring|replaced|swapped|ordered)$/.test(words[start - 1] ?? "") && !/^(?:the|it|me|a|an|them|us|this|that)$/.test(words[start + 1] ?? "")) return { value: sound, end: start + 1 };
-  if (sound !== undefined && first !== "to" && (COUNTED.has(words[start + 1] ?? "") || (words[start + 1] === "and" && words[start + 2] === "a" && FRACTIONS[words[start + 3] ?? ""])) && words[start + 1] !== "oh") return { value: sound, end: start + 1 };
+  if (
+    sound !== undefined &&
+    /^(?:too|to|for)$/.test(first) &&
+    /^(?:order|bring|replaced|swapped|ordered)$/.test(words[start - 1] ?? "") &&
+    !/^(?:the|it|me|a|an|them|us|this|that)$/.test(words[start + 1] ?? "")
+  )
+    return { value: sound, end: start + 1 };
+  if (
+    sound !== undefined &&
+    first !== "to" &&
+    (COUNTED.has(words[start + 1] ?? "") ||
+      (words[start + 1] === "and" && words[start + 2] === "a" && FRACTIONS[words[start + 3] ?? ""])) &&
+    words[start + 1] !== "oh"
+  )
+    return { value: sound, end: start + 1 };
   if (/^\d/.test(first) || /^\.\d/.test(first)) {
     if (first.includes("/")) return undefined;
     const scale = SCALES[words[start + 1] ?? ""];
     return scale ? { value: Number(first) * scale, end: start + 2 } : { value: Number(first), end: start + 1 };
   }
   if (COUNT_WORDS[first] !== undefined) return { value: COUNT_WORDS[first] as number, end: start + 1 };
-  if ((first === "a" || first === "an") && COUNT_WORDS[words[start + 1] ?? ""] !== undefined) return { value: COUNT_WORDS[words[start + 1] as string] as number, end: start + 2 };
+  if ((first === "a" || first === "an") && COUNT_WORDS[words[start + 1] ?? ""] !== undefined)
+    return { value: COUNT_WORDS[words[start + 1] as string] as number, end: start + 2 };
   let at = start;
   let value: number;
   if ((first === "a" || first === "one") && SCALES[words[start + 1] ?? ""] !== undefined) {
@@ -165,7 +206,8 @@ function readWhole(words: readonly string[], start: number): NumberRead | undefi
 /** "one twenty" 120, "nineteen fifty" 1950, "two oh five" 205, "one oh five". */
 function readPair(words: readonly string[], head: number, at: number): NumberRead {
   const second = words[at] ?? "";
-  if ((second === "oh" || second === "o" || second === "ought") && ONES[words[at + 1] ?? ""] && head < 100) return { value: head * 100 + (ONES[words[at + 1] as string] as number), end: at + 2 };
+  if ((second === "oh" || second === "o" || second === "ought") && ONES[words[at + 1] ?? ""] && head < 100)
+    return { value: head * 100 + (ONES[words[at + 1] as string] as number), end: at + 2 };
   const tail = readTens(words, at);
   if (tail?.tens && tail.value >= 10 && head >= 1) return { value: head * 100 + tail.value, end: tail.end };
   return { value: head, end: at };

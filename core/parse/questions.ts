@@ -1,8 +1,8 @@
 import type { Ask, Entry } from "../shapes/entry.ts";
 import { nameOfPart } from "../vocabulary/names.ts";
-import type { Fragment } from "./fragment.ts";
 import { amend } from "./amend.ts";
-import { has } from "./scene.ts";
+import { has } from "./chunks.ts";
+import type { Fragment } from "./fragment.ts";
 
 /**
  * Step 8: the one short question that would settle a real doubt, and the word or two that answer it.
@@ -25,7 +25,10 @@ export function numberWaiting(fragment: Fragment, phrase: number): { ask: Ask; w
     if (!one.number || one.used || one.number.fraction || one.number.value < 5) continue;
     const part = chunks[at - 1]?.senses.part ?? chunks[at - 2]?.senses.part;
     if (!part || !BOLTED.test(part) || chunks[at + 1]?.senses.part || chunks[at + 1]?.unknown) continue;
-    return { ask: { phrase, question: `${one.number.value} what on the ${nameOfPart(part)}: foot pounds?` }, waiting: { phrase, value: one.number.value, part } };
+    return {
+      ask: { phrase, question: `${one.number.value} what on the ${nameOfPart(part)}: foot pounds?` },
+      waiting: { phrase, value: one.number.value, part },
+    };
   }
   return undefined;
 }
@@ -43,26 +46,38 @@ export function unitAnswer(waiting: Waiting, words: readonly string[], fragment:
   if (!yes && !(unit && words.length <= 4)) return undefined;
   const said = yes || unit === "pound" ? "ft_lbf" : unit;
   if (said !== "ft_lbf" && said !== "in_lbf" && said !== "N_m") return undefined;
-  return { type: "reading", quantity: "torque", value: waiting.value, unit: said, ...(waiting.part ? { part: waiting.part } : {}) };
+  return {
+    type: "reading",
+    quantity: "torque",
+    value: waiting.value,
+    unit: said,
+    ...(waiting.part ? { part: waiting.part } : {}),
+  };
 }
 
 const GENERAL = new Set<string | undefined>(["diaphragm", "housing", "threads"]);
 
 /** An entry whose part is not said, or only in general: a bare part or place next may be the answer. */
-export const wantsPart = (entry: Entry): boolean => ((entry.type === "finding" || entry.type === "work") && !entry.part) || ("part" in entry && GENERAL.has(entry.part));
+export const wantsPart = (entry: Entry): boolean =>
+  ((entry.type === "finding" || entry.type === "work") && !entry.part) || ("part" in entry && GENERAL.has(entry.part));
 
 /** A part or a place said by itself answers "which part?" and "which one?" of the phrase before. */
 export function partAnswer(last: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
   if (fragment.drafts.length > 0 || words.length > 4 || last.length === 0) return undefined;
   const { chunks } = fragment.scene;
-  const bareWords = chunks.every((one) => one.senses.part || one.senses.place || one.senses.plain || has(one, "det") || has(one, "one") || has(one, "it"));
+  const bareWords = chunks.every(
+    (one) =>
+      one.senses.part || one.senses.place || one.senses.plain || has(one, "det") || has(one, "one") || has(one, "it"),
+  );
   const place = chunks.find((one) => one.senses.place && !one.senses.part)?.senses.place;
   const part = chunks.find((one) => one.senses.part);
   if (!bareWords || (!place && !part)) return undefined;
   const wanting = last.filter((entry) => (entry.type === "finding" || entry.type === "work") && !entry.part);
   if (part && wanting.length > 0) {
     const noun = fragment.scene.noun(chunks.indexOf(part)) ?? undefined;
-    return last.map((entry) => (wanting.includes(entry) ? ({ ...entry, part: noun?.part ?? part.senses.part } as Entry) : entry));
+    return last.map((entry) =>
+      wanting.includes(entry) ? ({ ...entry, part: noun?.part ?? part.senses.part } as Entry) : entry,
+    );
   }
   const general = last.some((entry) => "part" in entry && GENERAL.has(entry.part));
   return general && (place || part) ? amend(last, words, fragment) : undefined;

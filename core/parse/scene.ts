@@ -1,18 +1,9 @@
-import type { Part, Place, Test } from "../shapes/codes.ts";
+import type { Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
-import type { GrammarRole } from "../vocabulary/grammar.ts";
-import { KIND_OF, PLACED } from "../vocabulary/parts.ts";
-import type { Chunk } from "./chunks.ts";
-
-/** A part as a phrase names it. */
-export interface Named {
-  part: Part | undefined;
-  place?: Place;
-  count?: number;
-  plural?: boolean;
-  /** "both": two of them */
-  both?: boolean;
-}
+import { KIND_OF } from "../vocabulary/parts.ts";
+import { type Chunk, has } from "./chunks.ts";
+import { ADJECTIVE_PLACES, type Named, type Noun } from "./noun.ts";
+import { counterpart, oppositePlace, placed } from "./places.ts";
 
 /** What earlier phrases leave for the next one. */
 export interface Carry {
@@ -25,23 +16,6 @@ export interface Carry {
   lastTest?: Test;
 }
 
-/** A noun phrase: chunks [from, to) naming a part. */
-export interface Noun extends Named {
-  from: number;
-  to: number;
-  /** index of the chunk that names the part */
-  core: number;
-  fresh?: boolean;
-  old?: boolean;
-  det?: boolean;
-  /** "the other one": the counterpart of what was named last */
-  other?: boolean;
-  /** "the top of the housing": the place is not part of the name */
-  apart?: boolean;
-  /** "the lower one": the part comes from what was named last */
-  one?: boolean;
-}
-
 /** An entry in the making: which chunks it came from, and which rule made it. */
 export interface Draft {
   entry: Entry;
@@ -52,11 +26,6 @@ export interface Draft {
   /** the part was said in this phrase, not carried */
   named: boolean;
 }
-
-export const has = (chunk: Chunk | undefined, role: GrammarRole): boolean => chunk?.senses.roles?.has(role) ?? false;
-
-/** Words that stand before a part and belong to its name. */
-const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
 
 /** A phrase laid out in chunks, with the questions every rule asks of it. */
 export class Scene {
@@ -95,7 +64,15 @@ export class Scene {
   /** A number that counts things, and not one with a unit behind it. */
   countAt(index: number): number | undefined {
     const number = this.chunks[index]?.number;
-    if (!number || number.fraction || number.upper !== undefined || !Number.isInteger(number.value) || number.value < 1 || number.value > 200) return undefined;
+    if (
+      !number ||
+      number.fraction ||
+      number.upper !== undefined ||
+      !Number.isInteger(number.value) ||
+      number.value < 1 ||
+      number.value > 200
+    )
+      return undefined;
     if (this.chunks[index]?.used || this.chunks[index + 1]?.senses.unit === "pound") return undefined;
     return number.value;
   }
@@ -118,18 +95,20 @@ export class Scene {
   }
 
   #maybeOne(index: number): boolean {
-    return this.chunks[index]?.number !== undefined || has(this.chunks[index], "other") || has(this.chunks[index], "one");
+    return (
+      this.chunks[index]?.number !== undefined || has(this.chunks[index], "other") || has(this.chunks[index], "one")
+    );
   }
 
   #readNoun(index: number): Noun | undefined {
     const noun: Noun = { part: undefined, from: index, to: index, core: index };
-    let sawNumberOne = false;
     for (let at = index; at < this.chunks.length && at < index + 9; at += 1) {
       const chunk = this.chunks[at] as Chunk;
       if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
       const senses = chunk.senses;
       // "on top, lower housing's fine": the place is the last thing's, not this one's
-      if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part)) return undefined;
+      if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
+        return undefined;
       if (senses.part && !this.#isVerbHere(at)) {
         noun.part = senses.part;
         noun.plural = senses.plural;
@@ -144,7 +123,7 @@ export class Scene {
         noun.to = at + 1;
         return this.#finish(noun);
       }
-      if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !(senses.part)) {
+      if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !senses.part) {
         noun.one = true;
         noun.core = at;
         noun.to = at + 1;
@@ -154,14 +133,20 @@ export class Scene {
         // "three of the eight studs": the first counts
         noun.count ??= count;
         const next = this.chunks[at + 1];
-        if (next && (has(next, "is") || has(next, "has")) && !next.senses.part && !has(next, "and") && this.named.length > 0 && this.named.at(-1)?.plural) {
+        if (
+          next &&
+          (has(next, "is") || has(next, "has")) &&
+          !next.senses.part &&
+          !has(next, "and") &&
+          this.named.length > 0 &&
+          this.named.at(-1)?.plural
+        ) {
           // "two studs are bent and one is missing"
           noun.one = true;
           noun.core = at;
           noun.to = at + 1;
           return this.#finish(noun);
         }
-        sawNumberOne = chunk.number?.bareOne === true;
         if (this.chunks[at + 1]?.text === "of" || this.chunks[at + 1]?.text === "of the") at += 1;
         continue;
       }
@@ -195,7 +180,12 @@ export class Scene {
         noun.both = true;
         continue;
       }
-      if (noun.count !== undefined && (chunk.text === "them" || chunk.text === "em" || chunk.text === "those") && has(chunk, "it") && !this.#partAhead(at + 1)) {
+      if (
+        noun.count !== undefined &&
+        (chunk.text === "them" || chunk.text === "em" || chunk.text === "those") &&
+        has(chunk, "it") &&
+        !this.#partAhead(at + 1)
+      ) {
         // "two of em are broke"
         noun.one = true;
         noun.core = at;
@@ -203,13 +193,22 @@ export class Scene {
         return this.#finish(noun);
       }
       if (chunk.text === "them" && noun.count !== undefined) continue;
-      if (has(chunk, "det") || chunk.text === "of" || (chunk.text === "some" && this.chunks[at + 1]?.senses.part) || (has(chunk, "it") && (chunk.text === "that" || chunk.text === "this" || chunk.text === "those" || chunk.text === "these" || chunk.text === "all"))) {
+      if (
+        has(chunk, "det") ||
+        chunk.text === "of" ||
+        (chunk.text === "some" && this.chunks[at + 1]?.senses.part) ||
+        (has(chunk, "it") &&
+          (chunk.text === "that" ||
+            chunk.text === "this" ||
+            chunk.text === "those" ||
+            chunk.text === "these" ||
+            chunk.text === "all"))
+      ) {
         noun.det = true;
         continue;
       }
       return undefined;
     }
-    void sawNumberOne;
     return undefined;
   }
 
@@ -218,7 +217,8 @@ export class Scene {
       const chunk = this.chunks[at];
       if (!chunk) return false;
       if (chunk.senses.part) return true;
-      if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number)) return false;
+      if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number))
+        return false;
     }
     return false;
   }
@@ -236,8 +236,16 @@ export class Scene {
     // "plug face", "cage bottom": a place right behind the part, unless it begins the next one's name
     if (after?.senses.place && !noun.place && !after.used && !after.senses.condition) {
       const next = this.chunks[noun.to + 1];
-      const opensNext = next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
-      if (!opensNext && (ADJECTIVE_PLACES.has(after.senses.place) || has(next, "is") || next?.senses.condition || has(next, "has") || has(next, "not"))) {
+      const opensNext =
+        next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
+      if (
+        !opensNext &&
+        (ADJECTIVE_PLACES.has(after.senses.place) ||
+          has(next, "is") ||
+          next?.senses.condition ||
+          has(next, "has") ||
+          has(next, "not"))
+      ) {
         noun.place = after.senses.place;
         noun.to += 1;
       }
@@ -252,7 +260,8 @@ export class Scene {
     const last = this.named[this.named.length - 1];
     if (!last?.part) return;
     const asked = { part: last.part, place: noun.place };
-    if (noun.other) Object.assign(noun, { part: counterpart(last.part), place: last.place ? oppositePlace(last.place) : undefined });
+    if (noun.other)
+      Object.assign(noun, { part: counterpart(last.part), place: last.place ? oppositePlace(last.place) : undefined });
     else if (noun.place && !noun.apart) Object.assign(noun, placed(asked));
     else if (noun.apart) noun.part = last.part;
     else Object.assign(noun, { part: last.part, place: last.place });
@@ -269,7 +278,12 @@ export class Scene {
     for (;;) {
       let at = end;
       // "the plug uh the seat", "plug no the seat": the first was a slip of the tongue
-      while (as === "subject" && /^(?:uh|um|er|ah)$/.test(this.chunks[at]?.text ?? "") && /^(?:uh|um|no|nope)$/.test(this.chunks[at + 1]?.text ?? "")) at += 1;
+      while (
+        as === "subject" &&
+        /^(?:uh|um|er|ah)$/.test(this.chunks[at]?.text ?? "") &&
+        /^(?:uh|um|no|nope)$/.test(this.chunks[at + 1]?.text ?? "")
+      )
+        at += 1;
       const slip = this.chunks[at];
       if (as === "subject" && slip && /^(?:uh|um|er|no|uhh|nope|ah|i mean)$/.test(slip.text) && !has(slip, "and")) {
         const meant = this.noun(at + 1);
@@ -288,7 +302,12 @@ export class Scene {
       const next = this.noun(at);
       if (!next) break;
       if (as === "object" && this.predicateFollows(next.to)) break;
-      if (at === end && as === "subject" && (next.fresh || next.old || first.fresh || (next.det && !this.#listGoesOn(next.to)))) break;
+      if (
+        at === end &&
+        as === "subject" &&
+        (next.fresh || next.old || first.fresh || (next.det && !this.#listGoesOn(next.to)))
+      )
+        break;
       if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;
       nouns.push(next);
       end = next.to;
@@ -308,7 +327,10 @@ export class Scene {
     const kind = KIND_OF[second.part] ?? second.part;
     const first = placed({ part: kind, place });
     if (!first.part || (first.part === kind && !second.place)) return undefined;
-    return { nouns: [{ ...second, from: index, to: second.to, part: first.part, place: first.place }, second], end: second.to };
+    return {
+      nouns: [{ ...second, from: index, to: second.to, part: first.part, place: first.place }, second],
+      end: second.to,
+    };
   }
 
   /** "the bonnet gasket, the seat gasket and the cage o ring": a list ends with its "and". */
@@ -321,7 +343,13 @@ export class Scene {
   /** Whether something is said of the noun phrase that ends at `index`. */
   predicateFollows(index: number): boolean {
     let at = index;
-    while (this.chunks[at] && /^(?:still|also|just|all|both|too|really|pretty|kinda|a little|a bit|slightly|badly|real|very)$/.test(this.chunks[at]?.text ?? "")) at += 1;
+    while (
+      this.chunks[at] &&
+      /^(?:still|also|just|all|both|too|really|pretty|kinda|a little|a bit|slightly|badly|real|very)$/.test(
+        this.chunks[at]?.text ?? "",
+      )
+    )
+      at += 1;
     const chunk = this.chunks[at];
     if (!chunk || chunk.unknown) return false;
     if (chunk.senses.condition && !this.noun(at)) return true;
@@ -336,10 +364,16 @@ export class Scene {
   name(nouns: readonly Named[]): void {
     const known = nouns.filter((one) => one.part);
     if (known.length === 0) return;
-    this.named = known.map(({ part, place, plural, both, count }) => ({ part, place, plural: plural || (count ?? 1) > 1 || undefined, both }));
+    this.named = known.map(({ part, place, plural, both, count }) => ({
+      part,
+      place,
+      plural: plural || (count ?? 1) > 1 || undefined,
+      both,
+    }));
     const recent = this.recent.filter((old) => !known.some((one) => one.part === old.part && one.place === old.place));
     this.recent = [...recent, ...this.named].slice(-6);
-    for (const one of this.named) if (!this.namedHere.some((old) => old.part === one.part && old.place === one.place)) this.namedHere.push(one);
+    for (const one of this.named)
+      if (!this.namedHere.some((old) => old.part === one.part && old.place === one.place)) this.namedHere.push(one);
   }
 
   use(...indices: number[]): void {
@@ -349,24 +383,3 @@ export class Scene {
     }
   }
 }
-
-/** The narrower part that a place makes of a general one, or the part with its place. */
-export function placed(named: { part?: Part; place?: Place }): { part?: Part; place?: Place } {
-  const { part, place } = named;
-  if (!part || !place) return { part, place };
-  const kind = KIND_OF[part] ?? part;
-  const rule = PLACED.find((one) => (one.part === part || one.part === kind) && one.place.includes(place));
-  if (rule) return { part: rule.is, place: undefined };
-  // a word that is part of the name is not repeated as a place
-  if (part.startsWith(`${place}_`)) return { part, place: undefined };
-  return { part, place };
-}
-
-const COUNTER: Partial<Record<Part, Part>> = {
-  upper_diaphragm: "lower_diaphragm", lower_diaphragm: "upper_diaphragm", upper_housing: "lower_housing", lower_housing: "upper_housing",
-  inlet_threads: "outlet_threads", outlet_threads: "inlet_threads", supply_port: "signal_port", signal_port: "supply_port",
-};
-export const counterpart = (part: Part): Part => COUNTER[part] ?? part;
-
-const OPPOSITE: Partial<Record<Place, Place>> = { upper: "lower", lower: "upper", top: "bottom", bottom: "top", inlet: "outlet", outlet: "inlet", left: "right", right: "left", inside: "outside", outside: "inside" };
-export const oppositePlace = (place: Place): Place => OPPOSITE[place] ?? place;

@@ -1,135 +1,29 @@
-import type { Test } from "../shapes/codes.ts";
-import type { Ask, Entry, Unread } from "../shapes/entry.ts";
-import { type Lexicon, matchAt, OPENS } from "../vocabulary/lexicon.ts";
+import type { Ask, Entry } from "../shapes/entry.ts";
+import { matchAt, OPENS } from "../vocabulary/patterns.ts";
 import { amend } from "./amend.ts";
 import { chunk } from "./chunks.ts";
-import { type Fragment, ranked, readMeant } from "./fragment.ts";
+import type { Fragment } from "./fragment.ts";
+import {
+  countOf,
+  Heard,
+  type Listening,
+  type Mark,
+  NO_REFERENCE,
+  type PhraseReading,
+  type Reference,
+  replaceStep,
+  type Step,
+  type Steps,
+  without,
+} from "./listening.ts";
 import { marksOf, unreadOf } from "./marks.ts";
+import { readMeant } from "./meant.ts";
+import { ranked } from "./order.ts";
 import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart } from "./questions.ts";
-import type { Carry, Draft, Named } from "./scene.ts";
+import { keepAfterTag, lastParts } from "./reference.ts";
+import type { Carry, Draft } from "./scene.ts";
+import type { Turn } from "./turns.ts";
 import { splitWords, type Word } from "./words.ts";
-
-/** One stretch of a phrase and what it was taken for: `at` is [first, one past last] character. */
-export interface Mark {
-  at: [number, number];
-  /** `plain` words carry no meaning of their own ("the", "uh"); `unread` words were not understood */
-  as: "part" | "condition" | "work" | "detail" | "number" | "test" | "valve" | "hazard" | "command" | "plain" | "unread";
-  /** the code it was read as, where it has one */
-  code?: string;
-}
-
-/** What one phrase did to the session. */
-export interface PhraseReading {
-  text: string;
-  /** entries that this phrase left standing when it was said */
-  entries: Entry[];
-  unread: Unread[];
-  ask: Ask[];
-  marks: Mark[];
-  /** phrases whose entries this one removed or amended */
-  touched: number[];
-  /** hazards said in it: the alert stands even where the entry is scratched later */
-  alerts: Entry[];
-}
-
-/** A session under way: a value, never edited in place. */
-export interface Listening {
-  readonly phrases: readonly PhraseReading[];
-  /** what stands after the last phrase, in order */
-  readonly entries: readonly Entry[];
-  readonly unread: readonly Unread[];
-  /** the question still open, at most one */
-  readonly ask: readonly Ask[];
-  readonly muted: boolean;
-  /** a number that waits for its unit */
-  readonly waiting?: Waiting;
-  readonly lexicon: Lexicon;
-  /** what stands of each phrase, the last first */
-  readonly steps: Steps | undefined;
-}
-
-/** Steps as a chain, so that a phrase more costs the same however long the job is. */
-interface Steps {
-  readonly last: Step;
-  readonly before: Steps | undefined;
-}
-
-/** The lists of a session are laid out when somebody asks for them, not with every phrase. */
-class Heard implements Listening {
-  readonly ask: readonly Ask[];
-  readonly muted: boolean;
-  readonly waiting?: Waiting;
-  readonly lexicon: Lexicon;
-  readonly steps: Steps | undefined;
-  readonly count: number;
-  readonly #before: Heard | undefined;
-  readonly #reading: PhraseReading | undefined;
-  #phrases: readonly PhraseReading[] | undefined;
-  #entries: readonly Entry[] | undefined;
-
-  constructor(from: { ask: readonly Ask[]; muted: boolean; waiting?: Waiting; lexicon: Lexicon; steps: Steps | undefined }, before?: Heard, reading?: PhraseReading) {
-    this.ask = from.ask;
-    this.muted = from.muted;
-    this.waiting = from.waiting;
-    this.lexicon = from.lexicon;
-    this.steps = from.steps;
-    this.#before = before;
-    this.#reading = reading;
-    this.count = before ? before.count + 1 : 0;
-  }
-
-  get phrases(): readonly PhraseReading[] {
-    if (!this.#phrases) {
-      const list: PhraseReading[] = [];
-      for (let one: Heard | undefined = this; one; one = one.#before) if (one.#reading) list.push(one.#reading);
-      this.#phrases = list.reverse();
-    }
-    return this.#phrases;
-  }
-
-  get entries(): readonly Entry[] {
-    if (!this.#entries) {
-      const list: Entry[][] = [];
-      for (let one = this.steps; one; one = one.before) list.push(one.last.entries);
-      this.#entries = list.reverse().flat();
-    }
-    return this.#entries;
-  }
-
-  get unread(): readonly Unread[] {
-    return this.phrases.flatMap((phrase) => phrase.unread);
-  }
-}
-
-/** What a phrase left, so that it can be taken back. */
-interface Step {
-  phrase: number;
-  entries: Entry[];
-  /** the carried parts before it, to which an undo goes back */
-  before: Reference;
-  after: Reference;
-}
-
-interface Reference {
-  parts: Named[];
-  recent: Named[];
-  lastTest?: Test;
-}
-
-const NO_REFERENCE: Reference = { parts: [], recent: [] };
-
-export function emptySession(words: Lexicon): Listening {
-  return new Heard({ ask: [], muted: false, steps: undefined, lexicon: words });
-}
-
-/** Where a phrase turns: an undo, an amendment, a note. */
-interface Turn {
-  kind: "undo" | "amend" | "note";
-  from: number;
-  to: number;
-}
-
-const countOf = (session: Listening): number => (session instanceof Heard ? session.count : session.phrases.length);
 
 export function take(session: Listening, text: string): Listening {
   const phrase = countOf(session);
@@ -206,14 +100,21 @@ class Working {
   /** Between "stop listening" and "start listening" only hazards and the call to listen are heard. */
   #readMuted(): void {
     const fragment = readMeant(this.#list, this.#carry(), this.#session.lexicon);
-    const kept = fragment.drafts.filter(({ entry }) => entry.type === "hazard" || (entry.type === "command" && entry.command === "unmute"));
+    const kept = fragment.drafts.filter(
+      ({ entry }) => entry.type === "hazard" || (entry.type === "command" && entry.command === "unmute"),
+    );
     this.#accept({ ...fragment, drafts: kept }, 0);
     if (kept.some(({ entry }) => entry.type === "command")) this.#muted = false;
   }
 
   /** A word or two that answer the question asked last. */
   #answered(): boolean {
-    if (this.#list.length === 0 || this.#list.length > 4 || !(this.#session.waiting || this.#steps?.last.entries.some(wantsPart))) return false;
+    if (
+      this.#list.length === 0 ||
+      this.#list.length > 4 ||
+      !(this.#session.waiting || this.#steps?.last.entries.some(wantsPart))
+    )
+      return false;
     const fragment = readMeant(this.#list, this.#carry(), this.#session.lexicon);
     const { waiting } = this.#session;
     const reading = waiting && unitAnswer(waiting, this.#list, fragment);
@@ -242,7 +143,9 @@ class Working {
         at += 1;
         continue;
       }
-      const note = matchAt(lexicon.note, this.#list, at) ?? (this.#list[at] === "note" && this.#noteAlone(at) ? { end: at + 1 } : undefined);
+      const note =
+        matchAt(lexicon.note, this.#list, at) ??
+        (this.#list[at] === "note" && this.#noteAlone(at) ? { end: at + 1 } : undefined);
       if (note && note.end < this.#list.length && this.#opensNote(at)) {
         turns.push({ kind: "note", from: at, to: note.end });
         return turns;
@@ -276,12 +179,20 @@ class Working {
     const said = this.#text.slice(first.from).trim().replace(/\.$/, "").toLowerCase();
     this.#cover(turn.from, turn.to, "command", "note");
     this.#cover(turn.to, this.#list.length, "detail", "note");
-    this.#push([{ entry: { type: "note", text: said }, chunks: [], rule: "note", named: true }], () => [first.from, last.to]);
+    this.#push([{ entry: { type: "note", text: said }, chunks: [], rule: "note", named: true }], () => [
+      first.from,
+      last.to,
+    ]);
   }
 
   #carry(): Carry {
     const here = this.#current.length > 0 ? this.#current : (this.#steps?.last?.entries ?? []);
-    return { parts: this.#reference.parts, recent: this.#reference.recent, last: here, lastTest: this.#reference.lastTest };
+    return {
+      parts: this.#reference.parts,
+      recent: this.#reference.recent,
+      last: here,
+      lastTest: this.#reference.lastTest,
+    };
   }
 
   #segment(from: number, to: number, amends: boolean): void {
@@ -339,7 +250,10 @@ class Working {
     if (fragment.drafts.length === 0) return false;
     for (let at = start; at < from; at += 1) this.#covered[at] = true;
     // the words stand apart in the phrase: the entry points at where its last words were said
-    this.#push(fragment.drafts, () => [this.#words[start]?.from ?? 0, this.#words[from + words.length - 1]?.to ?? this.#text.length]);
+    this.#push(fragment.drafts, () => [
+      this.#words[start]?.from ?? 0,
+      this.#words[from + words.length - 1]?.to ?? this.#text.length,
+    ]);
     for (let at = from; at < from + words.length; at += 1) this.#covered[at] = true;
     this.#reference = { ...this.#reference, parts: fragment.named, recent: fragment.recent };
     return true;
@@ -352,9 +266,13 @@ class Working {
     }
     this.#marks.push(...marksOf(fragment.scene, this.#words.slice(from)));
     this.#respelled = (fragment.respelled?.length ?? 0) > 0;
-    const kept = this.#muted ? fragment.drafts.filter(({ entry }) => entry.type === "hazard" || entry.type === "command") : fragment.drafts;
+    const kept = this.#muted
+      ? fragment.drafts.filter(({ entry }) => entry.type === "hazard" || entry.type === "command")
+      : fragment.drafts;
     this.#push(kept, (draft) => {
-      const chunks = [...draft.chunks, ...(draft.also ?? [])].map((at) => fragment.scene.chunks[at]).filter((one) => one !== undefined);
+      const chunks = [...draft.chunks, ...(draft.also ?? [])]
+        .map((at) => fragment.scene.chunks[at])
+        .filter((one) => one !== undefined);
       const first = Math.min(...chunks.map((one) => one.from)) + from;
       const last = Math.max(...chunks.map((one) => one.to)) - 1 + from;
       return [this.#words[first]?.from ?? 0, this.#words[last]?.to ?? this.#text.length];
@@ -365,14 +283,26 @@ class Working {
       this.#waiting = wanted.waiting;
     }
     const tested = [...kept].reverse().find(({ entry }) => entry.type === "test")?.entry;
-    this.#reference = { parts: fragment.named, recent: fragment.recent, lastTest: tested?.type === "test" ? tested.test : this.#reference.lastTest };
-    if (kept.some(({ entry }) => entry.type === "valve" && entry.tag)) this.#reference = keepAfterTag(fragment, kept, this.#reference);
+    this.#reference = {
+      parts: fragment.named,
+      recent: fragment.recent,
+      lastTest: tested?.type === "test" ? tested.test : this.#reference.lastTest,
+    };
+    if (kept.some(({ entry }) => entry.type === "valve" && entry.tag))
+      this.#reference = keepAfterTag(kept, this.#reference);
   }
 
   #push(drafts: readonly Draft[], span: (draft: Draft) => [number, number]): void {
     for (const draft of drafts) {
       const at = span(draft);
-      const entry: Entry = { ...draft.entry, words: this.#text.slice(at[0], at[1]), rule: draft.rule, confidence: (draft.named ? 0.98 : 0.95) * (this.#respelled ? 0.93 : 1), phrase: this.#phrase, at };
+      const entry: Entry = {
+        ...draft.entry,
+        words: this.#text.slice(at[0], at[1]),
+        rule: draft.rule,
+        confidence: (draft.named ? 0.98 : 0.95) * (this.#respelled ? 0.93 : 1),
+        phrase: this.#phrase,
+        at,
+      };
       this.#current.push(entry);
       if (entry.type === "hazard") this.#alerts.push(entry);
       if (entry.type === "command" && entry.command === "mute") this.#muted = true;
@@ -381,7 +311,8 @@ class Working {
   }
 
   #lastTagged(): Step | undefined {
-    for (let one = this.#steps; one; one = one.before) if (one.last.entries.some((entry) => entry.type === "valve" && entry.tag)) return one.last;
+    for (let one = this.#steps; one; one = one.before)
+      if (one.last.entries.some((entry) => entry.type === "valve" && entry.tag)) return one.last;
     return undefined;
   }
 
@@ -390,8 +321,6 @@ class Working {
     this.#turned = true;
     if (this.#current.length > 0 || this.#spoken(turn.from)) {
       // inside a phrase it drops the words before it
-      const hazards = this.#current.filter((entry) => entry.type === "hazard");
-      void hazards;
       this.#current = [];
       this.#reference = this.#start;
       for (let at = 0; at < turn.from; at += 1) this.#covered[at] = true;
@@ -407,7 +336,11 @@ class Working {
   /** Something of the trade was said before the undo, though it left no entry. */
   #spoken(to: number): boolean {
     const parts = chunk(this.#list.slice(0, to), this.#session.lexicon);
-    return parts.some((one) => one.senses.part !== undefined || (one.senses.condition !== undefined && !one.senses.plain && one.text.length > 4 && !one.senses.verdict));
+    return parts.some(
+      (one) =>
+        one.senses.part !== undefined ||
+        (one.senses.condition !== undefined && !one.senses.plain && one.text.length > 4 && !one.senses.verdict),
+    );
   }
 
   #cover(from: number, to: number, as: Mark["as"], code: string): void {
@@ -418,13 +351,37 @@ class Working {
   }
 
   result(): Listening {
-    const { marks, unread } = unreadOf(this.#text, this.#words, this.#covered, this.#marks, this.#phrase, this.#current.length > 0 || this.#turned);
+    const { marks, unread } = unreadOf(
+      this.#text,
+      this.#words,
+      this.#covered,
+      this.#marks,
+      this.#phrase,
+      this.#current.length > 0 || this.#turned,
+    );
     const doubt = unread.length > 0 && this.#current.length > 0 ? 0.93 ** Math.min(unread.length, 3) : 1;
-    this.#current = this.#current.map((entry) => ({ ...without(entry), confidence: Number(((entry.confidence ?? 0.95) * doubt).toFixed(3)) }));
+    this.#current = this.#current.map((entry) => ({
+      ...without(entry),
+      confidence: Number(((entry.confidence ?? 0.95) * doubt).toFixed(3)),
+    }));
     const which = this.#asks.length === 0 ? partWanted(this.#current, this.#phrase) : undefined;
     if (which) this.#asks.push(which);
-    const reading: PhraseReading = { text: this.#text, entries: this.#current, unread, ask: this.#asks, marks, touched: [...this.#touched], alerts: this.#alerts };
-    const steps = this.#current.length > 0 ? { last: { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference }, before: this.#steps } : this.#rename();
+    const reading: PhraseReading = {
+      text: this.#text,
+      entries: this.#current,
+      unread,
+      ask: this.#asks,
+      marks,
+      touched: [...this.#touched],
+      alerts: this.#alerts,
+    };
+    const steps =
+      this.#current.length > 0
+        ? {
+            last: { phrase: this.#phrase, entries: this.#current, before: this.#start, after: this.#reference },
+            before: this.#steps,
+          }
+        : this.#rename();
     const session = this.#session;
     const ask = this.#current.length > 0 || this.#turned || this.#asks.length > 0 ? this.#asks : session.ask;
     const from = { ask, muted: this.#muted, waiting: this.#waiting, lexicon: session.lexicon, steps };
@@ -434,36 +391,13 @@ class Working {
   /** A phrase that only names a part ("okay, the bonnet bolts") is what "it" means next. */
   #rename(): Steps | undefined {
     const last = this.#steps?.last;
-    if (this.#reference === this.#start || this.#reference.parts === this.#start.parts || this.#turned) return this.#steps;
-    if (!last) return { last: { phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference }, before: undefined };
+    if (this.#reference === this.#start || this.#reference.parts === this.#start.parts || this.#turned)
+      return this.#steps;
+    if (!last)
+      return {
+        last: { phrase: this.#phrase, entries: [], before: this.#start, after: this.#reference },
+        before: undefined,
+      };
     return { last: { ...last, after: this.#reference }, before: this.#steps?.before };
   }
-}
-
-function replaceStep(steps: Steps | undefined, old: Step, next: Step): Steps | undefined {
-  if (!steps) return undefined;
-  return steps.last === old ? { last: next, before: steps.before } : { last: steps.last, before: replaceStep(steps.before, old, next) };
-}
-
-/** A key that does not apply is left out. */
-function without(entry: Entry): Entry {
-  if (Object.values(entry).every((value) => value !== undefined)) return entry;
-  return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as Entry;
-}
-
-/** After an amendment, "it" is the part that now stands. */
-function lastParts(entries: readonly Entry[], old: Reference): Reference {
-  const last = [...entries].reverse().find((entry) => "part" in entry && entry.part);
-  if (!last || !("part" in last) || !last.part) return old;
-  const part = last.part;
-  if (old.parts.some((one) => one.part === part)) return old;
-  return { ...old, parts: [{ part }], recent: [...old.recent.filter((one) => !old.parts.some((gone) => gone.part === one.part)), { part }] };
-}
-
-/** Another valve has other parts: only what was named after its tag is carried on. */
-function keepAfterTag(fragment: Fragment, drafts: readonly Draft[], reference: Reference): Reference {
-  const tagAt = Math.max(...drafts.filter(({ entry }) => entry.type === "valve").flatMap(({ chunks }) => chunks));
-  const later = drafts.some(({ entry, chunks }) => "part" in entry && entry.part && Math.max(...chunks) > tagAt);
-  void fragment;
-  return later ? reference : { parts: [], recent: [] };
 }

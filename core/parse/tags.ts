@@ -13,7 +13,22 @@ export interface TagRead {
 const MOST_LETTERS = 5;
 
 /** Words after a number that show it is a quantity and no part of a tag. */
-const UNITS_AFTER = new Set(["inch", "inches", "in", "psi", "pounds", "pound", "foot", "bolts", "percent", "bar", "lbs", "minutes", "seconds", "degrees"]);
+const UNITS_AFTER = new Set([
+  "inch",
+  "inches",
+  "in",
+  "psi",
+  "pounds",
+  "pound",
+  "foot",
+  "bolts",
+  "percent",
+  "bar",
+  "lbs",
+  "minutes",
+  "seconds",
+  "degrees",
+]);
 
 export function readTag(words: readonly string[], start: number): TagRead | undefined {
   const group = readLetters(words, start);
@@ -54,7 +69,9 @@ function readLetters(words: readonly string[], start: number): { letters: string
   if (letters.length === 1) return letters === "v" && words[start] === "v" ? { letters, end: at } : undefined;
   // sounds are everyday words ("are you two"): only a known letter group, or spelled letters, make a tag of them
   if (known || spelled === letters.length || (sounds === 0 && letters.endsWith("v"))) return { letters, end: at };
-  return sounds === 0 && spelled === 0 && letters.length <= 4 && !/^(?:ps|cc|om|pm|am|ft|in|oh|o)/.test(letters) ? { letters, end: at } : undefined;
+  return sounds === 0 && spelled === 0 && letters.length <= 4 && !/^(?:ps|cc|om|pm|am|ft|in|oh|o)/.test(letters)
+    ? { letters, end: at }
+    : undefined;
 }
 
 const digitOf = (word: string): number | undefined => ONES[word];
@@ -91,7 +108,8 @@ export function readTagDigits(words: readonly string[], start: number): { digits
       const one = digitOf(next);
       piece = one && next !== "o" && next !== "oh" ? String((TENS[word] as number) + one) : String(TENS[word]);
       took = one && next !== "o" && next !== "oh" ? 2 : 1;
-    } else if (SOUND_NUMBERS[word] !== undefined && soundsLikeDigit(words, at, digits)) piece = String(SOUND_NUMBERS[word]);
+    } else if (SOUND_NUMBERS[word] !== undefined && soundsLikeDigit(words, at, digits))
+      piece = String(SOUND_NUMBERS[word]);
     if (piece === undefined || digits.length + piece.length > 8) break;
     // "one oh two two inch": the last two belongs to the size, not the tag
     if (digits && UNITS_AFTER.has(words[at + took] ?? "")) break;
@@ -105,10 +123,21 @@ export function readTagDigits(words: readonly string[], start: number): { digits
 function soundsLikeDigit(words: readonly string[], at: number, digits: string): boolean {
   const after = words[at + 1] ?? "";
   // before a trailing letter, or last where the tag ends the phrase or a plain word follows
-  const closes = digits !== "" && words[at] !== "to" && (SPELLING_ALPHABET[after] !== undefined || at + 1 >= words.length || (/^(?:too|ate|niner|won|fore)$/.test(words[at] ?? "") && !/^(?:bad|much|it|many)$/.test(after)) || (words[at] === "for" && /^(?:seat|plug|stem|cage|okay)/.test(after)));
+  const closes =
+    digits !== "" &&
+    words[at] !== "to" &&
+    (SPELLING_ALPHABET[after] !== undefined ||
+      at + 1 >= words.length ||
+      (/^(?:too|ate|niner|won|fore)$/.test(words[at] ?? "") && !/^(?:bad|much|it|many)$/.test(after)) ||
+      (words[at] === "for" && /^(?:seat|plug|stem|cage|okay)/.test(after)));
   if (closes) return true;
-  const digitAfter = ONES[after] !== undefined || TEENS[after] !== undefined || TENS[after] !== undefined || /^\d/.test(after);
-  return digitAfter || (digits !== "" && words[at] !== "to" && words[at] !== "for" && words[at] !== "too" && at + 1 >= words.length) || (digits === "" && at + 1 >= words.length);
+  const digitAfter =
+    ONES[after] !== undefined || TEENS[after] !== undefined || TENS[after] !== undefined || /^\d/.test(after);
+  return (
+    digitAfter ||
+    (digits !== "" && words[at] !== "to" && words[at] !== "for" && words[at] !== "too" && at + 1 >= words.length) ||
+    (digits === "" && at + 1 >= words.length)
+  );
 }
 
 function readHundred(words: readonly string[], at: number): string {
@@ -131,9 +160,12 @@ function hundredWords(words: readonly string[], at: number): number {
 function readTrailing(words: readonly string[], at: number): { letter: string; end: number } {
   const word = words[at] ?? "";
   const next = words[at + 1] ?? "";
-  if (SPELLING_ALPHABET[word] && word !== "mike" && word !== "fox") return { letter: SPELLING_ALPHABET[word], end: at + 1 };
+  if (SPELLING_ALPHABET[word] && word !== "mike" && word !== "fox")
+    return { letter: SPELLING_ALPHABET[word], end: at + 1 };
   if (/^[b-hj-np-z]$/.test(word) && next !== "ring" && !/^[a-z]$/.test(next)) return { letter: word, end: at + 1 };
-  if (word === "a" && (at + 1 >= words.length || /^(?:is|seat|plug|stem|cage|bonnet|body|packing)/.test(next))) return { letter: "a", end: at + 1 };
-  if ((word === "bee" || word === "cee" || word === "dee" || word === "ay") && LETTER_SOUNDS[word]) return { letter: LETTER_SOUNDS[word] as string, end: at + 1 };
+  if (word === "a" && (at + 1 >= words.length || /^(?:is|seat|plug|stem|cage|bonnet|body|packing)/.test(next)))
+    return { letter: "a", end: at + 1 };
+  if ((word === "bee" || word === "cee" || word === "dee" || word === "ay") && LETTER_SOUNDS[word])
+    return { letter: LETTER_SOUNDS[word] as string, end: at + 1 };
   return { letter: "", end: at };
 }

@@ -1,9 +1,8 @@
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
+import { STROKING } from "../vocabulary/tests.ts";
+import { has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measures.ts";
-import { has, type Scene } from "./scene.ts";
-
-/** The stroke itself, where a time is said of it. */
-export const STROKING = /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/;
+import type { Scene } from "./scene.ts";
 
 /** Step 4b: tests and how they went. */
 export interface TestSaid {
@@ -15,8 +14,17 @@ export interface TestSaid {
 
 /** Which test a part's name stands for, in "packing passed the test". */
 const TEST_OF: Partial<Record<Part, Test>> = {
-  packing: "packing", stem: "packing", packing_nut: "packing", actuator: "actuator", diaphragm: "actuator", housing: "actuator",
-  upper_diaphragm: "actuator", body: "shell", seat: "seat_leak", plug: "seat_leak", valve: "seat_leak",
+  packing: "packing",
+  stem: "packing",
+  packing_nut: "packing",
+  actuator: "actuator",
+  diaphragm: "actuator",
+  housing: "actuator",
+  upper_diaphragm: "actuator",
+  body: "shell",
+  seat: "seat_leak",
+  plug: "seat_leak",
+  valve: "seat_leak",
 };
 
 /** Tests that are named, or said by their outcome alone. */
@@ -29,7 +37,12 @@ export function findTests(scene: Scene): TestSaid[] {
     const { senses } = chunk;
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
-    else if (chunk.text === "stroke" && chunks[at + 1]?.senses.verdict && /^(?:pass|fail)/.test(chunks[at + 1]?.text ?? "")) tests.push({ at, test: "stroke", result: null, chunks: [at] });
+    else if (
+      chunk.text === "stroke" &&
+      chunks[at + 1]?.senses.verdict &&
+      /^(?:pass|fail)/.test(chunks[at + 1]?.text ?? "")
+    )
+      tests.push({ at, test: "stroke", result: null, chunks: [at] });
     else if (senses.testing) {
       const part = partBefore(scene, at);
       if (part) tests.push({ at, test: part.test, result: null, chunks: [part.at, at] });
@@ -51,9 +64,17 @@ function partBefore(scene: Scene, at: number): { test: Test; at: number } | unde
 }
 
 /** Gives each test the verdict said of it; verdicts with a pressure and no test are of the seat. */
-export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly Measure[], lastTest: Test | undefined): TestSaid[] {
+export function settleTests(
+  scene: Scene,
+  tests: TestSaid[],
+  measures: readonly Measure[],
+  lastTest: Test | undefined,
+): TestSaid[] {
   const { chunks } = scene;
-  const pressuredBefore = scene.carry.last.some((entry) => entry.type === "reading" && entry.quantity.endsWith("pressure") && isPressure(entry.unit)) && !scene.carry.last.some((entry) => entry.type === "test" && entry.result !== null);
+  const pressuredBefore =
+    scene.carry.last.some(
+      (entry) => entry.type === "reading" && entry.quantity.endsWith("pressure") && isPressure(entry.unit),
+    ) && !scene.carry.last.some((entry) => entry.type === "test" && entry.result !== null);
   for (let at = 0; at < chunks.length; at += 1) {
     const chunk = chunks[at];
     const verdict = chunk?.senses.verdict;
@@ -74,26 +95,40 @@ export function settleTests(scene: Scene, tests: TestSaid[], measures: readonly 
       if (negated) test.chunks.push(at - 1);
       continue;
     }
-    const strong = /^(?:pass|fail|hold|held|no |zero|not leaking|isnt leaking|tight|leak|didnt|doesnt leak|did not|dropping|losing|lost|bled|bleed|without|nothing leak|not a drop|rock solid)/.test(chunk.text);
+    const strong =
+      /^(?:pass|fail|hold|held|no |zero|not leaking|isnt leaking|tight|leak|didnt|doesnt leak|did not|dropping|losing|lost|bled|bleed|without|nothing leak|not a drop|rock solid)/.test(
+        chunk.text,
+      );
     if (!strong) continue;
     const noun = subjectBefore(scene, at);
     const onPart = chunks[at + 1] && has(chunks[at + 1], "prep") && scene.noun(at + 2)?.part;
     const onWhole = noun === undefined || noun === "valve";
-    const pressured = measures.some((one) => isPressure(one.unit) || one.unit === "pound") || (pressuredBefore && noun === undefined && !onPart);
+    const pressured =
+      measures.some((one) => isPressure(one.unit) || one.unit === "pound") ||
+      (pressuredBefore && noun === undefined && !onPart);
     if (/^(?:passe[ds]|failed|fails|fail|pass)$/.test(chunk.text)) {
       const byPart = noun ? TEST_OF[noun] : undefined;
       const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
       if (code) tests.push({ at, test: code, result, chunks: [at] });
-    } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat")) tests.push({ at, test: "seat_leak", result, chunks: [at] });
-    else if (/^(?:holdin|holds|held)/.test(chunk.text) && onWhole) tests.push({ at, test: "seat_leak", result, chunks: [at] });
+    } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat"))
+      tests.push({ at, test: "seat_leak", result, chunks: [at] });
+    else if (/^(?:holdin|holds|held)/.test(chunk.text) && onWhole)
+      tests.push({ at, test: "seat_leak", result, chunks: [at] });
   }
-  const settled = merge(tests, chunks.flatMap((chunk, at) => (chunk.tag ? [at] : [])));
+  const settled = merge(
+    tests,
+    chunks.flatMap((chunk, at) => (chunk.tag ? [at] : [])),
+  );
   const rate = measures.find((one) => isRate(one.unit));
   if (rate) {
     const code: Test = rate.noun?.part === "packing" ? "packing" : "seat_leak";
     const existing = settled.find((one) => one.test === code);
     if (!existing) settled.push({ at: rateEnd(measures), test: code, result: null, chunks: [] });
-    else if (existing.result === "fail" && existing.chunks.every((at) => /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""))) existing.result = null;
+    else if (
+      existing.result === "fail" &&
+      existing.chunks.every((at) => /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""))
+    )
+      existing.result = null;
   }
   if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
     const stroking = chunks.findIndex((chunk) => STROKING.test(chunk.text) && !chunk.used);
@@ -135,10 +170,13 @@ function testAfter(scene: Scene, tests: readonly TestSaid[], at: number): TestSa
   const own = new Set(after.chunks);
   for (let between = at + 1; between < after.at; between += 1) {
     const chunk = scene.chunks[between];
-    if (own.has(between) || has(chunk, "det") || chunk?.senses.plain || has(chunk, "it") || has(chunk, "prep")) continue;
+    if (own.has(between) || has(chunk, "det") || chunk?.senses.plain || has(chunk, "it") || has(chunk, "prep"))
+      continue;
     return undefined;
   }
-  return /^(?:pass|fail|good|no leak|no leaks|bad|holding|held|didnt pass)/.test(scene.chunks[at]?.text ?? "") ? after : undefined;
+  return /^(?:pass|fail|good|no leak|no leaks|bad|holding|held|didnt pass)/.test(scene.chunks[at]?.text ?? "")
+    ? after
+    : undefined;
 }
 
 function subjectBefore(scene: Scene, at: number): Part | undefined {
@@ -154,7 +192,10 @@ function subjectBefore(scene: Scene, at: number): Part | undefined {
 function merge(tests: readonly TestSaid[], tags: readonly number[]): TestSaid[] {
   const merged: TestSaid[] = [];
   for (const one of [...tests].sort((a, b) => a.at - b.at)) {
-    const same = merged.find((other) => other.test === one.test && !tags.some((tag) => tag > Math.min(other.at, ...other.chunks) && tag < one.at));
+    const same = merged.find(
+      (other) =>
+        other.test === one.test && !tags.some((tag) => tag > Math.min(other.at, ...other.chunks) && tag < one.at),
+    );
     if (!same) merged.push({ ...one });
     else {
       same.result = one.result ?? same.result;

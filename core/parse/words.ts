@@ -12,10 +12,27 @@ export interface Word {
   to: number;
 }
 
-const PIECE = /w\/o?(?=\s)|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
+const PIECE =
+  /w\/o?(?=\s)|\d+\/\d+|\d+(?:,\d{3})+(?:\.\d+)?|\d+\.\d+|\d+|\.\d+|[a-z\u00c0-\u024f]+(?:['’`][a-z]+)*|[#%"°½¼¾⅜⅝⅞⅛@&~<>–-]/gi;
 const SIGNS: Record<string, string> = wordTable({
-  "#": "lbs", "%": "%", '"': "inch", "°": "degrees", "@": "at", "&": "and", "~": "about", "<": "<", ">": ">",
-  "w/": "with", "w/o": "without", "½": "1/2", "¼": "1/4", "¾": "3/4", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅛": "1/8",
+  "#": "lbs",
+  "%": "%",
+  '"': "inch",
+  "°": "degrees",
+  "@": "at",
+  "&": "and",
+  "~": "about",
+  "<": "<",
+  ">": ">",
+  "w/": "with",
+  "w/o": "without",
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+  "⅛": "1/8",
 });
 const DIGIT = /^[\d.]/;
 
@@ -32,7 +49,8 @@ export function splitWords(text: string): Word[] {
     if (raw === "-" || raw === "–") {
       // "25-30" is a range; every other hyphen only joins words
       const before = words[words.length - 1];
-      if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? "")) words.push({ text: "to", from, to });
+      if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? ""))
+        words.push({ text: "to", from, to });
       continue;
     }
     const sign = SIGNS[raw.toLowerCase()];
@@ -44,7 +62,11 @@ export function splitWords(text: string): Word[] {
     }
     // "passin'": the g is swallowed
     const swallowed = raw.length > 4 && /in$/i.test(raw) && /['’]/.test(text[to] ?? "") ? "g" : "";
-    words.push({ text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, "") + swallowed, from, to });
+    words.push({
+      text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, "") + swallowed,
+      from,
+      to,
+    });
   }
   return words;
 }

@@ -12,7 +12,12 @@ export function isEnglish(word: string): boolean {
     if (!word.endsWith(ending)) continue;
     const stem = word.slice(0, -ending.length);
     if (stem.length < 3) continue;
-    if (FAMILIAR.has(stem) || FAMILIAR.has(`${stem}e`) || (stem.at(-1) === stem.at(-2) && FAMILIAR.has(stem.slice(0, -1)))) return true;
+    if (
+      FAMILIAR.has(stem) ||
+      FAMILIAR.has(`${stem}e`) ||
+      (stem.at(-1) === stem.at(-2) && FAMILIAR.has(stem.slice(0, -1)))
+    )
+      return true;
   }
   return false;
 }

@@ -1,6 +1,29 @@
 /** Forms of a regular English verb, and of an irregular one given as "base:past,participle". */
 const DOUBLED = /^(?:\w*[^aeiou])?[aeiou][bdgmnprt]$/;
-const UNDOUBLED = new Set(["reuse", "open", "tighten", "straighten", "loosen", "discard", "remove", "repair", "retighten", "check", "drain", "clean", "look", "adjust", "lubricate", "fix", "regrease", "flow", "bow", "examine", "unscrew", "blow"]);
+const UNDOUBLED = new Set([
+  "reuse",
+  "open",
+  "tighten",
+  "straighten",
+  "loosen",
+  "discard",
+  "remove",
+  "repair",
+  "retighten",
+  "check",
+  "drain",
+  "clean",
+  "look",
+  "adjust",
+  "lubricate",
+  "fix",
+  "regrease",
+  "flow",
+  "bow",
+  "examine",
+  "unscrew",
+  "blow",
+]);
 
 export interface VerbForms {
   base: string[];
@@ -18,7 +41,9 @@ export function inflect(verb: string): VerbForms {
   const doubles = DOUBLED.test(stem) && !UNDOUBLED.has(stem) && stem.length <= 5;
   const root = doubles ? stem + stem.at(-1) : stem.endsWith("e") ? stem.slice(0, -1) : stem;
   const yStem = /[^aeiou]y$/.test(stem);
-  const past = irregular ? irregular.split(",") : [stem.endsWith("e") ? `${stem}d` : yStem ? `${stem.slice(0, -1)}ied` : `${root}ed`];
+  const past = irregular
+    ? irregular.split(",")
+    : [stem.endsWith("e") ? `${stem}d` : yStem ? `${stem.slice(0, -1)}ied` : `${root}ed`];
   const thirds = /(?:s|x|ch|sh|z)$/.test(stem) ? `${stem}es` : yStem ? `${stem.slice(0, -1)}ies` : `${stem}s`;
   const ing = stem.endsWith("ee") ? `${stem}ing` : `${root}ing`;
   return { base: [stem, thirds].map(wrap), past: past.map(wrap), ing: [ing, ing.replace(/ing$/, "in")].map(wrap) };

@@ -41,10 +41,7 @@ function spellFrom(line: string, start: number, nested: boolean): { texts: strin
   return { texts: [...all, ...run], end: at };
 }
 
-type Node =
-  | { is: "word"; words: Set<string> }
-  | { is: "gap" }
-  | { is: "choice"; of: Node[][]; optional: boolean };
+type Node = { is: "word"; words: Set<string> } | { is: "gap" } | { is: "choice"; of: Node[][]; optional: boolean };
 
 /** A line matched word by word, without spelling it out. */
 export class Pattern {
@@ -82,7 +79,8 @@ function parseChoices(tokens: string[], cursor: { at: number }): Node[][] {
     } else if (token === "(" || token === "[") {
       const of = parseChoices(tokens, cursor);
       const flat = of.every((one) => one.length === 1 && one[0]?.is === "word");
-      if (flat && token === "(") run.push({ is: "word", words: new Set(of.flatMap((one) => [...(one[0] as { words: Set<string> }).words])) });
+      if (flat && token === "(")
+        run.push({ is: "word", words: new Set(of.flatMap((one) => [...(one[0] as { words: Set<string> }).words])) });
       else run.push({ is: "choice", of, optional: token === "[" });
     } else if (token === "..") run.push({ is: "gap" });
     else run.push({ is: "word", words: new Set([token]) });
@@ -107,10 +105,17 @@ function firstsOf(nodes: Node[]): Set<string> {
 
 const GAP = 3;
 
-function matchNodes(nodes: Node[], at: number, words: readonly string[], from: number, done: (end: number) => number): number {
+function matchNodes(
+  nodes: Node[],
+  at: number,
+  words: readonly string[],
+  from: number,
+  done: (end: number) => number,
+): number {
   const node = nodes[at];
   if (!node) return done(from);
-  if (node.is === "word") return node.words.has(words[from] ?? "") ? matchNodes(nodes, at + 1, words, from + 1, done) : -1;
+  if (node.is === "word")
+    return node.words.has(words[from] ?? "") ? matchNodes(nodes, at + 1, words, from + 1, done) : -1;
   if (node.is === "gap") {
     for (let skip = 0; skip <= GAP && from + skip <= words.length; skip += 1) {
       const end = matchNodes(nodes, at + 1, words, from + skip, done);

@@ -5,11 +5,50 @@
 export function phones(spelling: string): string {
   let text = spelling.toLowerCase().replace(/[^a-z]/g, "");
   const swaps: [RegExp, string][] = [
-    [/^kn/, "n"], [/^wr/, "r"], [/^wh/, "w"], [/^ps/, "s"], [/^gn/, "n"], [/ght/g, "t"], [/igh/g, "I"], [/ph/g, "f"], [/gm\b/, "m"], [/phr/g, "fr"],
-    [/tch/g, "C"], [/ch/g, "C"], [/sh/g, "S"], [/th/g, "T"], [/tion/g, "Sn"], [/sion/g, "Sn"], [/ck/g, "k"], [/dge/g, "J"], [/dg/g, "J"], [/gu(?=[iey])/g, "g"], [/gue$/, "g"],
-    [/qu/g, "kw"], [/q/g, "k"], [/x/g, "ks"], [/c(?=[eiy])/g, "s"], [/c/g, "k"], [/g(?=e$)/g, "J"], [/mb$/, "m"], [/wh/g, "w"], [/gh/g, ""], [/lk/g, "k"], [/([a-zA-Z])\1/g, "$1"],
-    [/ed$/, "d"], [/e$/, ""], [/er$|or$|ar$|ure$/, "R"], [/le$/, "l"], [/ing$|in$/, "N"],
-    [/ee|ea|ie|ei|ey/g, "i"], [/oo|ou|ew|ue|ui/g, "u"], [/ai|ay/g, "A"], [/oa|ow/g, "o"], [/au|aw/g, "O"], [/oi|oy/g, "Y"], [/y/g, "i"],
+    [/^kn/, "n"],
+    [/^wr/, "r"],
+    [/^wh/, "w"],
+    [/^ps/, "s"],
+    [/^gn/, "n"],
+    [/ght/g, "t"],
+    [/igh/g, "I"],
+    [/ph/g, "f"],
+    [/gm\b/, "m"],
+    [/phr/g, "fr"],
+    [/tch/g, "C"],
+    [/ch/g, "C"],
+    [/sh/g, "S"],
+    [/th/g, "T"],
+    [/tion/g, "Sn"],
+    [/sion/g, "Sn"],
+    [/ck/g, "k"],
+    [/dge/g, "J"],
+    [/dg/g, "J"],
+    [/gu(?=[iey])/g, "g"],
+    [/gue$/, "g"],
+    [/qu/g, "kw"],
+    [/q/g, "k"],
+    [/x/g, "ks"],
+    [/c(?=[eiy])/g, "s"],
+    [/c/g, "k"],
+    [/g(?=e$)/g, "J"],
+    [/mb$/, "m"],
+    [/wh/g, "w"],
+    [/gh/g, ""],
+    [/lk/g, "k"],
+    [/([a-zA-Z])\1/g, "$1"],
+    [/ed$/, "d"],
+    [/e$/, ""],
+    [/er$|or$|ar$|ure$/, "R"],
+    [/le$/, "l"],
+    [/ing$|in$/, "N"],
+    [/ee|ea|ie|ei|ey/g, "i"],
+    [/oo|ou|ew|ue|ui/g, "u"],
+    [/ai|ay/g, "A"],
+    [/oa|ow/g, "o"],
+    [/au|aw/g, "O"],
+    [/oi|oy/g, "Y"],
+    [/y/g, "i"],
   ];
   for (const [from, to] of swaps) text = text.replace(from, to);
   return text.replace(/([a-zA-Z])\1/g, "$1");
@@ -26,7 +65,8 @@ function swapCost(a: string, b: string): number {
   if (va !== vb) return a === "R" || b === "R" ? 0.5 : 1.1;
   return CLASSES.some((one) => one.includes(a) && one.includes(b)) ? 0.45 : 1;
 }
-const dropCost = (a: string): number => (VOWELS.includes(a) ? 0.35 : "hwd".includes(a) ? 0.5 : "st".includes(a) ? 0.65 : 0.8);
+const dropCost = (a: string): number =>
+  VOWELS.includes(a) ? 0.35 : "hwd".includes(a) ? 0.5 : "st".includes(a) ? 0.65 : 0.8;
 
 /** The costs as tables by character code: asked for a million times a minute. */
 const CODES = 128;
@@ -49,7 +89,8 @@ export function soundDistance(a: string, b: string, most = Number.POSITIVE_INFIN
   const limit = most * longer;
   const columns = b.length;
   above[0] = 0;
-  for (let column = 1; column <= columns; column += 1) above[column] = (above[column - 1] as number) + (DROP[b.charCodeAt(column - 1)] as number);
+  for (let column = 1; column <= columns; column += 1)
+    above[column] = (above[column - 1] as number) + (DROP[b.charCodeAt(column - 1)] as number);
   for (let row = 0; row < a.length; row += 1) {
     const code = a.charCodeAt(row);
     const drop = DROP[code] as number;

@@ -29,3 +29,6 @@ export const VERDICTS = {
   pass: ["passed", "passes", "pass", "good", "holding [good|fine|steady|strong|pressure|solid|tight]", "held [good|fine|steady|solid|tight|pressure|strong]", "holds [good|fine|steady|solid|pressure|tight]", "no leak", "no leaks", "no leakage", "tight", "passed fine", "ok", "okay", "fine", "not leaking", "isnt leaking", "no drop", "didnt leak", "zero leakage", "clean", "no bubbles", "no drops", "no leakage at all", "no pressure drop", "good to go", "all good", "came out good", "checks out", "was good", "satisfactory", "steady", "doesnt leak", "nothing leaking", "no weeping", "no seepage", "no seeping", "without a leak", "without leaking", "rock solid", "not a drop", "no sign of (a leak|leaks|leakage|leaking)", "no drips", "did not leak", "no visible leakage", "no leakage observed"],
   fail: ["failed", "fails", "fail", "leaking", "leaks", "leaked", "didnt pass", "no good", "bad", "dropping", "losing pressure", "lost pressure", "bleeding down", "bled down", "did not pass", "not passing the test", "bleeds down", "didnt make it", "dropped off", "wont pass", "would not hold"],
 };
+
+/** The stroke itself, where a time is said of it. */
+export const STROKING = /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/;

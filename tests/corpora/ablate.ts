@@ -1,7 +1,7 @@
 import { type Listening, listen } from "../../core/index.ts";
-import { emptySession } from "../../core/parse/session.ts";
+import { emptySession } from "../../core/parse/listening.ts";
 import { type Lexicon, lexicon } from "../../core/vocabulary/lexicon.ts";
-import { bare, CORPORA, type Case, isLookedAt, loadCases } from "./corpus.ts";
+import { bare, type Case, CORPORA, isLookedAt, loadCases } from "./corpus.ts";
 
 /**
  * What each step of reading brings: the only-scored cases read with one step left out at a time. Prints a table for
@@ -30,7 +30,9 @@ function read(say: readonly string[], words: Lexicon): string[] {
 
 const cases = CORPORA.flatMap((name) => loadCases(name)).filter((one) => !isLookedAt(one));
 const share = (part: number, of: number) => `${((100 * part) / of).toFixed(1)} %`;
-console.log(`| left out | cases wholly right (of ${cases.length}) | chatter that invents (of ${cases.filter((one) => one.entries.length === 0).length}) |`);
+console.log(
+  `| left out | cases wholly right (of ${cases.length}) | chatter that invents (of ${cases.filter((one) => one.entries.length === 0).length}) |`,
+);
 console.log("| --- | --- | --- |");
 for (const [name, words, how] of ABLATIONS) {
   let right = 0;

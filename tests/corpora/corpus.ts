@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
-import { hear } from "../../core/index.ts";
 import type { Entry } from "../../core/index.ts";
+import { hear } from "../../core/index.ts";
 
 /** A session's phrases and the entries that must stand after the last. */
 export interface Case {
@@ -23,11 +23,21 @@ export function loadCases(name: (typeof CORPORA)[number]): Case[] {
  * corpora by other hands, but for `held`. The even half of the working phrases and `held` are only scored, so that
  * their figure says what a stranger's phrases may expect.
  */
-export const isLookedAt = (one: Case): boolean => !one.id.startsWith("h-") && (!one.id.startsWith("d-") || Number(one.id.split("-")[1]) % 2 === 1);
+export const isLookedAt = (one: Case): boolean =>
+  !one.id.startsWith("h-") && (!one.id.startsWith("d-") || Number(one.id.split("-")[1]) % 2 === 1);
 
 /** The contract's keys alone, in a fixed order. */
 export function bare(entry: Entry): string {
-  const { words: _w, rule: _r, confidence: _c, phrase: _p, at: _a, resolved: _s, assumed: _m, ...rest } = entry as Entry & Record<string, unknown>;
+  const {
+    words: _w,
+    rule: _r,
+    confidence: _c,
+    phrase: _p,
+    at: _a,
+    resolved: _s,
+    assumed: _m,
+    ...rest
+  } = entry as Entry & Record<string, unknown>;
   return JSON.stringify(Object.fromEntries(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1))));
 }
 
@@ -43,11 +53,23 @@ export function score(one: Case): Scored {
   const heard = hear({ id: one.id, say: one.say });
   const got = heard.entries.map(bare);
   const want = one.entries.map(bare);
-  return { one, right: got.length === want.length && got.every((text, at) => text === want[at]), got, want, unread: heard.unread.map((word) => word.text) };
+  return {
+    one,
+    right: got.length === want.length && got.every((text, at) => text === want[at]),
+    got,
+    want,
+    unread: heard.unread.map((word) => word.text),
+  };
 }
 
 /** Share of cases wholly right, of chatter cases that invent something, and F1 over entries. */
-export function summary(scored: readonly Scored[]): { cases: number; right: number; chatter: number; invented: number; f1: number } {
+export function summary(scored: readonly Scored[]): {
+  cases: number;
+  right: number;
+  chatter: number;
+  invented: number;
+  f1: number;
+} {
   const chatter = scored.filter(({ want }) => want.length === 0);
   let hit = 0;
   let got = 0;
@@ -64,5 +86,11 @@ export function summary(scored: readonly Scored[]): { cases: number; right: numb
       }
     }
   }
-  return { cases: scored.length, right: scored.filter(({ right }) => right).length, chatter: chatter.length, invented: chatter.filter(({ got: made }) => made.length > 0).length, f1: (2 * hit) / (got + want || 1) };
+  return {
+    cases: scored.length,
+    right: scored.filter(({ right }) => right).length,
+    chatter: chatter.length,
+    invented: chatter.filter(({ got: made }) => made.length > 0).length,
+    f1: (2 * hit) / (got + want || 1),
+  };
 }

@@ -4,10 +4,12 @@ import { COMMAND_ROWS, HAZARD_ROWS, NO_HAZARD } from "../../../core/vocabulary/a
 import { CONDITION_ROWS } from "../../../core/vocabulary/conditions.ts";
 import { CONFUSIONS } from "../../../core/vocabulary/confusions.ts";
 import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "../../../core/vocabulary/details.ts";
-import { lexicon, matchAt, type Senses } from "../../../core/vocabulary/lexicon.ts";
+import { lexicon } from "../../../core/vocabulary/lexicon.ts";
 import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS } from "../../../core/vocabulary/measures.ts";
 import { Pattern, spell } from "../../../core/vocabulary/notation.ts";
 import { PART_ROWS } from "../../../core/vocabulary/parts.ts";
+import { matchAt } from "../../../core/vocabulary/patterns.ts";
+import type { Senses } from "../../../core/vocabulary/senses.ts";
 import { TEST_ROWS } from "../../../core/vocabulary/tests.ts";
 import { WORK_ROWS } from "../../../core/vocabulary/work.ts";
 

@@ -1,0 +1,137 @@
+import type { Entry, Reading } from "../shapes/entry.ts";
+import { has } from "./chunks.ts";
+import type { Fragment } from "./fragment.ts";
+import { findMeasures } from "./measures.ts";
+import type { Scene } from "./scene.ts";
+import { lastIndex, replaceAt } from "./standing.ts";
+
+/** "correction, four" and then more: the number comes before anything else that is said. */
+export function bareNumberLeads(scene: Scene): boolean {
+  const at = scene.chunks.findIndex((one) => !one.senses.plain || one.number !== undefined);
+  const chunk = scene.chunks[at];
+  if (!chunk?.number || chunk.used) return false;
+  const next = scene.chunks[at + 1];
+  return !(
+    next?.senses.part ||
+    next?.senses.unit ||
+    next?.unknown ||
+    next?.talk ||
+    has(next, "prep") ||
+    has(next, "and")
+  );
+}
+
+/** "make that thirty five foot pounds", "correction, five eighths", "make that four". */
+export function amendNumber(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
+  const readings = fragment.drafts.filter((draft) => draft.entry.type === "reading");
+  const finding = fragment.drafts.some((draft) => draft.entry.type === "finding" || draft.entry.type === "work");
+  if (readings.length > 0 && !finding) {
+    let result: Entry[] = [...before];
+    let matched = false;
+    for (const { entry } of readings) {
+      const reading = entry as Reading;
+      const at = [...result.keys()].reverse().find((nth) => {
+        const old = result[nth];
+        return (
+          old?.type === "reading" &&
+          (old.quantity === reading.quantity || old.unit === reading.unit || related(old, reading))
+        );
+      });
+      if (at === undefined) continue;
+      const old = result[at] as Reading;
+      const quantity =
+        reading.quantity === "pressure" && old.quantity.endsWith("pressure")
+          ? old.quantity
+          : reading.unit === old.unit
+            ? specific(reading)
+              ? reading.quantity
+              : old.quantity
+            : reading.quantity;
+      const next: Reading = { ...old, quantity, value: reading.value, unit: reading.unit };
+      if (reading.upper === undefined) delete next.upper;
+      else next.upper = reading.upper;
+      if (reading.bound) next.bound = reading.bound;
+      else delete next.bound;
+      if (reading.part) next.part = reading.part;
+      result = replaceAt(result, at, next);
+      matched = true;
+    }
+    if (matched) return withVerdict(result, fragment);
+  }
+  const count = bareNumber(fragment.scene);
+  if (!count || finding) return undefined;
+  const last = before.at(-1);
+  const at =
+    before.length -
+    1 -
+    [...before]
+      .reverse()
+      .findIndex(
+        (one) =>
+          one.type === "reading" ||
+          (one.type !== "test" && "count" in one && one.count !== undefined) ||
+          one.type === "need",
+      );
+  const old = before[at];
+  if (!old || !last) return undefined;
+  // the nearest number spoken is the one corrected
+  const numbered = lastNumbered(before);
+  const target = numbered >= 0 ? before[numbered] : undefined;
+  if (target?.type === "reading") {
+    const next: Reading = { ...target, value: count.value };
+    if (count.upper === undefined) delete next.upper;
+    else next.upper = count.upper;
+    if (count.unit) next.unit = count.unit as Reading["unit"];
+    return replaceAt(before, numbered, next);
+  }
+  if (!Number.isInteger(count.value) || count.value < 1 || count.unit) return undefined;
+  if (target && (target.type === "work" || target.type === "finding" || target.type === "need"))
+    return replaceAt(before, numbered, { ...target, count: count.value });
+  if (last.type === "work" || last.type === "need")
+    return replaceAt(before, before.length - 1, { ...last, count: count.value });
+  return undefined;
+}
+
+const specific = (reading: Reading) => reading.quantity.endsWith("_pressure");
+
+const related = (old: Reading, reading: Reading) =>
+  (old.quantity === "travel" && reading.quantity === "length") ||
+  (old.quantity.endsWith("pressure") && reading.quantity.endsWith("pressure")) ||
+  (old.quantity === "torque" && reading.unit === "psi" && reading.quantity === "pressure");
+
+function lastNumbered(entries: readonly Entry[]): number {
+  for (let at = entries.length - 1; at >= 0; at -= 1) {
+    const entry = entries[at];
+    if (entry?.type === "reading") return at;
+    if (
+      entry &&
+      (entry.type === "work" || entry.type === "finding" || entry.type === "need") &&
+      entry.count !== undefined
+    )
+      return at;
+  }
+  return -1;
+}
+
+function bareNumber(scene: Scene): { value: number; upper?: number; unit?: string } | undefined {
+  const measure = findMeasures(scene)[0];
+  if (measure)
+    return {
+      value: measure.value,
+      upper: measure.upper,
+      unit: measure.unit === "pound" || measure.unit === "degree" ? undefined : measure.unit,
+    };
+  const chunk = scene.chunks.find((one) => one.number);
+  if (!chunk?.number) return undefined;
+  const others = scene.chunks.some((one) => one.unknown || one.talk || one.senses.part);
+  if (others && !bareNumberLeads(scene)) return undefined;
+  chunk.used = true;
+  return { value: chunk.number.value, upper: chunk.number.upper };
+}
+
+function withVerdict(entries: Entry[], fragment: Fragment): Entry[] {
+  const test = fragment.drafts.find((draft) => draft.entry.type === "test" && draft.entry.result !== null)?.entry;
+  if (!test) return entries;
+  const at = lastIndex(entries, "test");
+  return at >= 0 ? replaceAt(entries, at, { ...(entries[at] as Entry), ...test } as Entry) : entries;
+}

@@ -1,0 +1,119 @@
+import type { Status } from "../shapes/codes.ts";
+import type { Entry } from "../shapes/entry.ts";
+import { range } from "./chunks.ts";
+import type { Named, Noun } from "./noun.ts";
+import type { Scene } from "./scene.ts";
+
+/**
+ * Step 5: from left to right through the chunks, each part and what is said of it.
+ * The state holds what a predicate further on may still refer to.
+ */
+export interface ClauseState {
+  /** the parts something is said of; `open` until something has been */
+  subject: { nouns: Noun[]; open: boolean } | undefined;
+  not: number | undefined;
+  hedge: number | undefined;
+  owed: number | undefined;
+  did: number | undefined;
+  found: number | undefined;
+  /** words of another visit or of other people's telling: what follows is not today's */
+  elsewhere: number | undefined;
+  /** something was said of the subject since the marks above were set */
+  said: boolean;
+  /** where the clause began: unknown or off-topic words from here on make a carried part doubtful */
+  since: number;
+}
+
+export function newState(): ClauseState {
+  return {
+    subject: undefined,
+    not: undefined,
+    hedge: undefined,
+    owed: undefined,
+    did: undefined,
+    found: undefined,
+    elsewhere: undefined,
+    said: false,
+    since: 0,
+  };
+}
+
+export function renew(state: ClauseState): void {
+  if (!state.said) return;
+  state.not = undefined;
+  state.owed = undefined;
+  state.did = undefined;
+  state.found = undefined;
+  state.hedge = undefined;
+  state.said = false;
+}
+
+export function reset(state: ClauseState): void {
+  state.not = undefined;
+  state.hedge = undefined;
+  state.owed = undefined;
+  state.did = undefined;
+  state.found = undefined;
+  state.elsewhere = undefined;
+}
+
+export function endClause(state: ClauseState, at: number): void {
+  reset(state);
+  state.said = true;
+  state.since = at;
+}
+
+export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], open: boolean): void {
+  state.subject = { nouns, open };
+  if (!open) {
+    state.said = true;
+    for (const noun of nouns)
+      if (noun.to > noun.from && scene.at(noun.core)?.senses.part === noun.part)
+        scene.use(...range(noun.from, noun.to));
+  }
+  scene.name(nouns);
+}
+
+/** Whether a carried part may be trusted: nothing in the clause that the log does not understand. */
+export function clauseIsOurs(scene: Scene, from: number, to: number): boolean {
+  for (let at = Math.max(0, from); at < Math.min(scene.chunks.length, to); at += 1) {
+    const chunk = scene.chunks[at];
+    if (chunk?.talk || (chunk?.unknown && !chunk.used) || /^(?:my|his|your|our|their)$/.test(chunk?.text ?? ""))
+      return false;
+  }
+  return true;
+}
+
+/** The parts that a predicate without its own is said of. */
+export function carried(scene: Scene, state: ClauseState): Named[] {
+  if (state.subject) return state.subject.nouns;
+  return scene.named.length > 0 ? scene.named : [{ part: undefined }];
+}
+
+export function emitWork(
+  scene: Scene,
+  state: ClauseState,
+  work: Extract<Entry, { type: "work" }>["work"],
+  status: Status,
+  target: Named,
+  span: [number, number],
+  rule: string,
+): void {
+  if (state.elsewhere !== undefined) return;
+  const entry: Extract<Entry, { type: "work" }> = { type: "work", work, status };
+  if (target.part) entry.part = target.part;
+  const count = target.count ?? (target.both ? 2 : undefined);
+  if (count !== undefined) entry.count = count;
+  // a hedge said of a finding does not reach the work after it
+  if (
+    state.hedge !== undefined &&
+    !scene.drafts.some((draft) => draft.entry.type === "finding" && draft.chunks.includes(state.hedge as number))
+  )
+    entry.unsure = true;
+  const chunks = range(span[0], span[1]);
+  for (const mark of [state.not, state.owed, state.did, state.hedge])
+    if (mark !== undefined && mark < span[0]) chunks.unshift(mark);
+  scene.drafts.push({ entry, chunks, rule, named: target.part !== undefined });
+  scene.use(...chunks);
+  state.said = true;
+}

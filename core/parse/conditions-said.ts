@@ -1,0 +1,198 @@
+import type { Condition, Extent, Place, Severity } from "../shapes/codes.ts";
+import { type Chunk, has } from "./chunks.ts";
+import type { ClauseState } from "./clause-state.ts";
+import { objectAhead } from "./neighbours.ts";
+import { leading, trail } from "./said-around.ts";
+import type { Scene } from "./scene.ts";
+import { choose } from "./which-condition.ts";
+
+/** Step 5a: what was found, and on which part. */
+
+export interface Said {
+  code: Condition;
+  form: "is" | "has" | "does";
+  severity?: Severity;
+  extent?: Extent;
+  place?: Place;
+  absent?: boolean;
+  at: number;
+}
+
+/** "not leaking", "no leak": a verdict on a test, or, where no test is said, a leak looked for and not found. */
+export const tightSaid = (chunk: Chunk): boolean =>
+  chunk.senses.verdict === "pass" && /leak|weep|seep|drip/.test(chunk.text) && !chunk.used;
+
+/** One or more conditions said together: "bent and scored", "no cracks or pitting". */
+export function readGroup(scene: Scene, state: ClauseState, start: number): { said: Said[]; end: number } | undefined {
+  const said: Said[] = [];
+  let at = start;
+  let end = start;
+  // "wouldn't you know it" denies nothing
+  let not = state.not !== undefined && (has(scene.at(state.not), "not") || has(scene.at(state.not), "notAfter"));
+  const led = leading(scene, state, start);
+  let { severity, extent } = led;
+  const { place } = led;
+  for (;;) {
+    const chunk = scene.at(at);
+    if (!chunk || chunk.used || chunk.talk) break;
+    if (chunk.senses.severity && (!chunk.senses.condition || scene.at(at + 1)?.senses.condition)) {
+      // "no cracks, slight corrosion": what has a degree is there
+      if (said.length > 0 && !has(scene.at(at - 1), "or")) not = false;
+      severity = chunk.senses.severity;
+      at += 1;
+      continue;
+    }
+    if (chunk.senses.extent && !chunk.senses.condition && scene.at(at + 1)?.senses.condition) {
+      extent = chunk.senses.extent;
+      at += 1;
+      continue;
+    }
+    if (said.length > 0 && chunk.senses.work && objectAhead(scene, at)) break;
+    const condition = tightSaid(chunk)
+      ? {
+          code: "leaking" as const,
+          form: /^n/.test(chunk.text) && !/^not/.test(chunk.text) ? ("has" as const) : ("does" as const),
+          tight: true,
+        }
+      : chunk.senses.condition
+        ? choose(scene, state, at, said.length > 0)
+        : undefined;
+    if (!condition) {
+      if (said.length === 0) return undefined;
+      // "worn and badly scored", "cracks or pitting", "scale and some rust"
+      const joins =
+        has(chunk, "and") ||
+        has(chunk, "or") ||
+        (scene.isPlain(at) && !has(chunk, "it") && /^(?:a|an|any|also|just|all|bit|little|of)$/.test(chunk.text)) ||
+        (has(chunk, "det") && /^(?:a|an|any|the)$/.test(chunk.text));
+      if (joins && joinsCondition(scene, at)) {
+        if (has(chunk, "or")) not = not || said.at(-1)?.absent === true;
+        at += 1;
+        continue;
+      }
+      if (has(chunk, "not") && joinsCondition(scene, at) && !has(chunk, "declined")) {
+        not = true;
+        at += 1;
+        continue;
+      }
+      break;
+    }
+    if (said.length > 0 && condition.code === "ok" && !/^(?:and|or|but|just|still)/.test(scene.at(at - 1)?.text ?? ""))
+      break;
+    if (
+      said.length > 0 &&
+      condition.form === "has" &&
+      said.at(-1)?.form !== "has" &&
+      !has(scene.at(at - 1), "and") &&
+      !has(scene.at(at - 1), "or") &&
+      !has(scene.at(at - 1), "det")
+    ) {
+      const prep = scene.at(trail(scene, at + 1).end);
+      if (has(prep, "prep")) break;
+    }
+    const tail = trail(scene, at + 1);
+    if (/^(?:pretty|real|really|so) bad$/.test(chunk.text)) severity = "severe";
+    said.push({
+      code: condition.code,
+      form: condition.form,
+      severity: severity ?? tail.severity,
+      extent: extent ?? tail.extent,
+      place: tail.place ?? place,
+      absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined,
+      at,
+    });
+    if (not && condition.code === "ok")
+      said[said.length - 1] = { ...(said[said.length - 1] as Said), code: "damaged", absent: undefined };
+    severity = undefined;
+    extent = undefined;
+    at = withWhat(scene, condition.code, tail.end);
+    const beyond = at > tail.end ? trail(scene, at) : undefined;
+    const newest = said.at(-1);
+    if (beyond && newest) {
+      newest.place ??= beyond.place;
+      newest.extent ??= beyond.extent;
+      newest.severity ??= beyond.severity;
+      at = beyond.end;
+    }
+    end = at;
+    // "not worn, just dirty": "just" ends what the "not" reaches
+    if (has(scene.at(at), "but") && !has(scene.at(at), "is")) break;
+    if (scene.at(at)?.text === "just") {
+      not = false;
+      state.not = undefined;
+      at += 1;
+    }
+    const next = scene.at(at);
+    if (has(next, "and") && !has(next, "or") && not) {
+      // "no cracks and no pitting" says "no" again; "no cracks and heavy scoring" does not
+      const beyond = scene.at(at + 1);
+      if (
+        !has(beyond, "not") &&
+        !(beyond?.senses.condition?.some((one) => one.form === "has") && said.at(-1)?.form === "has")
+      )
+        not = false;
+    }
+  }
+  return said.length > 0 ? { said, end } : undefined;
+}
+
+/** "plugged with mud", "full of sand": what it is blocked with is no second finding. */
+function withWhat(scene: Scene, code: Condition, from: number): number {
+  if (code !== "plugged" && code !== "fouled" && code !== "frozen") return from;
+  let at = from;
+  while (
+    at < from + 3 &&
+    (/^(?:with|by|of|full of|in|from|a|some|the|solid|full|up)$/.test(scene.at(at)?.text ?? "") ||
+      scene.at(at)?.senses.severity)
+  )
+    at += 1;
+  if (at === from && !/(?:with|of|by|in)$/.test(scene.at(from - 1)?.text ?? "")) return from;
+  const what = scene.at(at);
+  if (
+    what?.senses.condition?.some(
+      (one) => one.form === "has" && ["fouled", "frozen", "plugged", "corroded"].includes(one.code),
+    )
+  ) {
+    const more =
+      (has(scene.at(at + 1), "and") || has(scene.at(at + 1), "or")) &&
+      scene.at(at + 2)?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled");
+    return more ? at + 3 : at + 1;
+  }
+  // "plugged with bugs": whatever it is, it is what blocks the hole
+  if (what && (what.unknown || what.talk) && /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "")) {
+    Object.assign(what, { used: true, talk: undefined, unknown: undefined });
+    return at + 1;
+  }
+  return from;
+}
+
+function joinsCondition(scene: Scene, at: number): boolean {
+  for (let next = at + 1; next <= at + 4; next += 1) {
+    const chunk = scene.at(next);
+    if (!chunk || chunk.used) return false;
+    if (has(chunk, "found") && !has(chunk, "has")) return false;
+    if (chunk.senses.condition && !scene.noun(next)?.part) {
+      // a part behind a preposition after it takes the condition away: "worn and pitting on the plug"
+      const after = trail(scene, next + 1).end;
+      const startsOwn =
+        chunk.senses.condition.some((one) => one.form === "has") &&
+        has(scene.at(after), "prep") &&
+        scene.noun(after + 1)?.part !== undefined;
+      return !startsOwn || chunk.senses.condition.every((one) => one.form === "has");
+    }
+    if (
+      !(
+        chunk.senses.severity ||
+        chunk.senses.extent ||
+        has(chunk, "not") ||
+        has(chunk, "det") ||
+        has(chunk, "or") ||
+        chunk.senses.plain ||
+        has(chunk, "and")
+      )
+    )
+      return false;
+    if (chunk.senses.work) return false;
+  }
+  return false;
+}

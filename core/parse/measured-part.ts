@@ -1,0 +1,72 @@
+import type { Quantity } from "../shapes/codes.ts";
+import { has } from "./chunks.ts";
+import { isPressureWord, type Measure } from "./measures.ts";
+import type { Noun } from "./noun.ts";
+import type { Scene } from "./scene.ts";
+
+/** A reading names its part only when the words do: the part just before it, or "on the bonnet bolts" just after. */
+export function nounOf(
+  scene: Scene,
+  measure: Measure,
+  quantity: Quantity,
+  low: number,
+  high: number,
+): Noun | undefined {
+  if (quantity === "temperature") {
+    // "the oil temperature": the part stands right before the word
+    const word = scene.chunks.findIndex((one, at) => at >= low && at < high && one.senses.quantity === "temperature");
+    return word > 0 && scene.chunks[word - 1]?.senses.part ? nounEndingAt(scene, word - 1) : undefined;
+  }
+  if (isPressureWord(quantity) || quantity === "duration" || quantity === "percent_open" || quantity === "travel")
+    return undefined;
+  if (quantity === "leak_rate") {
+    for (let at = low; at < high; at += 1) {
+      const noun = scene.chunks[at]?.senses.part ? scene.noun(at) : undefined;
+      if (noun && (noun.part === "packing" || noun.part === "packing_nut")) return { ...noun, part: "packing" };
+      if (scene.chunks[at]?.senses.test === "packing") return { part: "packing", from: at, to: at + 1, core: at };
+    }
+    return undefined;
+  }
+  let at = measure.to;
+  while (
+    at < high &&
+    (has(scene.chunks[at], "prep") ||
+      scene.chunks[at]?.senses.quantity ||
+      scene.chunks[at]?.senses.plain ||
+      (quantity === "length" && scene.chunks[at]?.senses.condition?.some((one) => one.form === "has")))
+  )
+    at += 1;
+  const joined = scene.chunks[measure.to];
+  if (at < high && joined && (has(joined, "prep") || joined.senses.quantity)) {
+    const noun = scene.noun(at);
+    if (noun?.part && at > measure.to) return noun;
+  }
+  for (let back = measure.from - 1; back >= low && back >= measure.from - 8; back -= 1) {
+    const chunk = scene.chunks[back];
+    if (chunk?.senses.part) {
+      const noun = nounEndingAt(scene, back);
+      // "put the bonnet back on, torqued to fifty": what was put on is not what was torqued
+      const handled = scene.chunks[(noun?.from ?? back) - 1];
+      if (
+        quantity === "torque" &&
+        noun?.part &&
+        !/bolting|nut|screw|threads|connector/.test(noun.part) &&
+        (handled?.senses.work || handled?.senses.placing)
+      )
+        return undefined;
+      return noun;
+    }
+    if (chunk?.senses.condition && quantity !== "length") return undefined;
+    if (has(chunk, "and") && quantity === "torque") return undefined;
+  }
+  return undefined;
+}
+
+/** The noun phrase whose part stands at `core`, with what stands before it. */
+export function nounEndingAt(scene: Scene, core: number): Noun | undefined {
+  for (let from = Math.max(0, core - 4); from <= core; from += 1) {
+    const noun = scene.noun(from);
+    if (noun?.core === core) return noun;
+  }
+  return undefined;
+}

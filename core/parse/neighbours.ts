@@ -1,0 +1,33 @@
+import { has } from "./chunks.ts";
+import type { Scene } from "./scene.ts";
+
+/** "a leak in the gasket on his truck". */
+export function talkBehind(scene: Scene, to: number): boolean {
+  for (let at = to; at < to + 5; at += 1) {
+    const chunk = scene.at(at);
+    if (!chunk) return false;
+    if (chunk.talk)
+      return has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep") || has(scene.at(at - 1), "det");
+    if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
+  }
+  return false;
+}
+
+/** Whether a verb has something to act on right behind it. */
+export function objectAhead(scene: Scene, at: number): boolean {
+  let next = at + 1;
+  while (scene.at(next) && isParticle(scene, next)) next += 1;
+  return scene.noun(next)?.part !== undefined || has(scene.at(next), "it") || has(scene.at(next), "det");
+}
+
+export const isParticle = (scene: Scene, at: number): boolean => {
+  const chunk = scene.at(at);
+  return (
+    chunk !== undefined &&
+    /^(?:out|up|off|down|back|in|on|over|around|away|apart|real|good|well|really|on the|up on|out of)$/.test(
+      chunk.text,
+    ) &&
+    !has(chunk, "and") &&
+    !chunk.senses.unit
+  );
+};

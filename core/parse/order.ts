@@ -1,0 +1,125 @@
+import type { Entry } from "../shapes/entry.ts";
+import { has } from "./chunks.ts";
+import type { Draft, Scene } from "./scene.ts";
+
+/** One entry per condition per part, however many synonyms were said. */
+export function oneEach(drafts: readonly Draft[]): Draft[] {
+  const kept: Draft[] = [];
+  for (const draft of drafts) {
+    const { entry } = draft;
+    const same = kept.find(({ entry: other }) => {
+      // "is that a crack? that's a crack in the yoke": the part may be said the second time
+      if (
+        entry.type === "finding" &&
+        other.type === "finding" &&
+        entry.condition === other.condition &&
+        entry.absent === other.absent &&
+        (entry.part === undefined || other.part === undefined)
+      )
+        return true;
+      if (entry.type === "finding" && other.type === "finding")
+        return (
+          entry.condition === other.condition &&
+          entry.part === other.part &&
+          (entry.place ?? other.place) === (other.place ?? entry.place) &&
+          entry.absent === other.absent &&
+          (entry.count ?? other.count) === (other.count ?? entry.count)
+        );
+      if (entry.type === "work" && other.type === "work")
+        return (
+          entry.work === other.work &&
+          entry.part === other.part &&
+          entry.status === other.status &&
+          (entry.count ?? other.count) === (other.count ?? entry.count)
+        );
+      if (entry.type === "hazard" && other.type === "hazard") return entry.hazard === other.hazard;
+      return false;
+    });
+    if (!same) kept.push({ ...draft });
+    else {
+      same.entry = { ...entry, ...same.entry } as Entry;
+      same.named ||= draft.named;
+      same.chunks = [...new Set([...same.chunks, ...draft.chunks])];
+    }
+  }
+  return kept;
+}
+
+/** Entries of one phrase in the log's order, for when an amendment has moved them. */
+export function ranked(entries: readonly Entry[]): Entry[] {
+  if (entries.filter((entry) => entry.type === "valve" && entry.tag).length > 1) return [...entries];
+  return entries
+    .map((entry, nth) => ({ entry, nth }))
+    .sort((a, b) => RANK[a.entry.type] - RANK[b.entry.type] || a.nth - b.nth)
+    .map(({ entry }) => entry);
+}
+
+const RANK: Record<Entry["type"], number> = {
+  valve: 0,
+  finding: 1,
+  work: 2,
+  reading: 3,
+  test: 3,
+  hazard: 4,
+  need: 5,
+  note: 6,
+  command: 7,
+};
+
+/** Valve first, then findings, work, readings each before its test, hazards, needs, notes, commands; each kind as spoken. */
+export function order(
+  scene: Scene,
+  drafts: readonly Draft[],
+  readings: readonly Draft[],
+  tests: readonly Draft[],
+): Draft[] {
+  const start = (draft: Draft) => (draft.chunks.length > 0 ? Math.min(...draft.chunks) : 0);
+  const measured = [...readings, ...tests].sort((a, b) => endOf(a) - endOf(b) || (a.entry.type === "reading" ? -1 : 1));
+  // a reading said behind its test ("bubble tight at sixty") stands before it
+  for (let at = 0; at < measured.length; at += 1) {
+    const test = measured[at];
+    if (
+      test?.entry.type !== "test" ||
+      (at > 0 && measured[at - 1]?.entry.type === "reading" && !testAlready(measured, at))
+    )
+      continue;
+    let last = at;
+    while (measured[last + 1]?.entry.type === "reading" && (measured[last + 2]?.entry.type !== "test" || last === at))
+      last += 1;
+    if (last > at && !(measured[last + 1]?.entry.type === "test" && last === at + 0)) {
+      measured.splice(at, 1);
+      measured.splice(last, 0, test);
+      at = last;
+    }
+  }
+  // "full travel in five seconds": tied to its test by the small word between
+  for (let at = 0; at + 1 < measured.length; at += 1) {
+    const test = measured[at];
+    const reading = measured[at + 1];
+    if (test?.entry.type !== "test" || reading?.entry.type !== "reading") continue;
+    let joint = Math.min(...reading.chunks) - 1;
+    if (scene.at(joint)?.senses.bound) joint -= 1;
+    if (has(scene.at(joint), "prep") && joint - 1 === endOf(test)) measured.splice(at, 2, reading, test);
+  }
+  const rest = drafts.map((draft, nth) => ({ draft, nth }));
+  const valves = rest
+    .filter(({ draft }) => draft.entry.type === "valve" && draft.entry.tag)
+    .map(({ draft }) => start(draft));
+  const stretch = (draft: Draft) => (valves.length > 1 ? valves.filter((at) => at <= start(draft)).length : 0);
+  const all = [
+    ...rest.map(({ draft, nth }) => ({ draft, nth })),
+    ...measured.map((draft, nth) => ({ draft, nth: nth + 1000 })),
+  ];
+  return all
+    .sort(
+      (a, b) =>
+        stretch(a.draft) - stretch(b.draft) || RANK[a.draft.entry.type] - RANK[b.draft.entry.type] || byPlace(a, b),
+    )
+    .map(({ draft }) => draft);
+}
+
+const byPlace = (a: { draft: Draft; nth: number }, b: { draft: Draft; nth: number }) => a.nth - b.nth;
+
+const endOf = (draft: Draft) => (draft.chunks.length > 0 ? Math.max(...draft.chunks) : 0);
+
+const testAlready = (list: readonly Draft[], at: number) => list.slice(0, at).some((one) => one.entry.type === "test");

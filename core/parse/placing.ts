@@ -1,0 +1,176 @@
+import type { Status, Work } from "../shapes/codes.ts";
+import { has } from "./chunks.ts";
+import { type ClauseState, carried, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
+import type { Named, Noun } from "./noun.ts";
+import { pronoun } from "./pronouns.ts";
+import type { Scene } from "./scene.ts";
+import { smallWordAt } from "./works.ts";
+
+/** "put a new one in", "put the bonnet back on", "stuck the old spring back in", "put grease on the stem". */
+export function readPlacing(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const chunk = scene.at(at);
+  const form = chunk?.senses.placing;
+  if (!chunk || !form || chunk.used) return undefined;
+  // "stuck down in the body": nothing placed, so it is what sticks
+  if (
+    chunk.text === "stuck" &&
+    (has(scene.at(at + 1), "prep") || scene.isPlain(at + 1)) &&
+    !has(scene.at(at + 1), "it") &&
+    !has(scene.at(at + 1), "det")
+  )
+    return undefined;
+  // "threw it away", "slid the stem out": with its small word the verb is a work of its own
+  if (
+    chunk.senses.work?.some(
+      (one) => one.with && smallWordAt(scene, at, one.with) !== undefined && !freshAhead(scene, at),
+    )
+  )
+    return undefined;
+  let noun: { nouns: Noun[]; end: number } | undefined;
+  let it: number | undefined;
+  let substance: { code: Work; at: number } | undefined;
+  let back = false;
+  let inOn = "";
+  let end = at + 1;
+  let old = false;
+  for (let next = at + 1; next < Math.min(scene.chunks.length, at + 9); next += 1) {
+    const one = scene.at(next);
+    if (!one || one.hazard || one.talk || one.command || (one.used && !one.senses.part)) break;
+    if (one.unknown) break;
+    const nounWork = one.senses.work?.find(
+      (sense) =>
+        sense.form === "noun" &&
+        ["greased", "threadlocked", "cleaned", "lapped", "inspected", "adjusted", "dressed", "calibrated"].includes(
+          sense.code,
+        ),
+    );
+    if (nounWork && (!noun || /^g[ai]v/.test(chunk.text)) && !one.senses.part && !substance) {
+      substance = { code: nounWork.code, at: next };
+      end = next + 1;
+      continue;
+    }
+    if (!noun || (substance && !noun)) {
+      const found = scene.nouns(next, "object");
+      if (found && (!it || found.nouns[0]?.from === next)) {
+        if (noun === undefined) {
+          noun = found;
+          old = found.nouns.some((each) => each.old);
+          next = found.end - 1;
+          end = found.end;
+          continue;
+        }
+      }
+    }
+    if (has(one, "it") && it === undefined && !noun) {
+      it = next;
+      end = next + 1;
+      continue;
+    }
+    const small =
+      /^(back|in|on|back in|back on|into|onto|in there|together|back together|on it|in it|it|her|there|inside|over|up|down|away|off|out)\b/.exec(
+        one.text,
+      );
+    if (small) {
+      if (one.text.startsWith("back")) back = true;
+      if (/\b(?:in|into|inside)\b/.test(one.text)) inOn = "in";
+      if (/\b(?:on|onto)\b/.test(one.text)) inOn = "on";
+      if (!/^(?:it|her|there)$/.test(one.text) || inOn || back) end = next + 1;
+      if (substance && (inOn || one.senses.roles?.has("prep"))) continue;
+      continue;
+    }
+    if (
+      has(one, "det") ||
+      one.senses.severity ||
+      has(one, "prep") ||
+      (scene.isPlain(next) && !has(one, "and")) ||
+      (has(one, "fresh") && !noun)
+    )
+      continue;
+    // "a shot of grease"
+    if (one.text === "shot") continue;
+    break;
+  }
+  const done: Status = statusFrom(scene, state, form);
+  const isGet = /^(?:get|gets|got|gotten|getting|give|gives|gave|giving|go|goes|going|went|gone)$/.test(chunk.text);
+  if (substance) {
+    const target =
+      noun?.nouns ?? (it !== undefined ? pronoun(scene, state, scene.at(it)?.text ?? "it") : carried(scene, state));
+    if (!noun && !clauseIsOurs(scene, at, end)) return undefined;
+    return logPlacing(scene, state, target, noun !== undefined, substance.code, done, [
+      at,
+      Math.max(end, substance.at + 1),
+    ]);
+  }
+  if (isGet && !(noun?.nouns.some((one) => one.fresh) && (inOn || done === "needed"))) return undefined;
+  if (onList(scene, end)) return undefined;
+  if (noun) {
+    const fresh = noun.nouns.some((one) => one.fresh);
+    if (fresh) return logPlacing(scene, state, noun.nouns, true, "replaced", done, [at, end]);
+    if (old || (back && inOn === "in")) return logPlacing(scene, state, noun.nouns, true, "reused", done, [at, end]);
+    if (back && inOn === "on") return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
+    if (back)
+      return logPlacing(
+        scene,
+        state,
+        noun.nouns,
+        true,
+        noun.nouns.every((one) => one.part === "valve") ? "installed" : "reused",
+        done,
+        [at, end],
+      );
+    if (inOn && noun.nouns.every((one) => one.part))
+      return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
+    return undefined;
+  }
+  if (
+    it === undefined &&
+    back &&
+    state.subject &&
+    /^(?:put|stuck|slid|dropped|popped|set|screwed|slapped)$/.test(chunk.text)
+  )
+    return logPlacing(scene, state, state.subject.nouns, false, inOn === "on" ? "installed" : "reused", done, [
+      at,
+      end,
+    ]);
+  if (it !== undefined && (back || inOn)) {
+    if (!clauseIsOurs(scene, state.since, end)) return undefined;
+    const target = pronoun(scene, state, scene.at(it)?.text ?? "it");
+    return logPlacing(scene, state, target, false, back && inOn !== "on" ? "reused" : "installed", done, [at, end]);
+  }
+  return undefined;
+}
+
+function freshAhead(scene: Scene, at: number): boolean {
+  for (let next = at + 1; next < at + 4; next += 1) if (has(scene.at(next), "fresh")) return true;
+  return false;
+}
+
+function onList(scene: Scene, end: number): boolean {
+  for (let at = end; at < end + 2; at += 1) if (has(scene.at(at), "onList")) return true;
+  return false;
+}
+
+function statusFrom(scene: Scene, state: ClauseState, form: "base" | "past" | "ing"): Status {
+  if (state.not !== undefined && (has(scene.at(state.not), "declined") || has(scene.at(state.not), "not")))
+    return "declined";
+  if (state.owed !== undefined && (state.did === undefined || state.did < state.owed)) return "needed";
+  return form === "past" || state.did !== undefined ? "done" : "needed";
+}
+
+function logPlacing(
+  scene: Scene,
+  state: ClauseState,
+  nouns: readonly Named[],
+  named: boolean,
+  code: Work,
+  status: Status,
+  span: [number, number],
+): number {
+  for (const one of nouns) emitWork(scene, state, code, status, one, span, `placed_${code}`);
+  if (named) settleSubject(scene, state, nouns as Noun[], false);
+  else if (state.subject) state.subject.open = false;
+  state.not = undefined;
+  state.hedge = undefined;
+  state.since = span[1];
+  return span[1];
+}

@@ -1,0 +1,238 @@
+import type { Quantity } from "../shapes/codes.ts";
+import { STROKING } from "../vocabulary/tests.ts";
+import { has } from "./chunks.ts";
+import { nounOf } from "./measured-part.ts";
+import { BOLTED, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measures.ts";
+import type { Scene } from "./scene.ts";
+
+/** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
+export function settleMeasures(
+  scene: Scene,
+  measures: readonly Measure[],
+  testAt: (at: number) => string | undefined,
+): { readings: Measure[]; sizes: Measure[] } {
+  const readings: Measure[] = [];
+  const sizes: Measure[] = [];
+  const claimed = new Set<number>();
+  for (const [nth, measure] of measures.entries()) {
+    const low = measures[nth - 1]?.to ?? 0;
+    const high = measures[nth + 1]?.from ?? scene.chunks.length;
+    if (
+      isTalkOf(
+        scene,
+        low,
+        high,
+        TORQUES.has(measure.unit ?? "") ||
+          PRESSURES.has(measure.unit ?? "") ||
+          measure.unit === "degF" ||
+          measure.unit === "degC" ||
+          RATES.has(measure.unit ?? ""),
+      )
+    )
+      continue;
+    const word = measure.quantity ? undefined : nearestQuantity(scene, measure, low, high, claimed);
+    const quantity = quantityOf(scene, measure, word?.quantity, low, high, testAt);
+    if (quantity === "size") {
+      sizes.push(measure);
+    } else if (quantity) {
+      if (word && word.quantity === quantity) {
+        claimed.add(word.at);
+        scene.use(word.at);
+      }
+      const noun = nounOf(scene, measure, quantity, low, high);
+      readings.push({
+        ...measure,
+        quantity,
+        noun,
+        word: word?.quantity === quantity ? word.at : bareWord(scene, measure, low),
+        unit: unitFor(measure, quantity),
+      });
+    } else continue;
+    for (let at = measure.from; at < measure.to; at += 1) scene.use(at);
+    if (measure.quantity)
+      for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1)
+        if (scene.chunks[at]?.senses.quantity === measure.quantity) {
+          scene.use(at);
+          break;
+        }
+  }
+  return { readings, sizes };
+}
+
+/** The torque or pressure word behind which a bare number stands. */
+function bareWord(scene: Scene, measure: Measure, low: number): number | undefined {
+  if (!measure.quantity) return undefined;
+  for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1)
+    if (scene.chunks[at]?.senses.quantity === measure.quantity) return at;
+  return undefined;
+}
+
+/** A number said about something else: talk or unknown words around it and nothing of the trade. */
+function isTalkOf(scene: Scene, low: number, high: number, sure: boolean): boolean {
+  let foreign = 0;
+  for (let at = low; at < high; at += 1) {
+    const chunk = scene.chunks[at];
+    if (!chunk) continue;
+    if (chunk.talk) foreign += 2;
+    else if (chunk.unknown) foreign += sure ? 0.5 : 1;
+    else if (chunk.senses.part || chunk.senses.test || chunk.senses.outcome || STROKING.test(chunk.text)) return false;
+    else if (
+      foreign < 2 &&
+      chunk.senses.work &&
+      !chunk.senses.plain &&
+      chunk.senses.work.every((one) => one.form !== "noun" && !one.with)
+    )
+      return false;
+    else if (
+      chunk.senses.quantity &&
+      chunk.senses.quantity !== "duration" &&
+      chunk.senses.quantity !== "length" &&
+      foreign < 2 &&
+      chunk.senses.quantity !== "torque"
+    )
+      return false;
+  }
+  return foreign > (sure ? 0.9 : 0);
+}
+
+function unitFor(measure: Measure, quantity: Quantity): Measure["unit"] {
+  if (measure.unit === "pound") return quantity === "torque" ? "ft_lbf" : "psi";
+  if (measure.unit === "degree") return "degF";
+  return measure.unit;
+}
+
+function nearestQuantity(
+  scene: Scene,
+  measure: Measure,
+  low: number,
+  high: number,
+  claimed: ReadonlySet<number>,
+): { quantity: Quantity; at: number } | undefined {
+  let best: { quantity: Quantity; at: number; far: number } | undefined;
+  const offer = (at: number, far: number) => {
+    const chunk = scene.chunks[at];
+    // "the supply gauge says thirty five": the gauge tells what it measures
+    const quantity = chunk?.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk?.senses.quantity;
+    if (!quantity || claimed.has(at) || !fits(measure, quantity)) return;
+    if (!best || far < best.far) best = { quantity, at, far };
+  };
+  for (let at = measure.from - 1, far = 1; at >= low && far < 9; at -= 1, far += 1) {
+    const chunk = scene.chunks[at];
+    if (chunk?.senses.condition && !chunk.senses.verdict && !chunk.senses.outcome) break;
+    offer(at, vague(chunk) ? far + 5 : far);
+  }
+  for (let at = measure.to, far = 1; at < high && far < 6; at += 1, far += 1) {
+    const chunk = scene.chunks[at];
+    if (chunk?.senses.condition || chunk?.hazard || has(chunk, "but")) break;
+    // what follows an "and" or another part belongs to the next thing said
+    if (has(chunk, "and") || (chunk?.senses.work && !chunk.senses.quantity)) break;
+    // what is said behind a number belongs to it only when it follows at once
+    const loose = at > measure.to && !has(scene.chunks[at - 1], "prep") && !has(scene.chunks[at - 1], "det") ? 2 : 0;
+    offer(at, (vague(chunk) ? far + 5 : far) + loose);
+  }
+  return best;
+}
+
+const gaugeOf = (text: string): Quantity | undefined =>
+  text.startsWith("supply") ? "supply_pressure" : text.startsWith("signal") ? "signal_pressure" : undefined;
+
+/** "measures", "long": what they are the length of may be said more exactly. */
+const vague = (chunk: Scene["chunks"][number] | undefined) =>
+  /^(?:measures|measured|long|across|wide|deep)$/.test(chunk?.text ?? "");
+
+function fits(measure: Measure, quantity: Quantity): boolean {
+  const unit = measure.unit;
+  if (quantity === "torque") return unit === "pound" || TORQUES.has(unit ?? "");
+  if (isPressureWord(quantity)) return unit === "pound" || PRESSURES.has(unit ?? "");
+  if (quantity === "leak_rate") return RATES.has(unit ?? "");
+  if (quantity === "travel" || quantity === "length") return unit === "in" || unit === "mm";
+  if (quantity === "temperature") return unit === "degF" || unit === "degC" || unit === "degree";
+  if (quantity === "duration") return unit === "s" || unit === "min";
+  return unit === "%";
+}
+
+const SIZES_IN = new Set([0.25, 0.375, 0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 4, 6, 8, 10, 12, 14, 16, 18, 20, 24]);
+
+function quantityOf(
+  scene: Scene,
+  measure: Measure,
+  word: Quantity | undefined,
+  low: number,
+  high: number,
+  testAt: (at: number) => string | undefined,
+): Quantity | "size" | undefined {
+  if (measure.quantity) return measure.quantity;
+  const unit = measure.unit;
+  if (TORQUES.has(unit ?? "")) return "torque";
+  if (RATES.has(unit ?? "")) return "leak_rate";
+  const bolted = boltedNear(scene, measure, low, high);
+  if (unit === "pound" || isPressure(unit)) {
+    if (unit === "pound" && (word === "torque" || (!word && bolted) || (bolted && !isPressureWord(word))))
+      return "torque";
+    if (word && word !== "pressure") return word;
+    const test = testAt(measure.from);
+    if (test === "seat_leak") return "upstream_pressure";
+    if (test === "stroke") return "signal_pressure";
+    if (test === "actuator") return "signal_pressure";
+    if (word === "pressure" || isPressure(unit)) return actuatorNear(scene, low, high) ? "signal_pressure" : "pressure";
+    // bare "pounds" need something of the trade beside them: weights and money are said in pounds too
+    return test || word || onIt(scene, measure) || actuatorNear(scene, low, high) ? "pressure" : undefined;
+  }
+  if (unit === "in" || unit === "mm") {
+    if (word) return word;
+    if (unit === "in" && sizeSaid(scene, measure)) return "size";
+    const test = testAt(measure.from);
+    if (test === "stroke") return "travel";
+    return nounOf(scene, measure, "length", low, high) ? "length" : undefined;
+  }
+  if (unit === "degF" || unit === "degC") return "temperature";
+  if (unit === "degree") return word === "temperature" ? "temperature" : undefined;
+  if (unit === "s" || unit === "min") {
+    if (word === "duration") return "duration";
+    const test = testAt(measure.from);
+    return test ? "duration" : undefined;
+  }
+  if (unit === "%") return talkFree(scene, low, high) ? "percent_open" : undefined;
+  return undefined;
+}
+
+function talkFree(scene: Scene, low: number, high: number): boolean {
+  for (let at = low; at < high; at += 1) if (scene.chunks[at]?.talk || scene.chunks[at]?.unknown) return false;
+  return true;
+}
+
+/** "two inch", "3 in valve": the nominal size, unless a length is asked for. */
+function sizeSaid(scene: Scene, measure: Measure): boolean {
+  if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
+  const text = scene.chunks[measure.to - 1]?.text ?? "";
+  if (text !== "inch" && text !== "in" && !/^(?:an )?inch$/.test(scene.chunks[measure.from]?.text ?? "")) return false;
+  const next = scene.chunks[measure.to];
+  if (next?.unknown || next?.talk) return false;
+  if (next?.senses.part && next.senses.part !== "valve") return false;
+  return !has(next, "prep") || next?.text === "on" || next?.text === "in" || next?.text === "with";
+}
+
+function boltedNear(scene: Scene, measure: Measure, low: number, high: number): boolean {
+  for (let at = Math.max(low, measure.from - 6); at < Math.min(high, measure.to + 5); at += 1) {
+    const part = scene.chunks[at]?.senses.part;
+    if (part && BOLTED.test(part)) return true;
+  }
+  return false;
+}
+
+function actuatorNear(scene: Scene, low: number, high: number): boolean {
+  for (let at = low; at < high; at += 1) {
+    const part = scene.chunks[at]?.senses.part;
+    if (part === "actuator" || part === "upper_diaphragm") return true;
+  }
+  return false;
+}
+
+const onIt = (scene: Scene, measure: Measure) => {
+  const next = scene.chunks[measure.to];
+  return (
+    has(next, "prep") &&
+    /^(?:on|behind|to)/.test(next?.text ?? "") &&
+    (has(scene.chunks[measure.to + 1], "it") || scene.chunks[measure.to + 1]?.senses.part !== undefined)
+  );
+};

@@ -1,0 +1,124 @@
+import type { Extent, Place, Severity } from "../shapes/codes.ts";
+import { has } from "./chunks.ts";
+import type { ClauseState } from "./clause-state.ts";
+import type { Scene } from "./scene.ts";
+
+/** Severity, extent and place said just before. */
+export function leading(
+  scene: Scene,
+  state: ClauseState,
+  start: number,
+): { severity?: Severity; extent?: Extent; place?: Place } {
+  const found: { severity?: Severity; extent?: Extent; place?: Place } = {};
+  for (let back = start - 1; back >= 0 && back >= start - 4; back -= 1) {
+    const chunk = scene.at(back);
+    if (!chunk || chunk.used || chunk.senses.part || (chunk.senses.condition && !chunk.senses.severity)) break;
+    if (chunk.senses.severity) found.severity ??= chunk.senses.severity;
+    else if (chunk.senses.extent) found.extent ??= chunk.senses.extent;
+    else if (chunk.senses.place === "hole" || (chunk.senses.place && state.subject?.open && back >= state.since)) {
+      found.place ??= chunk.senses.place;
+      if (chunk.senses.place === "hole") scene.use(back);
+    } else if (
+      !(
+        has(chunk, "is") ||
+        has(chunk, "has") ||
+        has(chunk, "found") ||
+        /^(?:just|real|pretty|also|still|all|both|kind|quite|really|too)$/.test(chunk.text) ||
+        has(chunk, "it") ||
+        has(chunk, "not") ||
+        has(chunk, "hedge") ||
+        has(chunk, "prep") ||
+        has(chunk, "det")
+      )
+    )
+      break;
+  }
+  return found;
+}
+
+/** Severity, extent and place said just behind: "eroded real bad on the outlet side". */
+export function trail(
+  scene: Scene,
+  from: number,
+): { severity?: Severity; extent?: Extent; place?: Place; end: number } {
+  const found: { severity?: Severity; extent?: Extent; place?: Place } = {};
+  let end = from;
+  let at = from;
+  for (let steps = 0; steps < 8; steps += 1) {
+    const chunk = scene.at(at);
+    if (!chunk || chunk.used || chunk.talk) break;
+    const next = scene.at(at + 1);
+    const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, "it"));
+    if (spread) break;
+    if (
+      chunk.senses.extent &&
+      found.extent === undefined &&
+      !(next?.senses.condition && chunk.senses.extent === "partial")
+    ) {
+      found.extent = chunk.senses.extent;
+      at += 1;
+      end = at;
+    } else if (
+      chunk.senses.severity &&
+      found.severity === undefined &&
+      !next?.senses.condition &&
+      !(next?.senses.severity && scene.at(at + 2)?.senses.condition) &&
+      !scene.noun(at)?.part &&
+      !(chunk.text === "all the way" && (has(next, "is") || next?.senses.outcome))
+    ) {
+      found.severity = chunk.senses.severity;
+      at += 1;
+      end = at;
+    } else if (
+      chunk.senses.place &&
+      found.place === undefined &&
+      !scene.noun(at)?.part &&
+      !(has(next, "prep") && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) &&
+      !(next?.text === "of" && has(scene.at(at + 2), "it")) &&
+      !has(next, "one")
+    ) {
+      if (has(next, "prep") && next && scene.noun(at + 2)?.part) {
+        // "up top on the stem": the place is the part's
+        found.place = chunk.senses.place;
+        return { ...found, end: at + 1 };
+      }
+      found.place = chunk.senses.place;
+      at += 1;
+      end = at;
+    } else if (
+      /^(?:just|only|but)$/.test(chunk.text) &&
+      (next?.senses.severity || (has(next, "det") && scene.at(at + 2)?.senses.severity)) &&
+      !scene.at(at + 3)?.senses.condition &&
+      !scene.at(at + 2)?.senses.condition
+    )
+      at += next?.senses.severity ? 1 : 2;
+    else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
+    else if (has(chunk, "prep") && has(next, "it") && !scene.noun(at + 1)?.part) {
+      at += 2;
+      end = at;
+    } else if (has(chunk, "prep") && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
+      at += 2;
+      end = at;
+    } else if (
+      scene.isPlain(at) &&
+      /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(
+        chunk.text,
+      ) &&
+      !has(chunk, "it")
+    ) {
+      at += 1;
+    } else break;
+  }
+  return { ...found, end };
+}
+
+function placeAhead(scene: Scene, from: number): boolean {
+  for (let at = from; at < from + 3; at += 1) {
+    const chunk = scene.at(at);
+    if (!chunk) return false;
+    if (chunk.senses.place || chunk.senses.extent)
+      return !scene.noun(at)?.part && !(/^of/.test(scene.at(at + 1)?.text ?? "") && scene.noun(at + 2)?.part);
+    if (!(has(chunk, "det") || has(chunk, "prep") || scene.isPlain(at))) return false;
+  }
+  return false;
+}

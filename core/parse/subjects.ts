@@ -1,0 +1,142 @@
+import type { Status } from "../shapes/codes.ts";
+import type { Entry } from "../shapes/entry.ts";
+import { has, range } from "./chunks.ts";
+import { type ClauseState, emitWork, renew, settleSubject } from "./clause-state.ts";
+import { copyOnto } from "./copying.ts";
+import { talkBehind } from "./neighbours.ts";
+import type { Noun } from "./noun.ts";
+import type { Scene } from "./scene.ts";
+
+/** "seat's worn, no, the plug": what was just said is said of another part. */
+export function renamePart(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const noun = scene.noun(at + 1);
+  const old = state.subject?.nouns[0]?.part;
+  if (
+    !noun?.part ||
+    !old ||
+    old === noun.part ||
+    noun.count ||
+    scene.predicateFollows(noun.to) ||
+    scene.chunks[noun.to]?.senses.work
+  )
+    return undefined;
+  const { part, place } = noun;
+  for (const draft of scene.drafts)
+    if ("part" in draft.entry && draft.entry.part === old)
+      draft.entry = { ...draft.entry, part, ...(place ? { place } : {}) } as Entry;
+  scene.use(...range(at, noun.to));
+  settleSubject(scene, state, [noun], false);
+  return noun.to;
+}
+
+/** "but the inside's clean": a place of the part named last. */
+export function readPlaceSubject(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const chunk = scene.chunks[at];
+  const last = scene.named.at(-1);
+  if (!chunk?.senses.place || !last?.part || state.subject?.open || !scene.predicateFollows(at + 1)) return undefined;
+  settleSubject(
+    scene,
+    state,
+    [{ ...last, place: chunk.senses.place, from: at, to: at + 1, core: at, count: undefined }],
+    true,
+  );
+  scene.use(at);
+  state.since = at;
+  return at + 1;
+}
+
+/** A part is named: what comes next is said of it, unless it is new, wanted, or like the one before. */
+export function readSubject(scene: Scene, state: ClauseState, at: number): number {
+  const list = scene.nouns(at, "subject");
+  if (!list) return at + 1;
+  const { nouns, end } = list;
+  const first = nouns[0] as Noun;
+  if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first)) {
+    // "truck seat", "boat gasket": not this valve's
+    return end;
+  }
+  renew(state);
+  state.since = at;
+  const after = scene.chunks[end];
+  if (
+    first.fresh &&
+    (talkBehind(scene, end) || (scene.drafts.length === 0 && scene.chunks.slice(0, at).some((one) => one.talk)))
+  )
+    return end;
+  if (first.fresh) {
+    const owed = state.owed !== undefined;
+    const declined = state.not !== undefined;
+    const wanted = has(after, "owed") || after?.text === "needed";
+    if (!scene.predicateFollows(end) || has(after, "is") || owed) {
+      const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
+      const fitted = wanted ? end + 1 : pastFitting(scene, end);
+      for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
+      settleSubject(scene, state, nouns, false);
+      return fitted;
+    }
+  }
+  if (
+    state.owed !== undefined &&
+    !first.one &&
+    (scene.at(state.owed)?.text.startsWith("need") || scene.at(state.owed)?.text.endsWith("use")) &&
+    !scene.predicateFollows(end) &&
+    !scene.chunks[end]?.senses.work &&
+    (first.det || first.count) &&
+    state.owed >= at - 2
+  ) {
+    for (const noun of nouns) emitWork(scene, state, "replaced", "needed", noun, [state.owed, end], "needs_part");
+    settleSubject(scene, state, nouns, false);
+    return end;
+  }
+  const too = has(after, "too") && !scene.predicateFollows(end + 1) ? end : -1;
+  if (too >= 0 && after && !after.used) {
+    const next = copyOnto(scene, state, at);
+    if (next) return next;
+  }
+  // "lower one ain't", "the other one isn't": the last finding, denied of another part
+  if (
+    has(after, "not") &&
+    (end + 1 >= scene.chunks.length || scene.noun(end + 1)) &&
+    denyLast(scene, state, nouns, at, end)
+  )
+    return end + 1;
+  settleSubject(scene, state, nouns, true);
+  return end;
+}
+
+/** "a new one was fitted", "new packing has been put in": the fitting is the replacing. */
+function pastFitting(scene: Scene, from: number): number {
+  let at = from;
+  while (has(scene.at(at), "is") || has(scene.at(at), "did") || scene.isPlain(at)) {
+    if (has(scene.at(at), "and") || at > from + 4) return from;
+    at += 1;
+  }
+  const chunk = scene.at(at);
+  if (at === from && /^(?:in|on|put in|installed|fitted)$/.test(chunk?.text ?? "")) return at + 1;
+  if (chunk?.senses.work?.some((one) => one.code === "installed")) return at + 1;
+  if (chunk?.senses.placing) return /^(?:in|on|back in)$/.test(scene.at(at + 1)?.text ?? "") ? at + 2 : at + 1;
+  return from;
+}
+
+/** "the forklift … its hydraulic oil": a part of something else that the phrase talks about. */
+function ofTheirs(scene: Scene, noun: Noun): boolean {
+  const owner = [scene.at(noun.from), scene.at(noun.from - 1), scene.at(noun.from - 2)].some(
+    (one) => one && /^(?:its|his|her|their|your)$/.test(one.text),
+  );
+  return owner && scene.chunks.slice(0, noun.from).some((one) => one.talk) && scene.drafts.length === 0;
+}
+
+function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, end: number): boolean {
+  const last = [...scene.drafts].reverse().find((draft) => draft.entry.type === "finding");
+  if (!last || last.entry.type !== "finding") return false;
+  for (const noun of nouns)
+    scene.drafts.push({
+      entry: { ...last.entry, part: noun.part, place: noun.place, absent: true },
+      chunks: range(at, end + 1),
+      rule: "finding_denied",
+      named: true,
+    });
+  scene.use(...range(at, end + 1));
+  settleSubject(scene, state, nouns, false);
+  return true;
+}

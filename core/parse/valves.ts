@@ -1,0 +1,32 @@
+import type { ValveEntry } from "../shapes/entry.ts";
+import { range } from "./chunks.ts";
+import type { Measure } from "./measures.ts";
+import type { Scene } from "./scene.ts";
+
+/** Tag, size, action and service said together are one entry; another tag is another valve. */
+export function readValve(scene: Scene, sizes: readonly Measure[]): void {
+  let current: { entry: ValveEntry; chunks: number[] } | undefined;
+  const found: { entry: ValveEntry; chunks: number[] }[] = [];
+  const open = (): { entry: ValveEntry; chunks: number[] } => {
+    if (!current) {
+      current = { entry: { type: "valve" }, chunks: [] };
+      found.push(current);
+    }
+    return current;
+  };
+  for (const [at, one] of scene.chunks.entries()) {
+    if (one.talk) continue;
+    const size = sizes.find((measure) => measure.from === at);
+    if (one.tag) {
+      if (current?.entry.tag) current = undefined;
+      open().entry.tag = one.tag;
+    } else if (size) open().entry.size_in = size.value;
+    else if (one.senses.acts && !one.used && !one.senses.part) open().entry.acts = one.senses.acts;
+    else if (one.senses.service && !one.used) open().entry.service = one.senses.service;
+    else continue;
+    (current as unknown as { chunks: number[] }).chunks.push(at);
+    one.used = true;
+    if (size) scene.use(...range(size.from, size.to + (scene.at(size.to)?.senses.part === "valve" ? 1 : 0)));
+  }
+  for (const one of found) scene.drafts.push({ ...one, rule: "valve", named: true });
+}

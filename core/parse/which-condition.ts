@@ -1,0 +1,168 @@
+import type { Condition, Part } from "../shapes/codes.ts";
+import { type Chunk, has } from "./chunks.ts";
+import type { ClauseState } from "./clause-state.ts";
+import type { Said } from "./conditions-said.ts";
+import type { Scene } from "./scene.ts";
+import { verdictFirst } from "./verdict-first.ts";
+
+const RUBBER = new Set<string>([
+  "diaphragm",
+  "upper_diaphragm",
+  "lower_diaphragm",
+  "o_ring",
+  "backup_ring",
+  "packing",
+  "seals",
+  "gasket",
+  "seat_gasket",
+  "cage_gasket",
+  "bonnet_gasket",
+  "indicator_gasket",
+  "cage_o_ring",
+  "stem_guide_o_ring",
+]);
+
+/** Words so common in talk that they say something of a part only right behind it. */
+const EVERYDAY = new Set([
+  "ok",
+  "okay",
+  "good",
+  "fine",
+  "alright",
+  "all right",
+  "great",
+  "clean",
+  "bad",
+  "gone",
+  "hard",
+  "low",
+  "black",
+  "dry",
+  "soft",
+  "rough",
+  "empty",
+  "solid",
+  "sound",
+  "perfect",
+  "decent",
+  "tired",
+  "lazy",
+  "lost",
+  "flat",
+  "stiff",
+  "in good shape",
+  "not good",
+  "not bad",
+  "excellent",
+  "toast",
+  "junk",
+  "shot",
+  "o k",
+  "nasty",
+  "dirty",
+  "no good",
+  "good shape",
+  "rusty",
+  "backing out",
+  "backing off",
+  "backed off",
+  "backed out",
+  "catches",
+  "drags",
+  "catching",
+  "hung up",
+  "play",
+  "not there",
+  "left out",
+  "fell off",
+  "fell out",
+  "score",
+  "break",
+  "jammed",
+  "big",
+  "froze",
+]);
+
+/** Plug and ice block a hole; the same word elsewhere is what it says. */
+const HOLES = new Set<string>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);
+
+/** Which of a chunk's conditions counts here, if any. */
+export function choose(
+  scene: Scene,
+  state: ClauseState,
+  at: number,
+  inGroup: boolean,
+): { code: Condition; form: Said["form"] } | undefined {
+  const chunk = scene.at(at) as Chunk;
+  const options = chunk.senses.condition ?? [];
+  const first = options[0];
+  if (!first) return undefined;
+  const before = scene.at(at - 1);
+  const next = scene.at(at + 1);
+  const subject = (state.subject?.nouns[0] ?? scene.named[0])?.part;
+  const said =
+    has(before, "is") ||
+    has(before, "has") ||
+    has(before, "not") ||
+    before?.senses.severity !== undefined ||
+    (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
+    has(before, "it");
+  const startsObject =
+    has(next, "det") ||
+    has(next, "it") ||
+    (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
+  const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
+  const everyday =
+    EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
+  if (chunk.text === "painted" && !(HOLES.has(scene.noun(at + 1)?.part ?? "") || HOLES.has(subject ?? "")))
+    return undefined;
+  // "shot, that actuator spring": the verdict first, then its part
+  const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
+  if (everyday && !joined && !turned && (!said || subject === undefined)) return undefined;
+  // "just flat gone"
+  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition) return undefined;
+  // "gone weak": the verb of becoming, not the loss
+  if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity))
+    return undefined;
+  if (
+    /^(?:ok|okay|alright|all right)$/.test(chunk.text) &&
+    !inGroup &&
+    !(has(before, "is") && before?.text !== "just") &&
+    !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) &&
+    !before?.senses.severity
+  )
+    return undefined;
+  // "clean the cage" is an order, "cage is clean" a verdict
+  if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
+  if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
+    if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, "prep") || scene.isPlain(at + 1)))
+      return { code: "fouled", form: "is" };
+  }
+  const code = sharpen(first.code, chunk.text, subject);
+  if (!code) return undefined;
+  // "leaking three cc a minute": the measure says it better
+  if (code === "leaking" && next?.used && next.number) {
+    chunk.used = true;
+    return undefined;
+  }
+  const form =
+    has(before, "det") || has(before, "found") || state.not !== undefined || before?.senses.severity
+      ? (options.find((one) => one.form === "has") ?? first)
+      : (options.find((one) => one.form !== "has") ?? first);
+  return { code: form.code === first.code ? code : form.code, form: form.form };
+}
+
+/** What a word means of this part: a split is cracked in metal and torn in rubber. */
+export function sharpen(code: Condition, text: string, subject: Part | undefined): Condition | undefined {
+  const rubber = subject !== undefined && RUBBER.has(subject);
+  if (subject === "oil") {
+    if (code === "fouled" && text === "dirty") return "dirty";
+    if (code === "low" || code === "dirty") return code;
+  } else if (code === "low" || code === "dirty") return undefined;
+  if (rubber && /^split/.test(text)) return "torn";
+  if (rubber && code === "sticking" && text === "stiff") return "hardened";
+  if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
+  if (rubber && code === "weak" && text === "soft") return "swollen";
+  if (code === "frozen" && subject && HOLES.has(subject) && /shut/.test(text)) return "plugged";
+  return code;
+}

@@ -1,0 +1,145 @@
+import type { Condition } from "../shapes/codes.ts";
+import { has } from "./chunks.ts";
+import { type ClauseState, carried } from "./clause-state.ts";
+import type { Said } from "./conditions-said.ts";
+import type { Named } from "./noun.ts";
+import type { Scene } from "./scene.ts";
+import { saysAgain, verdictFirst } from "./verdict-first.ts";
+
+/** Conditions that somebody or something does to a part. */
+const DEEDS = new Set<Condition>([
+  "stripped",
+  "cross_threaded",
+  "kinked",
+  "bent",
+  "broken",
+  "cracked",
+  "torn",
+  "cut",
+  "dented",
+  "damaged",
+  "galled",
+  "rounded",
+  "pinched",
+  "burnt",
+  "scored",
+  "scratched",
+  "nicked",
+  "eroded",
+  "holed",
+  "chipped",
+  "washed_out",
+  "flattened",
+  "plugged",
+]);
+
+interface Target {
+  nouns: Named[];
+  named: boolean;
+  /** one past the last chunk taken */
+  to: number;
+  /** first chunk of the part */
+  span: number;
+}
+
+export function partOf(
+  scene: Scene,
+  state: ClauseState,
+  said: readonly Said[],
+  start: number,
+  end: number,
+): Target | undefined {
+  const subject = state.subject;
+  const last = said.at(-1) as Said;
+  const here = scene.at(end);
+  const subjectNouns = (): Target => ({
+    nouns: subject?.nouns ?? [],
+    named: true,
+    to: end,
+    span: subject?.nouns[0]?.from ?? start,
+  });
+  // "stuck down in the body": where a seal sticks is a place
+  if (last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
+    const held = subject ? subjectNouns() : { nouns: carried(scene, state), named: false, to: end, span: start };
+    let at = end;
+    while (scene.isPlain(at) || has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
+    const where = scene.at(at)?.senses;
+    if (where?.place ?? (where?.part === "body" ? "body" : undefined)) {
+      last.place = where?.place ?? "body";
+      return { ...held, to: at + 1 };
+    }
+    if (where?.part) return { ...held, to: at + 1 };
+  }
+  const prepAt = prepositionAt(scene, end);
+  // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
+  const direct =
+    scene.at(end)?.senses.place || (/(?:out|out of|from)$/.test(scene.at(last.at)?.text ?? "") && last.form === "has")
+      ? scene.nouns(end, "object")
+      : undefined;
+  const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
+  const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
+  if (open && subject) {
+    if (last.code === "fouled" || last.form === "has") {
+      // "cage has scale on the inside" stays the cage's
+      return subjectNouns();
+    }
+    return subjectNouns();
+  }
+  if (objects && (last.form !== "is" || here)) {
+    const followed = scene.predicateFollows(objects.end) && !saysAgain(scene, objects.end);
+    if (!followed || last.form === "has")
+      return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
+  }
+  // "torn diaphragm": a condition that stands before its part
+  if (last.form === "is") {
+    const behind = scene.nouns(end, "object");
+    const first = behind?.nouns[0];
+    // "somebody stripped the inlet threads": said as a deed
+    if (
+      behind &&
+      first?.part &&
+      first.det &&
+      end === last.at + 1 &&
+      DEEDS.has(last.code) &&
+      !has(scene.at(start - 1), "is")
+    )
+      return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+    if (
+      behind &&
+      first?.part &&
+      !first.det &&
+      end === last.at + 1 &&
+      !scene.predicateFollows(behind.end) &&
+      (has(scene.at(start - 1), "det") ||
+        has(scene.at(start - 1), "found") ||
+        !subject ||
+        has(scene.at(start - 1), "fresh") ||
+        state.found !== undefined)
+    )
+      return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+  }
+  // "broke the egg": done to something that is none of the valve's
+  if (DEEDS.has(last.code) && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
+    return undefined;
+  const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
+  if (behind && !open) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+  if (subject) return { ...subjectNouns(), named: subject.open };
+  const carriedParts = carried(scene, state);
+  if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
+    return undefined;
+  return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+function prepositionAt(scene: Scene, from: number): number {
+  let at = from;
+  while (
+    scene.isPlain(at) &&
+    !has(scene.at(at), "prep") &&
+    at < from + 3 &&
+    !has(scene.at(at), "is") &&
+    !has(scene.at(at), "it")
+  )
+    at += 1;
+  while (has(scene.at(at), "prep") && has(scene.at(at + 1), "prep")) at += 1;
+  return has(scene.at(at), "prep") ? at : -1;
+}

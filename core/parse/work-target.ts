@@ -1,0 +1,133 @@
+import { TOOLS } from "../vocabulary/talk.ts";
+import { has, range } from "./chunks.ts";
+import { type ClauseState, carried } from "./clause-state.ts";
+import { isParticle } from "./neighbours.ts";
+import type { Named, Noun } from "./noun.ts";
+import { pronoun } from "./pronouns.ts";
+import type { Scene } from "./scene.ts";
+import type { Form } from "./works.ts";
+
+interface WorkTarget {
+  nouns: Named[];
+  named: boolean;
+  from: number;
+  to: number;
+}
+
+export function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): WorkTarget | undefined {
+  const subject = state.subject;
+  let next = at + 1;
+  while (
+    scene.at(next) &&
+    (isParticle(scene, next) ||
+      (scene.isPlain(next) &&
+        !has(scene.at(next), "det") &&
+        !has(scene.at(next), "it") &&
+        !has(scene.at(next), "prep") &&
+        !has(scene.at(next), "and") &&
+        /^(?:just|really|also|all|then|up|pretty|good|right|real|well|of|then)$/.test(scene.at(next)?.text ?? "")))
+  )
+    next += 1;
+  if (scene.at(next)?.text === "to" && form === "noun") next += 1;
+  // "cleaned the crud out of the vent hole", "put grease on the stem"
+  const through = throughDirt(scene, next);
+  if (through) return { nouns: through.nouns, named: true, from: at, to: through.end };
+  // "replaced the torn diaphragm": what was found stands inside the object's name
+  const inner = innerCondition(scene, next);
+  const objects = inner ? undefined : scene.nouns(next, "object");
+  if (inner) {
+    for (const noun of inner.nouns.nouns) {
+      if (!noun.part) continue;
+      scene.drafts.push({
+        entry: {
+          type: "finding",
+          condition: inner.code,
+          part: noun.part,
+          ...(noun.place ? { place: noun.place } : {}),
+        },
+        chunks: range(inner.at, inner.nouns.end),
+        rule: "finding_inside",
+        named: true,
+      });
+    }
+    return { nouns: inner.nouns.nouns, named: true, from: at, to: inner.nouns.end };
+  }
+  const open = subject?.open === true;
+  if (objects && objects.nouns[0]) {
+    const first = objects.nouns[0];
+    const loose =
+      (subject !== undefined || scene.drafts.length > 0) &&
+      !first.det &&
+      first.count === undefined &&
+      !first.fresh &&
+      !first.both &&
+      scene.predicateFollows(objects.end);
+    const passive =
+      open &&
+      (form === "past" || form === "noun" || (form === "ing" && state.not !== undefined)) &&
+      !first.det &&
+      !first.count;
+    if (!loose && !passive) {
+      if (first.one || first.other) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
+      return { nouns: objects.nouns, named: true, from: at, to: objects.end };
+    }
+  }
+  if (open && subject)
+    return { nouns: subject.nouns, named: true, from: Math.min(subject.nouns[0]?.from ?? at, at), to: at + 1 };
+  const it = scene.at(next);
+  if (it?.text === "all" && scene.countAt(next + 1) !== undefined)
+    return {
+      nouns: [{ ...(carried(scene, state)[0] ?? { part: undefined }), count: scene.countAt(next + 1) }],
+      named: false,
+      from: at,
+      to: next + 2,
+    };
+  if (has(it, "it") && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
+  if (it?.number && scene.countAt(next) !== undefined) {
+    const target = carried(scene, state)[0] ?? { part: undefined };
+    return { nouns: [{ ...target, count: scene.countAt(next) }], named: false, from: at, to: next + 1 };
+  }
+  // a verb with an object that the log does not know is about something else
+  if (it && (it.unknown || it.talk)) return undefined;
+  if (has(it, "det") && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
+  if (
+    (has(it, "det") || (it && /^(?:my|his|her|your|the)$/.test(it.text))) &&
+    (scene.at(next + 1)?.unknown || scene.at(next + 1)?.talk)
+  )
+    return undefined;
+  if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
+  return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
+}
+
+/** "cleaned the sand off the cage": the dirt is what the cleaning takes away, the part stands behind it. */
+function throughDirt(scene: Scene, from: number): { nouns: Noun[]; end: number } | undefined {
+  let at = from;
+  while (has(scene.at(at), "det") || scene.at(at)?.senses.severity) at += 1;
+  const dirt = scene.at(at);
+  if (
+    !dirt?.senses.condition?.some(
+      (one) =>
+        one.form === "has" &&
+        (one.code === "fouled" || one.code === "corroded" || one.code === "frozen" || one.code === "plugged"),
+    )
+  )
+    return undefined;
+  let next = at + 1;
+  while (has(scene.at(next), "prep") || isParticle(scene, next)) next += 1;
+  if (next === at + 1) return undefined;
+  return scene.nouns(next, "object");
+}
+
+function innerCondition(
+  scene: Scene,
+  from: number,
+): { code: "torn"; at: number; nouns: { nouns: Noun[]; end: number } } | undefined {
+  let at = from;
+  while (has(scene.at(at), "det") && !scene.at(at)?.senses.condition) at += 1;
+  const chunk = scene.at(at);
+  const condition = chunk?.senses.condition?.find((one) => one.form === "is" && one.code !== "ok");
+  if (!chunk || !condition || chunk.senses.part || at === from) return undefined;
+  const nouns = scene.nouns(at + 1, "object");
+  if (!nouns || scene.predicateFollows(nouns.end)) return undefined;
+  return { code: condition.code as "torn", at, nouns };
+}
