@@ -63,6 +63,28 @@ inBrowser("hands in gloves, or on keys alone", () => {
     await page.locator(".ticket").waitFor();
   });
 
+  it("keeps every fold and link of the card at 20 mm too", async () => {
+    const { page } = device;
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto(`${server.address}#/bench`);
+    await page.fill("#words", "lcv 900");
+    await page.press("#words", "Enter");
+    await page.locator(".invite").waitFor();
+    for (const words of ["seat worn both sides", "frobnicator squeals"]) await say(page, words);
+    await page.locator(".not-read").waitFor();
+    const small = await page.evaluate(
+      (least) =>
+        [...document.querySelectorAll(".bench summary, .bench a, .bench button, .bench select, .bench input")]
+          .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < least)
+          .map((one) => `${one.tagName} ${one.textContent}: ${one.getBoundingClientRect().height}`),
+      GLOVE_PX - 0.5,
+    );
+    expect(small).toEqual([]);
+    await page.fill("#words", "close it out");
+    await page.press("#words", "Enter");
+    await page.locator(".choosing").waitFor();
+  });
+
   it("keeps every primary control of the bench at 20 mm and inside the screen", async () => {
     const { page } = device;
     await page.goto(`${server.address}#/bench`);
