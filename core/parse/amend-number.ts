@@ -1,4 +1,5 @@
 import type { Entry, Reading } from "../shapes/entry.ts";
+import { UNIT_ROWS } from "../vocabulary/measures.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
 import { findMeasures } from "./measures.ts";
@@ -9,7 +10,8 @@ import { lastIndex, replaceAt } from "./standing.ts";
 export function bareNumberLeads(scene: Scene): boolean {
   const at = scene.chunks.findIndex((one) => !one.senses.plain || one.number !== undefined);
   const chunk = scene.chunks[at];
-  if (!chunk?.number || chunk.used) return false;
+  // "the short one" is no number
+  if (!chunk?.number || chunk.used || (chunk.number.bareOne && scene.chunks.length > 1)) return false;
   const next = scene.chunks[at + 1];
   return !(
     next?.senses.part ||
@@ -61,23 +63,13 @@ export function amendNumber(before: readonly Entry[], fragment: Fragment): Entry
   const count = bareNumber(fragment.scene);
   if (!count || finding) return undefined;
   const last = before.at(-1);
-  const at =
-    before.length -
-    1 -
-    [...before]
-      .reverse()
-      .findIndex(
-        (one) =>
-          one.type === "reading" ||
-          (one.type !== "test" && "count" in one && one.count !== undefined) ||
-          one.type === "need",
-      );
-  const old = before[at];
-  if (!old || !last) return undefined;
+  if (!last) return undefined;
   // the nearest number spoken is the one corrected
   const numbered = lastNumbered(before);
   const target = numbered >= 0 ? before[numbered] : undefined;
   if (target?.type === "reading") {
+    // "forty minutes" puts no pressure right
+    if (count.unit && count.unit !== target.unit && kindOf(count.unit) !== kindOf(target.unit)) return undefined;
     const next: Reading = { ...target, value: count.value };
     if (count.upper === undefined) delete next.upper;
     else next.upper = count.upper;
@@ -91,6 +83,8 @@ export function amendNumber(before: readonly Entry[], fragment: Fragment): Entry
     return replaceAt(before, before.length - 1, { ...last, count: count.value });
   return undefined;
 }
+
+const kindOf = (unit: string) => UNIT_ROWS.find((row) => row.code === unit)?.of;
 
 const specific = (reading: Reading) => reading.quantity.endsWith("_pressure");
 
@@ -121,7 +115,7 @@ function bareNumber(scene: Scene): { value: number; upper?: number; unit?: strin
       upper: measure.upper,
       unit: measure.unit === "pound" || measure.unit === "degree" ? undefined : measure.unit,
     };
-  const chunk = scene.chunks.find((one) => one.number);
+  const chunk = scene.chunks.find((one) => one.number && !(one.number.bareOne && scene.chunks.length > 2));
   if (!chunk?.number) return undefined;
   const others = scene.chunks.some((one) => one.unknown || one.talk || one.senses.part);
   if (others && !bareNumberLeads(scene)) return undefined;

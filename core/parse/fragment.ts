@@ -65,21 +65,37 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     if (one.hazard || one.command) one.used = true;
   }
   for (const { noun } of measures.readings) if (noun) scene.use(...range(noun.from, noun.to));
-  const readings = measures.readings.map((measure) => readingDraft(measure));
+  const told = toldBySomebody(scene);
+  const readings = measures.readings.map((measure) => readingDraft(measure)).filter((draft) => !told(draft));
   for (const draft of readings) scene.use(...draft.chunks);
-  const tested = settled.map(
-    (test): Draft => ({
-      entry: { type: "test", test: test.test, result: test.result },
-      chunks: test.chunks.length > 0 ? test.chunks : [test.at],
-      rule: "test",
-      named: true,
-    }),
-  );
+  const tested = settled
+    .map(
+      (test): Draft => ({
+        entry: { type: "test", test: test.test, result: test.result },
+        chunks: test.chunks.length > 0 ? test.chunks : [test.at],
+        rule: "test",
+        named: true,
+      }),
+    )
+    .filter((draft) => !told(draft));
   return {
     scene,
     drafts: order(scene, oneEach(scene.drafts), readings, tested),
     named: scene.named,
     recent: scene.recent,
+  };
+}
+
+/** "operator says it's leaking by": what others tell is not what was found here, and stays unread. */
+function toldBySomebody(scene: Scene): (draft: Draft) => boolean {
+  const from = scene.chunks.findIndex((one) => has(one, "reported"));
+  if (from < 0) return () => false;
+  const back = scene.chunks.findIndex((one, at) => at > from && has(one, "but") && !has(one, "is"));
+  return (draft) => {
+    const start = Math.min(...draft.chunks);
+    const told = start > from && (back < 0 || start < back);
+    if (told) for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+    return told;
   };
 }
 

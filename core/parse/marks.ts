@@ -3,7 +3,7 @@ import { PLAIN } from "../vocabulary/grammar.ts";
 import type { Chunk } from "./chunks.ts";
 import type { Mark } from "./listening.ts";
 import type { Scene } from "./scene.ts";
-import type { Word } from "./words.ts";
+import { MOST_WORDS, type Word } from "./words.ts";
 
 /** Step 7: what each stretch of the phrase was taken for, and which words were taken for nothing. */
 export function marksOf(scene: Scene, words: readonly Word[]): Mark[] {
@@ -73,6 +73,12 @@ export function unreadOf(
     else open = { from: word.from, to: word.to };
   }
   close();
+  // a phrase too long to be read to its end is kept to its end
+  const lastWord = words[words.length - 1];
+  if (words.length >= MOST_WORDS && lastWord && lastWord.to < text.length) {
+    unread.push({ phrase, text: text.slice(lastWord.to), at: [lastWord.to, text.length] });
+    extra.push({ at: [lastWord.to, text.length], as: "unread" });
+  }
   // plain words between two unread ones were taken into the unread stretch
   const kept = extra.filter(
     (mark) => mark.as === "unread" || !unread.some((one) => mark.at[0] >= one.at[0] && mark.at[1] <= one.at[1]),

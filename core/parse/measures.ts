@@ -83,6 +83,7 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   if (!unit) return undefined;
   const text = chunks[unitAt]?.text ?? "";
   const after = chunks[unitAt + 1];
+  if (text === "in" && (chunks[at - 1]?.senses.placing || chunks[at - 1]?.senses.work)) return undefined;
   // "put four in", "got 3 in there": a unit only where it is written as one
   if (
     text === "in" &&

@@ -28,11 +28,15 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
   if (current.length >= 2) return strip(current).map((one) => ({ part: one.part, place: one.place }));
   const last = current[0];
   if (!last?.part) return [{ part: undefined }];
+  // "gasket's torn, o ring's cut" and then "replaced both"
+  const before = [...new Set(scene.carry.last.flatMap((entry) => ("part" in entry && entry.part ? [entry.part] : [])))];
+  if (here.length === 0 && before.length === 2 && !last.both && last.part === before[1])
+    return before.map((part) => ({ part }));
   // there is one seat, one plug: "both" after those means the two parts named last
   const alone = !/ring|bolting|nut|threads|gasket|diaphragm|spring|fitting|port|seals|tubing|housing/.test(last.part);
   const pair = scene.recent.filter((one) => one.part !== undefined).slice(-2);
   if (alone && pair.length === 2) return pair.map((one) => ({ part: one.part, place: one.place }));
-  if (last.both) return [{ part: last.part, count: both ? 2 : 2 }];
+  if (last.both) return [{ part: last.part, count: 2 }];
   if (last.plural || last.count) return [{ part: last.part, place: last.place, count: both ? 2 : undefined }];
   const recent = scene.recent.filter((one) => one.part !== undefined).slice(-2);
   if (recent.length === 2) return recent.map((one) => ({ part: one.part, place: one.place }));

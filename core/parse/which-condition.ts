@@ -2,6 +2,7 @@ import type { Condition, Part } from "../shapes/codes.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
+import { isPressure, isRate } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 import { verdictFirst } from "./verdict-first.ts";
 
@@ -141,7 +142,8 @@ export function choose(
   const code = sharpen(first.code, chunk.text, subject);
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
-  if (code === "leaking" && next?.used && next.number) {
+  const unit = scene.at(at + 2)?.senses.unit;
+  if (code === "leaking" && next?.used && next.number && (isRate(unit) || isPressure(unit) || unit === "pound")) {
     chunk.used = true;
     return undefined;
   }

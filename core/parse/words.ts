@@ -37,7 +37,7 @@ const SIGNS: Record<string, string> = wordTable({
 const DIGIT = /^[\d.]/;
 
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
-const MOST_WORDS = 2000;
+export const MOST_WORDS = 2000;
 
 export function splitWords(text: string): Word[] {
   const words: Word[] = [];
