@@ -15,7 +15,7 @@ const SCREENS: { route: Route; name: string }[] = [
   { route: { screen: "reliability" }, name: "Fleet" },
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },
-  { route: { screen: "words" }, name: "Site words" },
+  { route: { screen: "words" }, name: "Words" },
 ];
 
 /** What every screen of the desk stands in: its sign, the way to the others, the light. */
