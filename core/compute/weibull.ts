@@ -1,5 +1,6 @@
 import { chiSquareOneQuantile } from "./normal-quantile.ts";
 import { type CountedLife, type Lives, prepareLives } from "./weibull-likelihood.ts";
+import { climb } from "./weibull-newton.ts";
 import { type Fence, highest, type Peak, type ShapeRange } from "./weibull-peak.ts";
 import { farthest, type Level } from "./weibull-region.ts";
 
@@ -53,7 +54,7 @@ export function fitWeibull(lives: readonly CountedLife[], options: { shape?: num
   if ("why" in prepared) return { ok: false, problem: "no_estimate", why: prepared.why };
   const data = prepared.lives;
   const range: ShapeRange = { least: shape ?? LEAST_SHAPE, greatest: shape ?? GREATEST_SHAPE };
-  const { peak, agreed } = climb(data, range, shape === undefined ? STARTS : [shape]);
+  const { peak, agreed } = top(data, range, shape === undefined ? STARTS : [shape]);
   if (!Number.isFinite(peak.l) || !Number.isFinite(peak.a))
     return { ok: false, problem: "no_estimate", why: "the lives lie too far apart to be reckoned" };
   const held =
@@ -86,15 +87,21 @@ export function fitWeibull(lives: readonly CountedLife[], options: { shape?: num
   };
 }
 
-/** Shapes to climb from: early failures, wear, and lives that all end together. */
-const STARTS: readonly number[] = [2, 0.7, 8];
+/** Shapes to climb from, one on either side of where wear mostly lies. */
+const STARTS: readonly number[] = [1.2, 5];
 
 /**
  * The highest of several climbs. The likelihood has one top, so they must meet: where they do not, the steps ran out
  * or the digits did, and the fit says that it did not converge.
  */
-function climb(data: Lives, range: ShapeRange, starts: readonly number[]): { peak: Peak; agreed: boolean } {
-  const peaks = starts.map((b) => highest(data, range, { a: 0, b }));
+function top(data: Lives, range: ShapeRange, starts: readonly number[]): { peak: Peak; agreed: boolean } {
+  const free = range.least < range.greatest;
+  const quick = free ? starts.map((b) => climb(data, range, { a: 0, b })) : [];
+  // A top at the edge of the range, or a climb that lost its way, is for the careful search, from every start.
+  const peaks =
+    quick.length > 0 && quick.every((one) => one !== undefined)
+      ? quick
+      : starts.map((b) => highest(data, range, { a: 0, b }));
   const peak = peaks.reduce((best, one) => (one.l > best.l ? one : best));
   const agreed = peaks.every((one) => one.converged && peak.l - one.l <= 1e-8 * (1 + Math.abs(peak.l)));
   return { peak, agreed };

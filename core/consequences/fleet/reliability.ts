@@ -47,7 +47,9 @@ export function fleetReliability(
     families: names.map((family) => ({ family, ...rateOf(counted.filter((one) => one.family === family)) })),
     valves: counted
       .map((one) => judge(one, fleet))
-      .sort((a, b) => b.expected - a.expected || (a.tag < b.tag ? -1 : a.tag > b.tag ? 1 : 0)),
+      .sort(
+        (a, b) => b.expected - a.expected || b.failures - a.failures || (a.tag < b.tag ? -1 : a.tag > b.tag ? 1 : 0),
+      ),
     counts: COUNTS,
     source: `${RATE_SOURCE}; ${TREND_SOURCE}; expected trouble: a valve's own count drawn towards the fleet's rate, as a gamma prior of one failure does`,
   };
@@ -113,8 +115,11 @@ function judge(one: Counted, fleet: FleetRate): TroubledValve {
 function evidence(one: Counted, expected: number, trend: FailureTrend | undefined): string[] {
   const failures = one.ages.length;
   const times = failures === 0 ? "no failure" : failures === 1 ? "1 failure" : `${failures} failures`;
+  const about = `about ${figure(expected)} to be expected in the next year`;
   const lines = [
-    `${times} in ${figure(one.years)} ${one.years === 1 ? "year" : "years"}${one.degraded > 0 ? `, and worn parts found on ${one.degraded === 1 ? "1 other day" : `${one.degraded} other days`}` : ""}; about ${figure(expected)} to be expected in the next year`,
+    one.years === 0
+      ? `first seen today, so the fleet's rate is taken: ${about}`
+      : `${times} in ${figure(one.years)} ${one.years === 1 ? "year" : "years"}${one.degraded > 0 ? `, and worn parts found on ${one.degraded === 1 ? "1 other day" : `${one.degraded} other days`}` : ""}; ${about}`,
   ];
   const last = one.events.findLast((event) => event.severity === "critical");
   if (last) lines.push(`last failure ${spokenDate(last.on)}: ${eventWords(last)}`);

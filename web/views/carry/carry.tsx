@@ -69,7 +69,7 @@ function Lines({ list }: { list: CarryList }) {
   return (
     <>
       <p class="count">
-        {list.visits} {list.visits === 1 ? "valve" : "valves"} with work due by {list.days} days from today
+        {list.visits} {list.visits === 1 ? "valve" : "valves"} with work due in the next {list.days} days
       </p>
       {list.unclear.map((one) => (
         <p key={one} class="tell tell-bad" role="alert">
