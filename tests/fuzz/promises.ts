@@ -12,6 +12,8 @@ export interface Broken {
   detail: string;
 }
 
+export const CHATTER_PROMISE = "chatter leaves the log as it was";
+
 /** The note's own text keeps case and stops as heard; everything else of an entry does not know them. */
 const meaning = (entry: Entry): string => (entry.type === "note" ? "note" : bare(entry));
 const meanings = (entries: readonly Entry[]): string => entries.map(meaning).join("\n");
@@ -48,7 +50,7 @@ export function tryPhrase(before: Listening, said: readonly string[], phrase: st
   if (!before.muted) hold("no word is lost in silence", lost(after));
   hold("case, stops and spacing change nothing", differs(before, after, phrase, by));
   hold("undo gives back what stood before", notUndone(before, after));
-  hold("chatter leaves the log as it was", disturbedBy(after, by.pick(CHATTER)));
+  hold(CHATTER_PROMISE, disturbedBy(after, by.pick(CHATTER)));
   return broken;
 }
 
