@@ -2,7 +2,7 @@ import type { Entry, Finding, WorkEntry } from "../shapes/entry.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
 import { placed } from "./places.ts";
-import { lastIndex, lastOnPart, replaceAt } from "./standing.ts";
+import { lastFindingOn, lastIndex, replaceAt } from "./standing.ts";
 
 /** "it's scored", "I mean replaced it", "seat's eroded": a whole finding or work in place of the last. */
 export function amendWhole(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
@@ -15,7 +15,7 @@ export function amendWhole(before: readonly Entry[], fragment: Fragment): Entry[
   let result = [...before];
   for (const { entry, named } of findings) {
     if (entry.type !== "finding") continue;
-    const at = lastOnPart(result, "finding", named ? entry.part : undefined);
+    const at = lastFindingOn(result, named ? entry.part : undefined);
     const old = result[at] as Finding | undefined;
     if (!old) {
       result.splice(lastIndex(result, "finding") + 1, 0, entry);

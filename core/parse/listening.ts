@@ -1,8 +1,9 @@
-import type { Test } from "../shapes/codes.ts";
+/** A session under way: the value that `listen` takes and gives, and what each of its phrases did. */
+
 import type { Ask, Entry, Unread } from "../shapes/entry.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import type { Named } from "./noun.ts";
 import type { Waiting } from "./questions.ts";
+import type { Steps } from "./steps.ts";
 
 /** One stretch of a phrase and what it was taken for: `at` is [first, one past last] character. */
 export interface Mark {
@@ -52,12 +53,6 @@ export interface Listening {
   readonly lexicon: Lexicon;
   /** what stands of each phrase, the last first */
   readonly steps: Steps | undefined;
-}
-
-/** Steps as a chain, so that a phrase more costs the same however long the job is. */
-export interface Steps {
-  readonly last: Step;
-  readonly before: Steps | undefined;
 }
 
 /** The lists of a session are laid out when somebody asks for them, not with every phrase. */
@@ -111,39 +106,11 @@ export class Heard implements Listening {
   }
 }
 
-/** What a phrase left, so that it can be taken back. */
-export interface Step {
-  phrase: number;
-  entries: Entry[];
-  /** the carried parts before it, to which an undo goes back */
-  before: Reference;
-  after: Reference;
-}
-
-export interface Reference {
-  parts: Named[];
-  recent: Named[];
-  lastTest?: Test;
-}
-
-export const NO_REFERENCE: Reference = { parts: [], recent: [] };
-
+/** A session in which nothing has been said yet, with the words it knows. */
 export function emptySession(words: Lexicon): Listening {
   return new Heard({ ask: [], muted: false, steps: undefined, lexicon: words });
 }
 
+/** How many phrases were heard; read without laying out the list of them. */
 export const countOf = (session: Listening): number =>
   session instanceof Heard ? session.count : session.phrases.length;
-
-export function replaceStep(steps: Steps | undefined, old: Step, next: Step): Steps | undefined {
-  if (!steps) return undefined;
-  return steps.last === old
-    ? { last: next, before: steps.before }
-    : { last: steps.last, before: replaceStep(steps.before, old, next) };
-}
-
-/** A key that does not apply is left out. */
-export function without(entry: Entry): Entry {
-  if (Object.values(entry).every((value) => value !== undefined)) return entry;
-  return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as Entry;
-}

@@ -1,4 +1,8 @@
+/** Step 5: one noun phrase, "the two lower bonnet bolts", "the other one", "top of the housing". */
+
 import type { Part, Place } from "../shapes/codes.ts";
+import { type Chunk, has } from "./chunks.ts";
+import { counterpart, oppositePlace, placed } from "./places.ts";
 
 /** A part as a phrase names it. */
 export interface Named {
@@ -28,4 +32,154 @@ export interface Noun extends Named {
 }
 
 /** Words that stand before a part and belong to its name. */
-export const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
+const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
+/** No name is longer than this. */
+const MOST_CHUNKS = 9;
+/** "all the bolts", "that gasket": words for "it" that may also stand before a part. */
+const POINTING = new Set(["that", "this", "those", "these", "all"]);
+
+/** A number that counts things ("four bolts"), and not one with a unit behind it. */
+export function countAt(chunks: readonly Chunk[], index: number): number | undefined {
+  const number = chunks[index]?.number;
+  if (!number || number.fraction || number.upper !== undefined || !Number.isInteger(number.value)) return undefined;
+  if (number.value < 1 || number.value > 200) return undefined;
+  if (chunks[index]?.used || chunks[index + 1]?.senses.unit === "pound") return undefined;
+  return number.value;
+}
+
+/** The noun phrase that starts at `index`; `named` are the parts named last, for "the lower one". */
+export function readNoun(chunks: readonly Chunk[], index: number, named: readonly Named[]): Noun | undefined {
+  const noun: Noun = { part: undefined, from: index, to: index, core: index };
+  const endAt = (core: number) => {
+    noun.core = core;
+    noun.to = core + 1;
+    return finish(chunks, noun, named);
+  };
+  for (let at = index; at < chunks.length && at < index + MOST_CHUNKS; at += 1) {
+    const chunk = chunks[at] as Chunk;
+    if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
+    const senses = chunk.senses;
+    // "on top, lower housing's fine": the place is the last thing's, not this one's
+    if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
+      return undefined;
+    if (senses.part && !isVerbHere(chunks, at)) {
+      noun.part = senses.part;
+      noun.plural = senses.plural;
+      return endAt(at);
+    }
+    const count = countAt(chunks, at);
+    if (has(chunk, "other")) {
+      noun.other = true;
+      return endAt(at);
+    }
+    if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !senses.part) {
+      noun.one = true;
+      return endAt(at);
+    }
+    if (count !== undefined) {
+      // "three of the eight studs": the first counts
+      noun.count ??= count;
+      if (oneOfMany(chunks[at + 1], named)) {
+        noun.one = true;
+        return endAt(at);
+      }
+      if (chunks[at + 1]?.text === "of" || chunks[at + 1]?.text === "of the") at += 1;
+      continue;
+    }
+    if (senses.place && !senses.condition) {
+      noun.place = senses.place;
+      const next = chunks[at + 1];
+      if (next?.text === "of" && has(chunks[at + 2], "it") && !partAhead(chunks, at + 2)) {
+        // "the edge of it"
+        noun.apart = true;
+        noun.one = true;
+        return endAt(at + 2);
+      }
+      if (next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
+        if (!partAhead(chunks, at + 2)) return undefined;
+        noun.apart = true;
+        at += 1;
+      }
+      continue;
+    }
+    if (has(chunk, "fresh")) noun.fresh = true;
+    else if (has(chunk, "old") && chunk.text !== "same") noun.old = true;
+    else if (/^both(?: of the| of them)?$/.test(chunk.text)) noun.both = true;
+    else if (noun.count !== undefined && countsThem(chunks, at)) {
+      noun.one = true;
+      return endAt(at);
+    } else if (chunk.text === "them" && noun.count !== undefined) continue;
+    else if (leadsIn(chunk, chunks[at + 1])) noun.det = true;
+    else return undefined;
+  }
+  return undefined;
+}
+
+/** "two studs are bent and one is missing": the number behind the studs counts some of them. */
+function oneOfMany(next: Chunk | undefined, named: readonly Named[]): boolean {
+  if (!(has(next, "is") || has(next, "has")) || next?.senses.part || has(next, "and")) return false;
+  return named.at(-1)?.plural === true;
+}
+
+/** "two of em are broke". */
+function countsThem(chunks: readonly Chunk[], at: number): boolean {
+  const chunk = chunks[at];
+  return /^(?:them|em|those)$/.test(chunk?.text ?? "") && has(chunk, "it") && !partAhead(chunks, at + 1);
+}
+
+/** "the", "some gaskets", "that gasket". */
+function leadsIn(chunk: Chunk, next: Chunk | undefined): boolean {
+  if (has(chunk, "det") || chunk.text === "of") return true;
+  if (chunk.text === "some" && next?.senses.part) return true;
+  return has(chunk, "it") && POINTING.has(chunk.text);
+}
+
+function partAhead(chunks: readonly Chunk[], index: number): boolean {
+  for (let at = index; at < index + 4; at += 1) {
+    const chunk = chunks[at];
+    if (!chunk) return false;
+    if (chunk.senses.part) return true;
+    if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number))
+      return false;
+  }
+  return false;
+}
+
+/** "vent the actuator": a word that is both part and verb is the verb where an object follows. */
+function isVerbHere(chunks: readonly Chunk[], index: number): boolean {
+  if (!chunks[index]?.senses.work?.some((one) => one.form === "base")) return false;
+  const next = chunks[index + 1];
+  return (has(next, "det") || has(next, "it")) && !has(chunks[index - 1], "det");
+}
+
+/** Takes a place said right behind the part, and settles which part a place makes of it. */
+function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): Noun {
+  const after = chunks[noun.to];
+  // "plug face", "cage bottom": a place right behind the part, unless it begins the next one's name
+  if (after?.senses.place && !noun.place && !after.used && !after.senses.condition) {
+    const next = chunks[noun.to + 1];
+    const opensNext =
+      next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
+    const saidOf = has(next, "is") || next?.senses.condition || has(next, "has") || has(next, "not");
+    if (!opensNext && (ADJECTIVE_PLACES.has(after.senses.place) || saidOf)) {
+      noun.place = after.senses.place;
+      noun.to += 1;
+    }
+  }
+  if (noun.one || noun.other) resolveOne(noun, named.at(-1));
+  else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
+  return noun;
+}
+
+/** Finds what "the lower one" and "the other one" stand for, after the part named last. */
+function resolveOne(noun: Noun, last: Named | undefined): void {
+  if (!last?.part) return;
+  if (noun.other) {
+    noun.part = counterpart(last.part);
+    noun.place = last.place ? oppositePlace(last.place) : undefined;
+  } else if (noun.place && !noun.apart) Object.assign(noun, placed({ part: last.part, place: noun.place }));
+  else {
+    noun.part = last.part;
+    if (!noun.apart) noun.place = last.place;
+  }
+}

@@ -1,6 +1,19 @@
+/** What a phrase leaves for the next one to refer to. */
+
+import type { Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
-import type { Reference } from "./listening.ts";
+import type { Named } from "./noun.ts";
 import type { Draft } from "./scene.ts";
+
+/** Which parts "it" and "them" stand for, and which test a bare "passed" is of. */
+export interface Reference {
+  parts: Named[];
+  /** parts named lately, oldest first, each once */
+  recent: Named[];
+  lastTest?: Test;
+}
+
+export const NO_REFERENCE: Reference = { parts: [], recent: [] };
 
 /** After an amendment, "it" is the part that now stands. */
 export function lastParts(entries: readonly Entry[], old: Reference): Reference {

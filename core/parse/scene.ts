@@ -1,9 +1,11 @@
+/** Step 5: a phrase laid out in chunks, and what has been made of it so far. */
+
 import type { Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { KIND_OF } from "../vocabulary/parts.ts";
 import { type Chunk, has } from "./chunks.ts";
-import { ADJECTIVE_PLACES, type Named, type Noun } from "./noun.ts";
-import { counterpart, oppositePlace, placed } from "./places.ts";
+import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
+import { placed } from "./places.ts";
 
 /** What earlier phrases leave for the next one. */
 export interface Carry {
@@ -45,6 +47,7 @@ export class Scene {
     this.recent = carry.recent;
   }
 
+  /** The chunk at `index`. */
   at(index: number): Chunk | undefined {
     return this.chunks[index];
   }
@@ -56,6 +59,7 @@ export class Scene {
     return at;
   }
 
+  /** "uh", "the": a word without a meaning of its own. */
   isPlain(index: number): boolean {
     const chunk = this.chunks[index];
     return chunk !== undefined && !chunk.unknown && chunk.senses.plain === true;
@@ -63,18 +67,7 @@ export class Scene {
 
   /** A number that counts things, and not one with a unit behind it. */
   countAt(index: number): number | undefined {
-    const number = this.chunks[index]?.number;
-    if (
-      !number ||
-      number.fraction ||
-      number.upper !== undefined ||
-      !Number.isInteger(number.value) ||
-      number.value < 1 ||
-      number.value > 200
-    )
-      return undefined;
-    if (this.chunks[index]?.used || this.chunks[index + 1]?.senses.unit === "pound") return undefined;
-    return number.value;
+    return countAt(this.chunks, index);
   }
 
   #nouns: (Noun | null | undefined)[] = [];
@@ -88,7 +81,7 @@ export class Scene {
   noun(index: number): Noun | undefined {
     const known = this.#nouns[index];
     if (known !== undefined) return known ? { ...known } : undefined;
-    const noun = this.#readNoun(index);
+    const noun = readNoun(this.chunks, index, this.named);
     // "the lower one" depends on what was named last, so it is found anew each time
     if (!noun || !(noun.one || noun.other)) if (noun || !this.#maybeOne(index)) this.#nouns[index] = noun ?? null;
     return noun && { ...noun };
@@ -100,174 +93,10 @@ export class Scene {
     );
   }
 
-  #readNoun(index: number): Noun | undefined {
-    const noun: Noun = { part: undefined, from: index, to: index, core: index };
-    for (let at = index; at < this.chunks.length && at < index + 9; at += 1) {
-      const chunk = this.chunks[at] as Chunk;
-      if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
-      const senses = chunk.senses;
-      // "on top, lower housing's fine": the place is the last thing's, not this one's
-      if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
-        return undefined;
-      if (senses.part && !this.#isVerbHere(at)) {
-        noun.part = senses.part;
-        noun.plural = senses.plural;
-        noun.core = at;
-        noun.to = at + 1;
-        return this.#finish(noun);
-      }
-      const count = this.countAt(at);
-      if (has(chunk, "other")) {
-        noun.other = true;
-        noun.core = at;
-        noun.to = at + 1;
-        return this.#finish(noun);
-      }
-      if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !senses.part) {
-        noun.one = true;
-        noun.core = at;
-        noun.to = at + 1;
-        return this.#finish(noun);
-      }
-      if (count !== undefined) {
-        // "three of the eight studs": the first counts
-        noun.count ??= count;
-        const next = this.chunks[at + 1];
-        if (
-          next &&
-          (has(next, "is") || has(next, "has")) &&
-          !next.senses.part &&
-          !has(next, "and") &&
-          this.named.length > 0 &&
-          this.named.at(-1)?.plural
-        ) {
-          // "two studs are bent and one is missing"
-          noun.one = true;
-          noun.core = at;
-          noun.to = at + 1;
-          return this.#finish(noun);
-        }
-        if (this.chunks[at + 1]?.text === "of" || this.chunks[at + 1]?.text === "of the") at += 1;
-        continue;
-      }
-      if (senses.place && !senses.condition) {
-        noun.place = senses.place;
-        const next = this.chunks[at + 1];
-        if (next?.text === "of" && has(this.chunks[at + 2], "it") && !this.#partAhead(at + 2)) {
-          // "the edge of it"
-          noun.apart = true;
-          noun.one = true;
-          noun.core = at + 2;
-          noun.to = at + 3;
-          return this.#finish(noun);
-        }
-        if (next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
-          if (!this.#partAhead(at + 2)) return undefined;
-          noun.apart = true;
-          at += 1;
-        }
-        continue;
-      }
-      if (has(chunk, "fresh")) {
-        noun.fresh = true;
-        continue;
-      }
-      if (has(chunk, "old") && chunk.text !== "same") {
-        noun.old = true;
-        continue;
-      }
-      if (chunk.text === "both" || chunk.text === "both of the" || chunk.text === "both of them") {
-        noun.both = true;
-        continue;
-      }
-      if (
-        noun.count !== undefined &&
-        (chunk.text === "them" || chunk.text === "em" || chunk.text === "those") &&
-        has(chunk, "it") &&
-        !this.#partAhead(at + 1)
-      ) {
-        // "two of em are broke"
-        noun.one = true;
-        noun.core = at;
-        noun.to = at + 1;
-        return this.#finish(noun);
-      }
-      if (chunk.text === "them" && noun.count !== undefined) continue;
-      if (
-        has(chunk, "det") ||
-        chunk.text === "of" ||
-        (chunk.text === "some" && this.chunks[at + 1]?.senses.part) ||
-        (has(chunk, "it") &&
-          (chunk.text === "that" ||
-            chunk.text === "this" ||
-            chunk.text === "those" ||
-            chunk.text === "these" ||
-            chunk.text === "all"))
-      ) {
-        noun.det = true;
-        continue;
-      }
-      return undefined;
-    }
-    return undefined;
-  }
-
-  #partAhead(index: number): boolean {
-    for (let at = index; at < index + 4; at += 1) {
-      const chunk = this.chunks[at];
-      if (!chunk) return false;
-      if (chunk.senses.part) return true;
-      if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number))
-        return false;
-    }
-    return false;
-  }
-
-  /** "vent the actuator": a word that is both part and verb is the verb where an object follows. */
-  #isVerbHere(index: number): boolean {
-    const senses = this.chunks[index]?.senses;
-    if (!senses?.work?.some((one) => one.form === "base")) return false;
-    const next = this.chunks[index + 1];
-    return (has(next, "det") || has(next, "it")) && !has(this.chunks[index - 1], "det");
-  }
-
-  #finish(noun: Noun): Noun {
-    const after = this.chunks[noun.to];
-    // "plug face", "cage bottom": a place right behind the part, unless it begins the next one's name
-    if (after?.senses.place && !noun.place && !after.used && !after.senses.condition) {
-      const next = this.chunks[noun.to + 1];
-      const opensNext =
-        next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
-      if (
-        !opensNext &&
-        (ADJECTIVE_PLACES.has(after.senses.place) ||
-          has(next, "is") ||
-          next?.senses.condition ||
-          has(next, "has") ||
-          has(next, "not"))
-      ) {
-        noun.place = after.senses.place;
-        noun.to += 1;
-      }
-    }
-    if (noun.one || noun.other) this.#resolveOne(noun);
-    else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
-    return noun;
-  }
-
-  /** Finds what "the lower one" and "the other one" stand for. */
-  #resolveOne(noun: Noun): void {
-    const last = this.named[this.named.length - 1];
-    if (!last?.part) return;
-    const asked = { part: last.part, place: noun.place };
-    if (noun.other)
-      Object.assign(noun, { part: counterpart(last.part), place: last.place ? oppositePlace(last.place) : undefined });
-    else if (noun.place && !noun.apart) Object.assign(noun, placed(asked));
-    else if (noun.apart) noun.part = last.part;
-    else Object.assign(noun, { part: last.part, place: last.place });
-  }
-
-  /** Noun phrases joined by "and" or standing one behind the other. As objects, a last one with a predicate of its own is left alone. */
+  /**
+   * Noun phrases joined by "and" or standing one behind the other: "the seat and the plug". As objects, a last one
+   * with a predicate of its own is left alone.
+   */
   nouns(index: number, as: "subject" | "object"): { nouns: Noun[]; end: number } | undefined {
     const pair = this.pairOfPlaces(index);
     if (pair) return pair;
@@ -376,6 +205,7 @@ export class Scene {
       if (!this.namedHere.some((old) => old.part === one.part && old.place === one.place)) this.namedHere.push(one);
   }
 
+  /** These chunks have been made something of. */
   use(...indices: number[]): void {
     for (const index of indices) {
       const chunk = this.chunks[index];

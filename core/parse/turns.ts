@@ -1,6 +1,48 @@
-/** Where a phrase turns: an undo, an amendment, a note. */
+/** Step 2: where a phrase turns. Each run of words between two turns is read by itself. */
+
+import type { Lexicon } from "../vocabulary/lexicon.ts";
+import { matchAt, OPENS } from "../vocabulary/patterns.ts";
+
+/** "scratch that" undoes, "make that" amends, "note" opens a note: words [from, to). */
 export interface Turn {
   kind: "undo" | "amend" | "note";
   from: number;
   to: number;
+}
+
+/** The turns of a phrase, from left to right; a note takes the rest of it, so nothing turns behind one. */
+export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
+  const turns: Turn[] = [];
+  for (let at = 0; at < words.length; ) {
+    if (!((lexicon.opens.get(words[at] as string) ?? 0) & OPENS.turn)) {
+      at += 1;
+      continue;
+    }
+    const note =
+      matchAt(lexicon.note, words, at) ?? (words[at] === "note" && noteAlone(words, at) ? { end: at + 1 } : undefined);
+    if (note && note.end < words.length && opensNote(words, at)) {
+      turns.push({ kind: "note", from: at, to: note.end });
+      return turns;
+    }
+    const undo = matchAt(lexicon.undo, words, at);
+    const change = matchAt(lexicon.amend, words, at);
+    if (undo && undo.end >= (change?.end ?? 0)) {
+      turns.push({ kind: "undo", from: at, to: undo.end });
+      at = undo.end;
+    } else if (change) {
+      turns.push({ kind: "amend", from: at, to: change.end });
+      at = change.end;
+    } else at += 1;
+  }
+  return turns;
+}
+
+/** "okay note": the bare word leads in where little stands before it. */
+function noteAlone(words: readonly string[], at: number): boolean {
+  return at === 0 || /^(?:okay|ok|uh|um|and|also|so|well|please)$/.test(words[at - 1] ?? "");
+}
+
+/** "a note", "no note": the word as a thing is no lead-in. */
+function opensNote(words: readonly string[], at: number): boolean {
+  return !/^(?:a|the|no|my|his|that|this|any|on|of|sticky|left|quick)$/.test(words[at - 1] ?? "");
 }
