@@ -68,6 +68,7 @@ function Lines({ list }: { list: CarryList }) {
   const stocked = list.lines.some((line) => line.onHand !== undefined);
   return (
     <>
+      <h2 class="rule-head">For the truck</h2>
       <p class="count">
         {list.visits} {list.visits === 1 ? "valve" : "valves"} with work due in the next {list.days} days
       </p>
@@ -76,7 +77,8 @@ function Lines({ list }: { list: CarryList }) {
           On hand, {one}.
         </p>
       ))}
-      <div class="fleet-scroll">
+      {/* it scrolls sideways, so the keyboard must reach it */}
+      <section class="fleet-scroll" tabindex={0} aria-label="What to carry, scrolls sideways">
         <table class="fleet">
           <thead>
             <tr>
@@ -107,7 +109,7 @@ function Lines({ list }: { list: CarryList }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       {list.kits.map((kit) => (
         <p key={`${kit.family} ${kit.size_in}`}>
           <b>

@@ -43,7 +43,8 @@ function Fleet({ made, state }: { made: Reliability; state: State }) {
   return (
     <>
       <h2 class="rule-head">Failures a valve and year</h2>
-      <div class="fleet-scroll">
+      {/* it scrolls sideways, so the keyboard must reach it */}
+      <section class="fleet-scroll" tabindex={0} aria-label="The fleet, scrolls sideways">
         <table class="fleet">
           <thead>
             <tr>
@@ -70,7 +71,7 @@ function Fleet({ made, state }: { made: Reliability; state: State }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       <p class="why">{made.counts}</p>
       <h2 class="rule-head">Worst first</h2>
       <ul class="dues">
