@@ -55,3 +55,4 @@ export {
   taskName,
   whenWords,
 } from "./wording/follows.ts";
+export { openedKits } from "./wording/kits.ts";

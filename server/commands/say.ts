@@ -5,6 +5,7 @@ import {
   consequences,
   type Listening,
   listen,
+  openedKits,
   startListening,
   type Valve,
 } from "../../core/index.ts";
@@ -97,12 +98,12 @@ function tell(heard: Listening, valve: Valve, on: string, p: Painter): string {
   for (const stretch of byValve(heard.entries, valve.tag)) {
     const about = stretch.tag === valve.tag ? valve : { tag: stretch.tag };
     lines.push("", p.head(`What follows${stretch.tag ? ` for ${stretch.tag}` : ""}, job of ${on}`));
-    lines.push(...follows(consequences(about, [], stretch.entries, on), p).map((line) => `  ${line}`));
+    lines.push(...follows(consequences(about, [], stretch.entries, on), about, p).map((line) => `  ${line}`));
   }
   return `${lines.join("\n")}\n`;
 }
 
-function follows(after: Consequences, p: Painter): string[] {
+function follows(after: Consequences, valve: Valve, p: Painter): string[] {
   const inspection = after.due.find((one) => one.task === "seat_inspection")?.on;
   return [
     ...after.followUps.map((one) => {
@@ -113,6 +114,7 @@ function follows(after: Consequences, p: Painter): string[] {
     ...after.due.map((one) => `${dueSentence(one)} ${p.faint(`(${one.why})`)}`),
     ...(after.parts.used.length > 0 ? [`Parts used: ${after.parts.used.map(countedPart).join(", ")}`] : []),
     ...(after.parts.needed.length > 0 ? [`Parts needed: ${after.parts.needed.map(countedPart).join(", ")}`] : []),
+    ...openedKits([...after.parts.used, ...after.parts.needed], valve).map((line) => `  ${p.faint(line)}`),
     ...(after.missing.length > 0 ? [`Not heard yet: ${after.missing.map(partName).join(", ")}`] : []),
     p.faint("Nothing here says that the valve is safe: site procedure governs."),
   ];

@@ -2,7 +2,15 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { consequences } from "../../../core/consequences/index.ts";
 import { spoken, spokenUnit } from "../../../core/consequences/words.ts";
-import { type Check, checkSentence, type FollowUp, followUpWords, isGood, nameOf } from "../../../core/index.ts";
+import {
+  type Check,
+  checkSentence,
+  type FollowUp,
+  followUpWords,
+  isGood,
+  nameOf,
+  openedKits,
+} from "../../../core/index.ts";
 import { PARTS, UNITS } from "../../../core/shapes/codes.ts";
 import { anyDate, anyEntries, anyFleet, anyHistory, anyValve } from "../consequences/any-job.ts";
 
@@ -100,6 +108,12 @@ describe("what follows, in words", () => {
     expect(line({ do: "order", part: "seat", count: 2 })).toBe("Order 2 × seat");
     expect(line({ do: "retest", test: "seat_leak" })).toMatch(/^Repeat the seat leak/);
     expect(line({ do: "retorque", part: "bonnet_bolting" })).toBe("Retorque the bonnet bolting");
+  });
+  test("a kit is opened into its parts, once; a part by itself is not", () => {
+    const kit = { part: "kit" as const, count: 2 };
+    const [line, ...more] = openedKits([kit, { part: "seat", count: 1 }, kit], { family: "globe_control" });
+    expect(line).toMatch(/^2 × kit is 2 × bonnet gasket, .*2 × packing, 2 × diaphragm\.$/);
+    expect(more).toEqual([]);
   });
   /** Reasons are worded where they are found, apart from the rows: both must call a thing by one name. */
   test("a reason and a sentence call every part and unit the same", () => {

@@ -1,4 +1,4 @@
-import type { Share } from "../../../core/index.ts";
+import { openedKits, type Share } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
 import { addressOf } from "../../state/route.ts";
@@ -34,6 +34,11 @@ export function ShareSheet({ share, site, today }: { share: Share; site?: string
       <PartChips parts={consequences.missing} label="Not heard in this job" />
       <PartChips parts={consequences.parts.used} label="Parts used" />
       <PartChips parts={consequences.parts.needed} label="Parts needed" />
+      {openedKits([...consequences.parts.used, ...consequences.parts.needed], share.valve).map((line) => (
+        <p key={line} class="why">
+          {line}
+        </p>
+      ))}
       {share.entries.length > 0 && (
         <>
           <h3>On the card</h3>
