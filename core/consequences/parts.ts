@@ -1,4 +1,5 @@
 import type { Part } from "../shapes/codes.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
 import type { Family } from "../shapes/valve.ts";
 
 /** What kind of thing a part is, where a rule needs to know. */
@@ -44,30 +45,6 @@ export const THREADED: ReadonlySet<Part> = new Set<Part>([
 ]);
 export const GUIDES: ReadonlySet<Part> = new Set<Part>(["guide", "stem_guide"]);
 
-/** The general part that a named one is a kind of. */
-const KIND: Partial<Record<Part, Part>> = {
-  upper_diaphragm: "diaphragm",
-  lower_diaphragm: "diaphragm",
-  upper_housing: "housing",
-  lower_housing: "housing",
-  inlet_threads: "threads",
-  outlet_threads: "threads",
-  seat_gasket: "gasket",
-  cage_gasket: "gasket",
-  bonnet_gasket: "gasket",
-  indicator_gasket: "gasket",
-  cage_o_ring: "o_ring",
-  stem_guide_o_ring: "o_ring",
-  actuator_spring: "spring",
-  indicator_spring: "spring",
-  stem_guide: "guide",
-  lock_nut: "nut",
-  packing_nut: "nut",
-  diaphragm_nut: "nut",
-  bonnet_bolting: "bolting",
-  body_bolting: "bolting",
-};
-
 export function isSoft(part: Part | undefined, family: Family): boolean {
   return part !== undefined && (SOFT.has(part) || family.bill.some((line) => line.part === part && line.soft));
 }
@@ -78,12 +55,12 @@ export function isTrim(part: Part | undefined, family: Family): boolean {
 
 /** True where `kind` is the general word for `part` ("gasket" for the seat gasket). */
 export function isKind(kind: Part | undefined, part: Part): boolean {
-  return kind !== undefined && KIND[part] === kind;
+  return kind !== undefined && KIND_OF[part] === kind;
 }
 
 /** The family's parts that a general word may mean. */
 export function ofKind(kind: Part, family: Family): Part[] {
-  return family.bill.map((line) => line.part).filter((part) => KIND[part] === kind);
+  return family.bill.map((line) => line.part).filter((part) => KIND_OF[part] === kind);
 }
 
 /**

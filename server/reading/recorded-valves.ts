@@ -5,7 +5,15 @@ import type { Store } from "../db/open.ts";
 import { due, entries, jobs, sites, valveRecords, valveStates, valveTags } from "../db/tables.ts";
 import { localDay } from "../moments.ts";
 import { refreshStates } from "./valve-states.ts";
-import { knownValve, readRecord, type Visit } from "./what-is-known.ts";
+import { knownValve, readRecord, todayIn, type Visit, zoneOf } from "./what-is-known.ts";
+
+/** The site's day; over all sites the latest, so that no job of today is taken for one of tomorrow. */
+export async function todayAt(store: Store, site: string | undefined): Promise<string> {
+  if (site !== undefined) return todayIn(await zoneOf(store.db, site));
+  const zones = await store.db.selectDistinct({ zone: sites.zone }).from(sites);
+  const days = [todayIn(undefined), ...zones.map((row) => todayIn(row.zone))];
+  return days.sort().at(-1) as string;
+}
 
 /**
  * Every valve of a site (of all, where none is named) with all its jobs and what stands open and due: five look-ups

@@ -25,7 +25,7 @@ export const TORQUE_RULES: Rule[] = [
             do: "retorque",
             part: entry.part,
             when: "now",
-            why: `${spoken(entry.part)} at ${entry.value}${entry.upper === undefined ? "" : ` to ${entry.upper}`} ${spokenUnit(entry.unit)}, limit ${figure(check.min)} to ${figure(check.max)}`,
+            why: `${spoken(entry.part)} at ${entry.value}${entry.upper === undefined ? "" : ` to ${entry.upper}`} ${spokenUnit(entry.unit)}, limit ${figure(check.min)} to ${figure(check.max)} ${spokenUnit(entry.unit)}`,
             by: [],
           });
         else last.set(entry.part, undefined);

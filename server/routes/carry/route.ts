@@ -2,8 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import { carryList } from "../../../core/index.ts";
 import { PARTS } from "../../../core/shapes/codes.ts";
 import { carryListSchema } from "../../../core/shapes/fleet.ts";
-import { recordedValves } from "../../reading/recorded-valves.ts";
-import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
+import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 
 const STOCK = /^([a-z_]+)(\/[\w-]+(\/\d+(\.\d+)?)?)?:(\d{1,6})$/;
@@ -52,7 +51,7 @@ export function carryRoutes({ store }: Given) {
   routes.openapi(list, async (c) => {
     const { site, days, stock } = c.req.valid("query");
     const valves = await recordedValves(store, site);
-    const today = todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
+    const today = await todayAt(store, site);
     return c.json(carryList(valves, { today, days, ...(stock ? { stock } : {}), ...(site ? { site } : {}) }), 200);
   });
   return routes;

@@ -2,8 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import { exportLines, fleetReliability } from "../../../core/index.ts";
 import { reliabilitySchema } from "../../../core/shapes/fleet.ts";
 import { refusalOf } from "../../errors.ts";
-import { recordedValves } from "../../reading/recorded-valves.ts";
-import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
+import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 
 const query = z.object({ site: blank(z.string().max(80).optional()) });
@@ -32,11 +31,9 @@ const lines = createRoute({
 
 export function reliabilityRoutes({ store }: Given) {
   const routes = router();
-  const today = async (site: string | undefined) =>
-    todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
   routes.openapi(fleet, async (c) => {
     const { site } = c.req.valid("query");
-    return c.json(fleetReliability(await recordedValves(store, site), await today(site), [], site), 200);
+    return c.json(fleetReliability(await recordedValves(store, site), await todayAt(store, site), [], site), 200);
   });
   // Lines are neither text nor JSON to the router's types, so the path is described and served side by side.
   routes.openAPIRegistry.registerPath(lines);
@@ -44,7 +41,7 @@ export function reliabilityRoutes({ store }: Given) {
     const asked = query.safeParse(c.req.query());
     if (!asked.success) throw refusalOf(asked.error, "query");
     const { site } = asked.data;
-    const made = exportLines(await recordedValves(store, site), await today(site));
+    const made = exportLines(await recordedValves(store, site), await todayAt(store, site));
     return c.body(made.map((line) => `${JSON.stringify(line)}\n`).join(""), 200, {
       "content-type": "application/x-ndjson; charset=utf-8",
       "content-disposition": 'attachment; filename="record.jsonl"',

@@ -134,6 +134,7 @@ describe("trends of a repaired valve's failures", () => {
       expect(trend.says).toBe(one.says);
       expect(trend.handbook.freedom).toBe(one.freedom);
       if (one.chi_square_printed) expect(trend.handbook.chiSquare.toFixed(2)).toBe(String(one.chi_square_printed));
+      if (one.one_less_growth) expect(1 - trend.growth).toBeCloseTo(one.one_less_growth, 6);
       if (one.laplace) expect(trend.laplace.u).toBeCloseTo(one.laplace, 4);
       expect(trend.growth > 1).toBe(trend.laplace.u > 0);
     });
