@@ -1,8 +1,8 @@
 import type { Part } from "./shapes/codes.ts";
 import type { Ask, Entry } from "./shapes/entry.ts";
+import { KIND_OF } from "./shapes/part-kinds.ts";
 import type { PastJob } from "./shapes/valve.ts";
 import { nameOfPart } from "./vocabulary/names.ts";
-import { KIND_OF } from "./vocabulary/parts.ts";
 
 /**
  * Narrows a general part ("diaphragm") to one of the valve's own bill of parts. What was said stays in `part`;
