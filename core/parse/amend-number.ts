@@ -1,3 +1,5 @@
+/** Step 6: a number put right. */
+
 import type { Entry, Reading } from "../shapes/entry.ts";
 import { UNIT_ROWS } from "../vocabulary/measures.ts";
 import { has } from "./chunks.ts";

@@ -1,3 +1,5 @@
+/** Step 6: a finding, a work or a detail put right. */
+
 import type { Entry, Finding, WorkEntry } from "../shapes/entry.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
@@ -6,7 +8,7 @@ import { lastFindingOn, lastIndex, replaceAt } from "./standing.ts";
 
 /** "it's scored", "I mean replaced it", "seat's eroded": a whole finding or work in place of the last. */
 export function amendWhole(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
-  const said = fragment.drafts.map((draft) => ({ ...draft, entry: draft.entry }));
+  const said = fragment.drafts;
   const findings = said.filter((draft) => draft.entry.type === "finding");
   const works = said.filter((draft) => draft.entry.type === "work");
   const needs = said.filter((draft) => draft.entry.type === "need");

@@ -1,3 +1,5 @@
+/** Step 6: an amendment: "make that five eighths", "correction, the lower one". */
+
 import type { Entry, Finding, ValveEntry } from "../shapes/entry.ts";
 import { amendNumber, bareNumberLeads } from "./amend-number.ts";
 import { amendDetail, amendWhole } from "./amend-said.ts";
@@ -9,7 +11,7 @@ import { lastIndex, replaceAt } from "./standing.ts";
 import { readTagDigits } from "./tags.ts";
 
 /**
- * Step 6: an amendment. The new words replace the matching slot of the last entry of their kind; a new part
+ * The new words replace the matching slot of the last entry of their kind; a new part
  * amends every entry of that phrase that shares the old one; digits alone amend a number or a tag.
  * Returns what the entries become, or nothing where the words amend nothing (then they are plain talk).
  */
@@ -48,6 +50,7 @@ function partThenWork(before: readonly Entry[], whole: Fragment, byPlace: readon
   ];
 }
 
+/** The first slot that the words fit. */
 function amendBy(before: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
   return (
     amendTag(before, words, fragment) ??
@@ -60,6 +63,7 @@ function amendBy(before: readonly Entry[], words: readonly string[], fragment: F
   );
 }
 
+/** "correction, two one four": digits alone, or a tag, rename the valve. */
 function amendTag(before: readonly Entry[], words: readonly string[], fragment: Fragment): Entry[] | undefined {
   const at = lastIndex(before, "valve");
   const valve = before[at] as ValveEntry | undefined;
@@ -81,6 +85,7 @@ function amendTag(before: readonly Entry[], words: readonly string[], fragment: 
   return replaceAt(before, at, { ...valve, tag: `${letters}-${digits.digits}${trailing}` });
 }
 
+/** "I mean three inch". */
 function amendValve(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
   const draft = fragment.drafts.find((one) => one.entry.type === "valve");
   const at = lastIndex(before, "valve");
@@ -88,6 +93,7 @@ function amendValve(before: readonly Entry[], fragment: Fragment): Entry[] | und
   return replaceAt(before, at, { ...(before[at] as ValveEntry), ...draft.entry } as Entry);
 }
 
+/** "correction, it failed". */
 function amendTest(before: readonly Entry[], fragment: Fragment): Entry[] | undefined {
   const at = lastIndex(before, "test");
   const said = fragment.drafts.find((draft) => draft.entry.type === "test")?.entry;

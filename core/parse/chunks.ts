@@ -1,3 +1,5 @@
+/** Step 3: words to chunks, the longest stretch that a row knows. */
+
 import type { Command, Hazard } from "../shapes/codes.ts";
 import { type GrammarRole, PLAIN } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
@@ -7,10 +9,7 @@ import { TALK } from "../vocabulary/talk.ts";
 import { type NumberRead, readNumber } from "./numbers.ts";
 import { readTag } from "./tags.ts";
 
-/**
- * Step 3: words to chunks, the longest stretch that a row knows. A chunk keeps every sense its words can have;
- * the clauses settle which one counts.
- */
+/** A chunk keeps every sense its words can have; the clauses settle which one counts. */
 export interface Chunk {
   /** first and one past last word */
   from: number;
@@ -38,27 +37,9 @@ export const range = (from: number, to: number): number[] =>
 
 const NOTHING: Senses = {};
 const NEGATION = new Set(["no", "not", "isnt", "without", "never", "aint", "zero", "any", "wasnt", "dont", "didnt"]);
-/** What may follow a command without making it talk about something else. */
-const AFTER_COMMAND = new Set([
-  "please",
-  "now",
-  "again",
-  "here",
-  "for",
-  "on",
-  "buddy",
-  "boss",
-  "then",
-  "and",
-  "so",
-  "okay",
-  "ok",
-  "yall",
-  "man",
-  "to",
-]);
 const OFF_TOPIC_PREP = new Set(["of", "in", "with", "for", "from", "at", "about", "to"]);
 
+/** "the seat ring is washed out" → "the", "seat ring", "is", "washed out". */
 export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
   const chunks: Chunk[] = [];
   let at = 0;
@@ -130,6 +111,7 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
 function standsAlone(words: readonly string[], end: number, lexicon: Lexicon): boolean {
   const next = words[end];
   if (next === undefined) return true;
+  for (let at = end; at < Math.min(words.length, end + 7); at += 1) if (TALK.has(words[at] as string)) return false;
   if (OFF_TOPIC_PREP.has(next)) {
     for (let at = end + 1; at < Math.min(words.length, end + 5); at += 1) {
       const word = words[at] as string;
@@ -138,5 +120,5 @@ function standsAlone(words: readonly string[], end: number, lexicon: Lexicon): b
       if (!PLAIN.has(word) && !lexicon.words.has(word)) return false;
     }
   }
-  return AFTER_COMMAND.has(next) || !TALK.has(next);
+  return true;
 }

@@ -1,13 +1,12 @@
+/** Step 5: what a predicate further on may still refer to. */
+
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { range } from "./chunks.ts";
 import type { Named, Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
-/**
- * Step 5: from left to right through the chunks, each part and what is said of it.
- * The state holds what a predicate further on may still refer to.
- */
+/** The subject, and the small words that change what a predicate means, each by the index of its chunk. */
 export interface ClauseState {
   /** the parts something is said of; `open` until something has been */
   subject: { nouns: Noun[]; open: boolean } | undefined;
@@ -24,6 +23,7 @@ export interface ClauseState {
   since: number;
 }
 
+/** Nothing has been said. */
 export function newState(): ClauseState {
   return {
     subject: undefined,
@@ -38,6 +38,7 @@ export function newState(): ClauseState {
   };
 }
 
+/** Something was said, so the small words before it are spent: "not" in "not worn, bent" reaches "worn" alone. */
 export function renew(state: ClauseState): void {
   if (!state.said) return;
   state.not = undefined;
@@ -48,6 +49,7 @@ export function renew(state: ClauseState): void {
   state.said = false;
 }
 
+/** Drops the small words, said or not: "but" begins anew. */
 export function reset(state: ClauseState): void {
   state.not = undefined;
   state.hedge = undefined;
@@ -57,12 +59,14 @@ export function reset(state: ClauseState): void {
   state.elsewhere = undefined;
 }
 
+/** A clause ended for good: what carries on is its subject alone. */
 export function endClause(state: ClauseState, at: number): void {
   reset(state);
   state.said = true;
   state.since = at;
 }
 
+/** These parts are what is spoken of ("seat and plug …"); `open` while nothing has been said of them. */
 export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], open: boolean): void {
   state.subject = { nouns, open };
   if (!open) {
@@ -90,6 +94,7 @@ export function carried(scene: Scene, state: ClauseState): Named[] {
   return scene.named.length > 0 ? scene.named : [{ part: undefined }];
 }
 
+/** Leaves a work entry on a part, with the small words before it among its chunks. */
 export function emitWork(
   scene: Scene,
   state: ClauseState,

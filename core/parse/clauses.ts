@@ -1,3 +1,5 @@
+/** Step 5: from left to right through the chunks, each part and what is said of it. */
+
 import type { Entry } from "../shapes/entry.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
@@ -11,6 +13,7 @@ import type { Scene } from "./scene.ts";
 import { readPlaceSubject, readSubject, renamePart } from "./subjects.ts";
 import { readWork } from "./works.ts";
 
+/** "seat's washed out, replaced it": leaves findings, work and needs among the drafts of the scene. */
 export function readClauses(scene: Scene): void {
   scene.settle();
   const state = newState();
@@ -46,9 +49,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     if (noun) scene.name([noun]);
     return at + 1;
   }
-  if (has(chunk, "compare")) {
-    if (chunk.text !== "again") return at + 1;
-  }
+  if (has(chunk, "compare") && chunk.text !== "again") return at + 1;
   if (has(chunk, "past")) return setPast(scene, state, at);
   if (has(chunk, "reported")) {
     state.elsewhere = at;
@@ -158,6 +159,7 @@ function hedgeLeads(scene: Scene, at: number): boolean {
   return false;
 }
 
+/** "cage is cracked, maybe". */
 function hedgeLast(scene: Scene): void {
   const last = scene.drafts.at(-1);
   if (last && (last.entry.type === "finding" || last.entry.type === "work"))

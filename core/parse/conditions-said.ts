@@ -1,4 +1,7 @@
+/** Step 5a: conditions said together, each with its degree, extent and place. */
+
 import type { Condition, Extent, Place, Severity } from "../shapes/codes.ts";
+import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
 import { objectAhead } from "./neighbours.ts";
@@ -6,11 +9,10 @@ import { leading, trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { choose } from "./which-condition.ts";
 
-/** Step 5a: what was found, and on which part. */
-
+/** One condition as it was said; `at` is its chunk. */
 export interface Said {
   code: Condition;
-  form: "is" | "has" | "does";
+  form: ConditionForm;
   severity?: Severity;
   extent?: Extent;
   place?: Place;
@@ -166,6 +168,7 @@ function withWhat(scene: Scene, code: Condition, from: number): number {
   return from;
 }
 
+/** Whether another condition of the same group follows: "worn and badly scored". */
 function joinsCondition(scene: Scene, at: number): boolean {
   for (let next = at + 1; next <= at + 4; next += 1) {
     const chunk = scene.at(next);

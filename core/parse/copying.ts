@@ -1,3 +1,5 @@
+/** Step 5d: the same again, on another part. */
+
 import type { Entry } from "../shapes/entry.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, settleSubject } from "./clause-state.ts";
@@ -5,7 +7,7 @@ import type { Noun } from "./noun.ts";
 import { oppositePlace, placed } from "./places.ts";
 import type { Scene } from "./scene.ts";
 
-/** Step 5d: "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
+/** "same on the lower one", "other one too", "ditto for the cage": the last findings and work, on another part. */
 export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
   let from = at;
   while (

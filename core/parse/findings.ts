@@ -1,3 +1,5 @@
+/** Step 5a: what was found, and on which part. */
+
 import type { Finding } from "../shapes/entry.ts";
 import { range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, settleSubject } from "./clause-state.ts";
@@ -9,12 +11,19 @@ import type { Scene } from "./scene.ts";
 import { sharpen } from "./which-condition.ts";
 import { partOf } from "./which-part.ts";
 
+/** Parts that hold no fluid and so cannot leak. */
+const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|travel_indicator|yoke)$/;
+
+/** "badly scored and pitted on the plug": the conditions that start at `start`; the index to go on from. */
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   const group = readGroup(scene, state, start);
   if (!group) return undefined;
   const { said, end } = group;
   const targetRead = partOf(scene, state, said, start, end);
   if (!targetRead) return undefined;
+  // no fluid stands behind these: "the roof leaks every spring" is about a roof
+  if (said.some((one) => one.code === "leaking") && targetRead.nouns.every((noun) => DRY.test(noun.part ?? "")))
+    return undefined;
   const { nouns, named, to, span } = targetRead;
   if (!named && !clauseIsOurs(scene, Math.min(state.since, start), end + 1)) return undefined;
   if (named && talkBehind(scene, to)) return undefined;
@@ -37,6 +46,7 @@ export function readFindings(scene: Scene, state: ClauseState, start: number): n
   return Math.max(to, late?.end ?? 0);
 }
 
+/** One finding for each condition of each part. */
 function emit(
   scene: Scene,
   state: ClauseState,

@@ -1,3 +1,5 @@
+/** Steps 3 to 5: one run of words, free of turns, to drafts of entries. */
+
 import type { Entry } from "../shapes/entry.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { STROKING } from "../vocabulary/tests.ts";
@@ -7,6 +9,7 @@ import { findMeasures, isRate, type Measure } from "./measures.ts";
 import type { Proposal } from "./mishearing.ts";
 import type { Named } from "./noun.ts";
 import { oneEach, order } from "./order.ts";
+import { keptToValve } from "./other-talk.ts";
 import { settleMeasures } from "./quantities.ts";
 import { type Carry, type Draft, Scene } from "./scene.ts";
 import { findTests, settleTests } from "./tests.ts";
@@ -80,7 +83,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     .filter((draft) => !told(draft));
   return {
     scene,
-    drafts: order(scene, oneEach(scene.drafts), readings, tested),
+    drafts: keptToValve(scene, order(scene, oneEach(scene.drafts), readings, tested)),
     named: scene.named,
     recent: scene.recent,
   };
@@ -141,6 +144,7 @@ function leakSaid(scene: Scene): boolean {
   return false;
 }
 
+/** The reading that a measure makes. */
 function readingDraft(measure: Measure): Draft {
   const entry: Entry = {
     type: "reading",

@@ -1,3 +1,5 @@
+/** Step 5b: what was left as it is, or used again. */
+
 import type { Status } from "../shapes/codes.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, reset, settleSubject } from "./clause-state.ts";
@@ -33,8 +35,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     !/\b(?:it|them|em|her|ones?|old|original)\b/.test(chunk.text)
   )
     return undefined;
-  const keep = { not: state.not };
-  const denied = keep.not !== undefined && keep.not === at - 1;
+  const denied = state.not === at - 1;
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
   for (const one of nouns)
@@ -53,6 +54,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   return at + 1;
 }
 
+/** "left the old gasket in" reuses it, "left the gasket alone" leaves its replacement undone. */
 function readLeft(scene: Scene, state: ClauseState, at: number): number | undefined {
   const objects = scene.nouns(at + 1, "object");
   if (!objects) return undefined;

@@ -1,3 +1,5 @@
+/** A mark for each chunk that something was made of. */
+
 import type { Unread } from "../shapes/entry.ts";
 import { PLAIN } from "../vocabulary/grammar.ts";
 import type { Chunk } from "./chunks.ts";
@@ -40,6 +42,7 @@ function kindOf(chunk: Chunk): { as: Mark["as"]; code?: string } {
 /** Words of the small kind, which change nothing said or unsaid. */
 const isPlainWord = (word: string) => PLAIN.has(word) || word.length === 1;
 
+/** The words of a phrase that nothing was made of, joined into stretches, and the marks with them. */
 export function unreadOf(
   text: string,
   words: readonly Word[],

@@ -1,3 +1,5 @@
+/** Step 3a: a run of words as it was meant: read with and without each proposal, the one that makes sense is kept. */
+
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { type Fragment, readFragment } from "./fragment.ts";
@@ -119,6 +121,7 @@ function byConfusions(
     : heard;
 }
 
+/** A word of the trade: a part, what was found or done, a test, a unit, a tag. */
 const isTrade = (one: Chunk): boolean =>
   one.senses.part !== undefined ||
   one.senses.condition !== undefined ||
@@ -143,6 +146,7 @@ function supported(meant: Fragment, proposal: Proposal): boolean {
   });
 }
 
+/** The reading with these proposals taken. */
 function readRespelled(
   words: readonly string[],
   proposals: readonly Proposal[],

@@ -1,3 +1,5 @@
+/** Step 4a: which part a measure is said of ("bonnet bolts torqued to thirty"). */
+
 import type { Quantity } from "../shapes/codes.ts";
 import { has } from "./chunks.ts";
 import { isPressureWord, type Measure } from "./measures.ts";

@@ -1,13 +1,12 @@
+/** Step 4a: numbers with units, and bare numbers behind a word that says what they are of. */
+
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
 import { has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
-/**
- * Step 4a: numbers with units become readings. What a number is of is settled by the nearest word that says so,
- * else by its unit, else by the test or the bolts it is said with.
- */
+/** A number with its unit, "twenty eight foot pounds": chunks [from, to). */
 export interface Measure {
   from: number;
   to: number;
@@ -36,7 +35,7 @@ export const isRate = (unit: string | undefined) => unit !== undefined && RATES.
 
 export const isPressureWord = (quantity: Quantity | undefined) => quantity?.endsWith("pressure") ?? false;
 
-/** Finds numbers with units, and bare numbers behind a word that says what they are of. */
+/** "signal at nine psi", "torqued to twenty six": every measure, from left to right. */
 export function findMeasures(scene: Scene): Measure[] {
   const { chunks } = scene;
   const measures: Measure[] = [];
@@ -58,12 +57,15 @@ export function findMeasures(scene: Scene): Measure[] {
   return measures;
 }
 
-/** "inch and a half": the one is not said. */
+/** "inch and a half", "an inch": the one is not said. */
+export const INCH = /^(?:an )?inch$/;
+
+/** "inch and a half". */
 function inchAndHalf(scene: Scene, at: number): Measure | undefined {
   const [inch, and, fraction] = scene.chunks.slice(at, at + 3);
   if (
     !inch ||
-    !/^(?:an )?inch$/.test(inch.text) ||
+    !INCH.test(inch.text) ||
     and?.text !== "and" ||
     !fraction?.number?.fraction ||
     fraction.number.value >= 1
@@ -98,7 +100,6 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
       ? 0.5
       : 0;
   let end = unitAt + (half ? 3 : 1);
-  // "two pounds of torque": a second word for the same thing
   if (unit === "thou")
     return {
       from: at,
@@ -123,8 +124,7 @@ function bare(scene: Scene, at: number): Measure | undefined {
       next.senses.unit ||
       (has(next, "prep") && next.text.startsWith("of")) ||
       has(next, "one") ||
-      has(next, "fresh") ||
-      has(next, "more" as never))
+      has(next, "fresh"))
   )
     return undefined;
   if (next?.unknown || scene.noun(at)?.part) return undefined;

@@ -1,11 +1,13 @@
+/** Step 3a: words that a recogniser put for trade words ("fowled", "seat wring"). */
+
 import { isEnglish } from "../vocabulary/english.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
 
 /**
- * Step 3a: words that a recogniser put for trade words. This step only proposes; whether a proposal is taken is
- * decided by reading the phrase with and without it and keeping what makes sense.
+ * What may have been meant. This step only proposes; whether a proposal is taken is decided by reading the phrase
+ * with and without it and keeping what makes sense.
  */
 export interface Proposal {
   /** words [from, to) of the phrase are meant as `mean` */
@@ -16,7 +18,7 @@ export interface Proposal {
 
 const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word.slice(0, -1) : word);
 
-/** Known confusions, from left to right, the longest first. */
+/** Known confusions ("seat is eroted"), from left to right, the longest first. */
 export function knownConfusions(words: readonly string[], lexicon: Lexicon): Proposal[] {
   const rows = lexicon.confusions;
   const found: Proposal[] = [];

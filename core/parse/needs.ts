@@ -1,3 +1,5 @@
+/** "order two bonnet gaskets": the need that starts at `at`; the index to go on from. */
+
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
@@ -23,12 +25,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), "onList")) && !has(scene.at(more), "and"))
     more += 1;
   const further = objects && has(scene.at(more), "and") ? scene.nouns(more + 1, "object") : undefined;
-  if (
-    objects &&
-    further &&
-    further.nouns.every((one) => one.part && !one.fresh) &&
-    !scene.predicateFollows(further.end)
-  ) {
+  if (objects && further?.nouns.every((one) => one.part && !one.fresh) && !scene.predicateFollows(further.end)) {
     objects.nouns.push(...further.nouns);
     end = further.end;
   }

@@ -1,7 +1,9 @@
+/** Step 5: what stands right behind a verb or a part. */
+
 import { has } from "./chunks.ts";
 import type { Scene } from "./scene.ts";
 
-/** "a leak in the gasket on his truck". */
+/** "a leak in the gasket on his truck": the part is of something else. */
 export function talkBehind(scene: Scene, to: number): boolean {
   for (let at = to; at < to + 5; at += 1) {
     const chunk = scene.at(at);
@@ -13,13 +15,14 @@ export function talkBehind(scene: Scene, to: number): boolean {
   return false;
 }
 
-/** Whether a verb has something to act on right behind it. */
+/** Whether a verb has something to act on right behind it: "cleaned out the cage". */
 export function objectAhead(scene: Scene, at: number): boolean {
   let next = at + 1;
   while (scene.at(next) && isParticle(scene, next)) next += 1;
   return scene.noun(next)?.part !== undefined || has(scene.at(next), "it") || has(scene.at(next), "det");
 }
 
+/** "out", "up on", "good": a small word that goes with a verb. */
 export const isParticle = (scene: Scene, at: number): boolean => {
   const chunk = scene.at(at);
   return (

@@ -62,6 +62,7 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     // "on top, lower housing's fine": the place is the last thing's, not this one's
     if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
       return undefined;
+    if (senses.part && isSeason(chunks, at)) return undefined;
     if (senses.part && !isVerbHere(chunks, at)) {
       noun.part = senses.part;
       noun.plural = senses.plural;
@@ -146,6 +147,18 @@ function partAhead(chunks: readonly Chunk[], index: number): boolean {
 }
 
 /** "vent the actuator": a word that is both part and verb is the verb where an object follows. */
+const SEASON_LEADS = /^(?:this|last|next|every|since|till|until|by|come|before|after)$/;
+
+/** "leaking since last spring", "since this spring": a time of year, unless something is said of it. */
+function isSeason(chunks: readonly Chunk[], index: number): boolean {
+  if (chunks[index]?.text !== "spring" || !SEASON_LEADS.test(chunks[index - 1]?.text ?? "")) return false;
+  // "replaced this spring"
+  if (chunks[index - 1]?.text === "this" && (chunks[index - 2]?.senses.work || chunks[index - 2]?.senses.placing))
+    return false;
+  const next = chunks[index + 1];
+  return !(next?.senses.condition || next?.senses.work || has(next, "is") || has(next, "has") || has(next, "owed"));
+}
+
 function isVerbHere(chunks: readonly Chunk[], index: number): boolean {
   if (!chunks[index]?.senses.work?.some((one) => one.form === "base")) return false;
   const next = chunks[index + 1];

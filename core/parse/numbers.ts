@@ -1,9 +1,11 @@
-import { COUNT_WORDS, FRACTIONS, ONES, SCALES, SOUND_NUMBERS, TEENS, TENS } from "../vocabulary/numerals.ts";
-
 /**
  * Step 2a: number words to a value. "twenty eight" 28, "a hundred and five" 105, "two and a half" 2.5,
  * "three eighths" 0.375, "point four five" 0.45, "one twenty" 120, "nineteen fifty" 1950, "25 to 30" a range.
  */
+
+import { COUNT_WORDS, FRACTIONS, ONES, SCALES, SOUND_NUMBERS, TEENS, TENS } from "../vocabulary/numerals.ts";
+
+/** A number, and the index after its last word. */
 export interface NumberRead {
   value: number;
   /** high end of a spoken range */
@@ -30,6 +32,7 @@ export function readNumber(words: readonly string[], start: number): NumberRead 
   return between ? undefined : first;
 }
 
+/** A number without a range: "two and a half", "point eight". */
 function readOne(words: readonly string[], start: number): NumberRead | undefined {
   const whole = readWhole(words, start);
   const at = whole ? whole.end : start;
@@ -53,12 +56,14 @@ function readOne(words: readonly string[], start: number): NumberRead | undefine
   return whole.end === start + 1 && words[start] === "one" ? { ...whole, bareOne: true } : whole;
 }
 
+/** "5/8". */
 function readWrittenFraction(words: readonly string[], at: number): NumberRead | undefined {
   const match = /^(\d+)\/(\d+)$/.exec(words[at] ?? "");
   if (!match || Number(match[2]) === 0) return undefined;
   return { value: Number(match[1]) / Number(match[2]), end: at + 1 };
 }
 
+/** "three eighths", "half", "a quarter", "three thirty seconds". */
 function readFraction(words: readonly string[], start: number): NumberRead | undefined {
   const written = readWrittenFraction(words, start);
   if (written) return written;
@@ -79,6 +84,7 @@ function readFraction(words: readonly string[], start: number): NumberRead | und
 
 const small = (word: string) => (/^\d{1,2}$/.test(word) ? Number(word) : undefined);
 
+/** The digits behind a point: "four five", "twenty five". */
 function readDigits(words: readonly string[], start: number): { digits: string; end: number } | undefined {
   let digits = "";
   let at = start;
@@ -138,6 +144,7 @@ const COUNTED = new Set([
   "studs",
 ]);
 
+/** A whole number: "twenty eight", "a hundred and five", "1,950". */
 function readWhole(words: readonly string[], start: number): NumberRead | undefined {
   const first = words[start] ?? "";
   const sound = SOUND_NUMBERS[first];

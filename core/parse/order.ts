@@ -1,3 +1,5 @@
+/** Step 5e: each entry once, and in the order the log keeps them. */
+
 import type { Entry } from "../shapes/entry.ts";
 import { has } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";

@@ -1,5 +1,8 @@
+/** What a place makes of a part, and what stands opposite. */
+
 import type { Part, Place } from "../shapes/codes.ts";
-import { COUNTERPARTS, KIND_OF, PLACED } from "../vocabulary/parts.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
+import { COUNTERPARTS, PLACED } from "../vocabulary/parts.ts";
 
 /** The narrower part that a place makes of a general one, or the part with its place. */
 export function placed(named: { part?: Part; place?: Place }): { part?: Part; place?: Place } {
@@ -29,4 +32,5 @@ const OPPOSITE: Partial<Record<Place, Place>> = {
   outside: "inside",
 };
 
+/** "same on the other side": upper for lower, inlet for outlet. */
 export const oppositePlace = (place: Place): Place => OPPOSITE[place] ?? place;

@@ -1,4 +1,7 @@
+/** Step 5b: what was put in or back on. */
+
 import type { Status, Work } from "../shapes/codes.ts";
+import type { VerbForm } from "../vocabulary/senses.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
@@ -140,23 +143,27 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   return undefined;
 }
 
+/** "threw a new one in". */
 function freshAhead(scene: Scene, at: number): boolean {
   for (let next = at + 1; next < at + 4; next += 1) if (has(scene.at(next), "fresh")) return true;
   return false;
 }
 
+/** "put it on the list": wanted, not placed. */
 function onList(scene: Scene, end: number): boolean {
   for (let at = end; at < end + 2; at += 1) if (has(scene.at(at), "onList")) return true;
   return false;
 }
 
-function statusFrom(scene: Scene, state: ClauseState, form: "base" | "past" | "ing"): Status {
+/** "put it back" done, "gotta put it back" owed, "didn't put it back" declined. */
+function statusFrom(scene: Scene, state: ClauseState, form: VerbForm): Status {
   if (state.not !== undefined && (has(scene.at(state.not), "declined") || has(scene.at(state.not), "not")))
     return "declined";
   if (state.owed !== undefined && (state.did === undefined || state.did < state.owed)) return "needed";
   return form === "past" || state.did !== undefined ? "done" : "needed";
 }
 
+/** Leaves the work on its parts; the index to go on from. */
 function logPlacing(
   scene: Scene,
   state: ClauseState,

@@ -1,19 +1,15 @@
+/** Step 5: the parts that "it", "them" and "both" stand for. */
+
 import type { ClauseState } from "./clause-state.ts";
 import type { Named } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
-/** The parts that "it", "them" and "both" stand for. */
+/** "replaced both" after "gasket's torn, o ring's cut": the gasket and the O-ring. */
 export function pronoun(scene: Scene, state: ClauseState, text: string): Named[] {
   const current: Named[] = state.subject ? state.subject.nouns : scene.named;
   const both = /both|two|pair/.test(text);
   const many = both || /^(?:them|em|those|these|they|all)/.test(text);
-  const strip = (list: readonly Named[]): Named[] =>
-    list.map(({ part, place, plural, both: two, count }) => ({ part, place, plural, both: two, count }));
-  if (!many)
-    return strip(current.length > 0 ? current.slice(-1) : [{ part: undefined }]).map((one) => ({
-      part: one.part,
-      place: one.place,
-    }));
+  if (!many) return current.length > 0 ? current.slice(-1).map(bare) : [bare({ part: undefined })];
   const here = scene.namedHere.filter((one) => one.part !== undefined);
   const lastHere = here.at(-1);
   // "gasket's torn, o ring's cut, replaced both": the two just named, unless the last is many by nature
@@ -24,8 +20,8 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
     !lastHere.both &&
     (both || !/bolting|threads|seals/.test(lastHere.part ?? ""))
   )
-    return here.slice(-2).map((one) => ({ part: one.part, place: one.place }));
-  if (current.length >= 2) return strip(current).map((one) => ({ part: one.part, place: one.place }));
+    return here.slice(-2).map(bare);
+  if (current.length >= 2) return current.map(bare);
   const last = current[0];
   if (!last?.part) return [{ part: undefined }];
   // "gasket's torn, o ring's cut" and then "replaced both"
@@ -35,10 +31,12 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
   // there is one seat, one plug: "both" after those means the two parts named last
   const alone = !/ring|bolting|nut|threads|gasket|diaphragm|spring|fitting|port|seals|tubing|housing/.test(last.part);
   const pair = scene.recent.filter((one) => one.part !== undefined).slice(-2);
-  if (alone && pair.length === 2) return pair.map((one) => ({ part: one.part, place: one.place }));
+  if (alone && pair.length === 2) return pair.map(bare);
   if (last.both) return [{ part: last.part, count: 2 }];
   if (last.plural || last.count) return [{ part: last.part, place: last.place, count: both ? 2 : undefined }];
   const recent = scene.recent.filter((one) => one.part !== undefined).slice(-2);
-  if (recent.length === 2) return recent.map((one) => ({ part: one.part, place: one.place }));
+  if (recent.length === 2) return recent.map(bare);
   return [{ part: last.part, place: last.place, count: both ? 2 : undefined }];
 }
+
+const bare = ({ part, place }: Named): Named => ({ part, place });

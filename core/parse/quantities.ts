@@ -1,8 +1,10 @@
+/** Step 4a: what each measure is of: by the nearest word that says so, else by its unit, its test or its bolts. */
+
 import type { Quantity } from "../shapes/codes.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { nounOf } from "./measured-part.ts";
-import { BOLTED, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measures.ts";
+import { BOLTED, INCH, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
@@ -17,19 +19,13 @@ export function settleMeasures(
   for (const [nth, measure] of measures.entries()) {
     const low = measures[nth - 1]?.to ?? 0;
     const high = measures[nth + 1]?.from ?? scene.chunks.length;
-    if (
-      isTalkOf(
-        scene,
-        low,
-        high,
-        TORQUES.has(measure.unit ?? "") ||
-          PRESSURES.has(measure.unit ?? "") ||
-          measure.unit === "degF" ||
-          measure.unit === "degC" ||
-          RATES.has(measure.unit ?? ""),
-      )
-    )
-      continue;
+    const sure =
+      TORQUES.has(measure.unit ?? "") ||
+      PRESSURES.has(measure.unit ?? "") ||
+      measure.unit === "degF" ||
+      measure.unit === "degC" ||
+      RATES.has(measure.unit ?? "");
+    if (isTalkOf(scene, low, high, sure)) continue;
     const word = measure.quantity ? undefined : nearestQuantity(scene, measure, low, high, claimed);
     const quantity = quantityOf(scene, measure, word?.quantity, low, high, testAt);
     if (quantity === "size") {
@@ -49,12 +45,8 @@ export function settleMeasures(
       });
     } else continue;
     for (let at = measure.from; at < measure.to; at += 1) scene.use(at);
-    if (measure.quantity)
-      for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1)
-        if (scene.chunks[at]?.senses.quantity === measure.quantity) {
-          scene.use(at);
-          break;
-        }
+    const said = bareWord(scene, measure, low);
+    if (said !== undefined) scene.use(said);
   }
   return { readings, sizes };
 }
@@ -205,7 +197,7 @@ function talkFree(scene: Scene, low: number, high: number): boolean {
 function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
   const text = scene.chunks[measure.to - 1]?.text ?? "";
-  if (text !== "inch" && text !== "in" && !/^(?:an )?inch$/.test(scene.chunks[measure.from]?.text ?? "")) return false;
+  if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
   if (next?.senses.part && next.senses.part !== "valve") return false;

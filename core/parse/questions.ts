@@ -1,13 +1,13 @@
+/**
+ * Step 8: the one short question that would settle a real doubt, and the word or two that answer it.
+ * A question is never asked where the trade would not ask.
+ */
+
 import type { Ask, Entry } from "../shapes/entry.ts";
 import { nameOfPart } from "../vocabulary/names.ts";
 import { amend } from "./amend.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
-
-/**
- * Step 8: the one short question that would settle a real doubt, and the word or two that answer it.
- * A question is never asked where the trade would not ask.
- */
 
 /** A number said of bolts or a nut without its unit, waiting for it. */
 export interface Waiting {

@@ -1,9 +1,11 @@
+/** Step 5a: degree, extent and place said before or behind a condition. */
+
 import type { Extent, Place, Severity } from "../shapes/codes.ts";
 import { has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
 import type { Scene } from "./scene.ts";
 
-/** Severity, extent and place said just before. */
+/** Severity, extent and place said just before: "badly eroded", "all sides worn". */
 export function leading(
   scene: Scene,
   state: ClauseState,
@@ -112,6 +114,7 @@ export function trail(
   return { ...found, end };
 }
 
+/** "on the outlet side": a place behind its small words, and not a part's. */
 function placeAhead(scene: Scene, from: number): boolean {
   for (let at = from; at < from + 3; at += 1) {
     const chunk = scene.at(at);

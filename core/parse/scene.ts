@@ -2,7 +2,7 @@
 
 import type { Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
-import { KIND_OF } from "../vocabulary/parts.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";

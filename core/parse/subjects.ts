@@ -1,3 +1,5 @@
+/** Step 5: a part is named, and what follows is said of it. */
+
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { has, range } from "./chunks.ts";
@@ -126,9 +128,10 @@ function ofTheirs(scene: Scene, noun: Noun): boolean {
   return owner && scene.chunks.slice(0, noun.from).some((one) => one.talk) && scene.drafts.length === 0;
 }
 
+/** "upper one's torn, lower one ain't". */
 function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, end: number): boolean {
   const last = [...scene.drafts].reverse().find((draft) => draft.entry.type === "finding");
-  if (!last || last.entry.type !== "finding") return false;
+  if (last?.entry.type !== "finding") return false;
   for (const noun of nouns)
     scene.drafts.push({
       entry: { ...last.entry, part: noun.part, place: noun.place, absent: true },

@@ -1,8 +1,10 @@
+/** Step 2b: a valve's tag, however it is said. */
+
 import { LETTER_SOUNDS, SPELLING_ALPHABET, TAG_GROUPS } from "../vocabulary/letters.ts";
 import { ONES, SOUND_NUMBERS, TEENS, TENS } from "../vocabulary/numerals.ts";
 
 /**
- * Step 2b: a valve's tag, however it is said: "L C V two one three" LCV-213, "pee vee one oh four bravo" PV-104B,
+ * A tag as the log writes it: "L C V two one three" LCV-213, "pee vee one oh four bravo" PV-104B,
  * "hotel victor three three" HV-33, "lcv213". Upper case, one hyphen, a trailing letter kept on.
  */
 export interface TagRead {
@@ -30,6 +32,7 @@ const UNITS_AFTER = new Set([
   "degrees",
 ]);
 
+/** The tag that starts at `start`: "L C V two one three" is LCV-213. */
 export function readTag(words: readonly string[], start: number): TagRead | undefined {
   const group = readLetters(words, start);
   if (!group) return undefined;

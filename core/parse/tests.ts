@@ -1,3 +1,5 @@
+/** "stroke test passed": a test and its verdict, null while none is said. */
+
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";

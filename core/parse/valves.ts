@@ -1,3 +1,5 @@
+/** Step 4c: which valve it is: "L C V two one three, two inch, fail closed". */
+
 import type { ValveEntry } from "../shapes/entry.ts";
 import { range } from "./chunks.ts";
 import type { Measure } from "./measures.ts";

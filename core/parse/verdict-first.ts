@@ -1,3 +1,5 @@
+/** Step 5a: the verdict first, then its part. */
+
 import { has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";

@@ -1,91 +1,14 @@
+/** Step 5a: which of the conditions a word can mean counts here. */
+
 import type { Condition, Part } from "../shapes/codes.ts";
+import { EVERYDAY } from "../vocabulary/conditions.ts";
+import { HOLES, RUBBER } from "../vocabulary/parts.ts";
+import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
-import type { Said } from "./conditions-said.ts";
 import { isPressure, isRate } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 import { verdictFirst } from "./verdict-first.ts";
-
-const RUBBER = new Set<string>([
-  "diaphragm",
-  "upper_diaphragm",
-  "lower_diaphragm",
-  "o_ring",
-  "backup_ring",
-  "packing",
-  "seals",
-  "gasket",
-  "seat_gasket",
-  "cage_gasket",
-  "bonnet_gasket",
-  "indicator_gasket",
-  "cage_o_ring",
-  "stem_guide_o_ring",
-]);
-
-/** Words so common in talk that they say something of a part only right behind it. */
-const EVERYDAY = new Set([
-  "ok",
-  "okay",
-  "good",
-  "fine",
-  "alright",
-  "all right",
-  "great",
-  "clean",
-  "bad",
-  "gone",
-  "hard",
-  "low",
-  "black",
-  "dry",
-  "soft",
-  "rough",
-  "empty",
-  "solid",
-  "sound",
-  "perfect",
-  "decent",
-  "tired",
-  "lazy",
-  "lost",
-  "flat",
-  "stiff",
-  "in good shape",
-  "not good",
-  "not bad",
-  "excellent",
-  "toast",
-  "junk",
-  "shot",
-  "o k",
-  "nasty",
-  "dirty",
-  "no good",
-  "good shape",
-  "rusty",
-  "backing out",
-  "backing off",
-  "backed off",
-  "backed out",
-  "catches",
-  "drags",
-  "catching",
-  "hung up",
-  "play",
-  "not there",
-  "left out",
-  "fell off",
-  "fell out",
-  "score",
-  "break",
-  "jammed",
-  "big",
-  "froze",
-]);
-
-/** Plug and ice block a hole; the same word elsewhere is what it says. */
-const HOLES = new Set<string>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);
 
 /** Which of a chunk's conditions counts here, if any. */
 export function choose(
@@ -93,7 +16,7 @@ export function choose(
   state: ClauseState,
   at: number,
   inGroup: boolean,
-): { code: Condition; form: Said["form"] } | undefined {
+): { code: Condition; form: ConditionForm } | undefined {
   const chunk = scene.at(at) as Chunk;
   const options = chunk.senses.condition ?? [];
   const first = options[0];
@@ -115,8 +38,7 @@ export function choose(
   const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
   const everyday =
     EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
-  if (chunk.text === "painted" && !(HOLES.has(scene.noun(at + 1)?.part ?? "") || HOLES.has(subject ?? "")))
-    return undefined;
+  if (chunk.text === "painted" && !(isHole(scene.noun(at + 1)?.part) || isHole(subject))) return undefined;
   // "shot, that actuator spring": the verdict first, then its part
   const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
   if (everyday && !joined && !turned && (!said || subject === undefined)) return undefined;
@@ -165,6 +87,8 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (rubber && code === "sticking" && text === "stiff") return "hardened";
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
-  if (code === "frozen" && subject && HOLES.has(subject) && /shut/.test(text)) return "plugged";
+  if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;
 }
+
+const isHole = (part: Part | undefined): boolean => part !== undefined && HOLES.has(part);

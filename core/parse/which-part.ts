@@ -1,37 +1,12 @@
-import type { Condition } from "../shapes/codes.ts";
+/** Step 5a: which part a condition is said of. */
+
+import { DEEDS } from "../vocabulary/conditions.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
 import type { Named } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 import { saysAgain, verdictFirst } from "./verdict-first.ts";
-
-/** Conditions that somebody or something does to a part. */
-const DEEDS = new Set<Condition>([
-  "stripped",
-  "cross_threaded",
-  "kinked",
-  "bent",
-  "broken",
-  "cracked",
-  "torn",
-  "cut",
-  "dented",
-  "damaged",
-  "galled",
-  "rounded",
-  "pinched",
-  "burnt",
-  "scored",
-  "scratched",
-  "nicked",
-  "eroded",
-  "holed",
-  "chipped",
-  "washed_out",
-  "flattened",
-  "plugged",
-]);
 
 interface Target {
   nouns: Named[];
@@ -42,6 +17,7 @@ interface Target {
   span: number;
 }
 
+/** "cage is worn", "scoring on the plug", "torn diaphragm": the part before, behind, or carried on. */
 export function partOf(
   scene: Scene,
   state: ClauseState,
@@ -78,13 +54,8 @@ export function partOf(
       : undefined;
   const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
-  if (open && subject) {
-    if (last.code === "fouled" || last.form === "has") {
-      // "cage has scale on the inside" stays the cage's
-      return subjectNouns();
-    }
-    return subjectNouns();
-  }
+  // "cage has scale on the inside" stays the cage's
+  if (open) return subjectNouns();
   if (objects && (last.form !== "is" || here)) {
     const followed = scene.predicateFollows(objects.end) && !saysAgain(scene, objects.end);
     if (!followed || last.form === "has")
@@ -119,10 +90,10 @@ export function partOf(
       return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   }
   // "broke the egg": done to something that is none of the valve's
-  if (DEEDS.has(last.code) && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
+  if (last.form !== "has" && !open && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
     return undefined;
   const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
-  if (behind && !open) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+  if (behind) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   if (subject) return { ...subjectNouns(), named: subject.open };
   const carriedParts = carried(scene, state);
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
@@ -130,6 +101,7 @@ export function partOf(
   return { nouns: carriedParts, named: false, to: end, span: start };
 }
 
+/** The preposition that leads to the part: "pitting right there on the stem". */
 function prepositionAt(scene: Scene, from: number): number {
   let at = from;
   while (

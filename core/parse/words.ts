@@ -1,9 +1,11 @@
-import { wordTable } from "../vocabulary/notation.ts";
-
 /**
  * Step 1: a phrase becomes words, each with its place in the text.
  * Case, punctuation, apostrophes and hyphens do not reach the later steps: speech has none of them.
  */
+
+import { wordTable } from "../vocabulary/notation.ts";
+
+/** A word of a phrase and where it stands in the text. */
 export interface Word {
   /** lower case, letters or digits only ("seats" for "seat's"); a number keeps its point and stroke */
   text: string;
@@ -39,6 +41,7 @@ const DIGIT = /^[\d.]/;
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;
 
+/** "The seat's worn 1/2\"" → "the", "seats", "worn", "1/2", "inch". */
 export function splitWords(text: string): Word[] {
   const words: Word[] = [];
   PIECE.lastIndex = 0;

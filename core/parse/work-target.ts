@@ -1,3 +1,7 @@
+/** Step 5b: which parts a work was done on. */
+
+import type { Condition } from "../shapes/codes.ts";
+import type { WorkForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
@@ -5,8 +9,8 @@ import { isParticle } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
-import type { Form } from "./works.ts";
 
+/** The parts, and the chunks [from, to) they and the verb take. */
 interface WorkTarget {
   nouns: Named[];
   named: boolean;
@@ -14,7 +18,8 @@ interface WorkTarget {
   to: number;
 }
 
-export function workTarget(scene: Scene, state: ClauseState, at: number, form: Form): WorkTarget | undefined {
+/** "lapped the seat", "seat was lapped", "lapped it": the parts behind the verb, before it, or carried on. */
+export function workTarget(scene: Scene, state: ClauseState, at: number, form: WorkForm): WorkTarget | undefined {
   const subject = state.subject;
   let next = at + 1;
   while (
@@ -53,8 +58,8 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: F
     return { nouns: inner.nouns.nouns, named: true, from: at, to: inner.nouns.end };
   }
   const open = subject?.open === true;
-  if (objects && objects.nouns[0]) {
-    const first = objects.nouns[0];
+  const first = objects?.nouns[0];
+  if (objects && first) {
     const loose =
       (subject !== undefined || scene.drafts.length > 0) &&
       !first.det &&
@@ -67,10 +72,7 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: F
       (form === "past" || form === "noun" || (form === "ing" && state.not !== undefined)) &&
       !first.det &&
       !first.count;
-    if (!loose && !passive) {
-      if (first.one || first.other) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
-      return { nouns: objects.nouns, named: true, from: at, to: objects.end };
-    }
+    if (!loose && !passive) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
   }
   if (open && subject)
     return { nouns: subject.nouns, named: true, from: Math.min(subject.nouns[0]?.from ?? at, at), to: at + 1 };
@@ -88,6 +90,7 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: F
     return { nouns: [{ ...target, count: scene.countAt(next) }], named: false, from: at, to: next + 1 };
   }
   // a verb with an object that the log does not know is about something else
+  if (it?.text === "me" || it?.text === "us") return undefined;
   if (it && (it.unknown || it.talk)) return undefined;
   if (has(it, "det") && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
   if (
@@ -118,10 +121,11 @@ function throughDirt(scene: Scene, from: number): { nouns: Noun[]; end: number }
   return scene.nouns(next, "object");
 }
 
+/** "replaced the torn diaphragm": the condition inside the object's name. */
 function innerCondition(
   scene: Scene,
   from: number,
-): { code: "torn"; at: number; nouns: { nouns: Noun[]; end: number } } | undefined {
+): { code: Condition; at: number; nouns: { nouns: Noun[]; end: number } } | undefined {
   let at = from;
   while (has(scene.at(at), "det") && !scene.at(at)?.senses.condition) at += 1;
   const chunk = scene.at(at);
@@ -129,5 +133,5 @@ function innerCondition(
   if (!chunk || !condition || chunk.senses.part || at === from) return undefined;
   const nouns = scene.nouns(at + 1, "object");
   if (!nouns || scene.predicateFollows(nouns.end)) return undefined;
-  return { code: condition.code as "torn", at, nouns };
+  return { code: condition.code, at, nouns };
 }

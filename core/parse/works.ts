@@ -1,4 +1,7 @@
+/** Step 5b: what was done, is owed, or was declined. */
+
 import type { Status, Work } from "../shapes/codes.ts";
+import type { WorkForm } from "../vocabulary/senses.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import { objectAhead, talkBehind } from "./neighbours.ts";
@@ -6,10 +9,7 @@ import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 import { workTarget } from "./work-target.ts";
 
-/** Step 5b: what was done, is owed, or was left. */
-
-export type Form = "base" | "past" | "ing" | "noun";
-
+/** "lapped the seat", "needs new packing": the work that starts at `at`; the index to go on from. */
 export function readWork(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
   const options = chunk?.senses.work;
@@ -33,9 +33,7 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
     if (option.code === "reused" && option.form !== "noun" && chunk.text.startsWith("ke") && !objectAhead(scene, at))
       continue;
-    if (measuredTorque(scene, at, option.code)) {
-      return undefined;
-    }
+    if (measuredTorque(scene, at, option.code)) return undefined;
     const end = logWork(scene, state, at, option.code, option.form, small);
     if (end) return end;
   }
@@ -74,6 +72,7 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
   return undefined;
 }
 
+/** "gave it a cleaning", "needs a rebuild": the noun of a work is work behind such words alone. */
 function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
   if (state.owed !== undefined) return true;
   if (state.not !== undefined && /^(?:didnt get|no need|didnt bother|dont need)/.test(scene.at(state.not)?.text ?? ""))
@@ -87,7 +86,7 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
 }
 
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
-function verbFits(scene: Scene, state: ClauseState, at: number, form: Form): boolean {
+function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm): boolean {
   // "supply port clean, signal port blocked": right behind its part the word is a verdict
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   if (objectAhead(scene, at))
@@ -100,7 +99,8 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: Form): boo
   return false;
 }
 
-function statusOf(scene: Scene, state: ClauseState, form: Form, code: Work): Status {
+/** "lapped" done, "needs lapping" owed, "didn't lap" declined. */
+function statusOf(scene: Scene, state: ClauseState, form: WorkForm, code: Work): Status {
   const not = state.not !== undefined ? scene.at(state.not) : undefined;
   if (not && (has(not, "declined") || has(not, "not"))) return "declined";
   if (form === "past")
@@ -117,12 +117,13 @@ function statusOf(scene: Scene, state: ClauseState, form: Form, code: Work): Sta
   return state.owed !== undefined ? "needed" : "done";
 }
 
+/** Leaves the work on its parts; the index to go on from, or nothing where it is about something else. */
 function logWork(
   scene: Scene,
   state: ClauseState,
   at: number,
   code: Work,
-  form: Form,
+  form: WorkForm,
   small: number | undefined,
 ): number | undefined {
   const found = workTarget(scene, state, at, form);
@@ -135,7 +136,7 @@ function logWork(
     !found.nouns.some((one) => one.part) &&
     scene.chunks
       .slice(Math.max(0, state.since), at)
-      .some((one) => /^(?:he|hes|they|theyre|you|who|guys|theyve|hed)$/.test(one.text))
+      .some((one) => /^(?:he|hes|they|theyre|theyll|hell|you|who|guys|theyve|hed)$/.test(one.text))
   )
     return undefined;
   if (!found.named && !clauseIsOurs(scene, Math.min(state.since, at), span[1] + 1)) return undefined;

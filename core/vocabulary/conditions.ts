@@ -60,8 +60,18 @@ export const CONDITION_ROWS: ConditionRow[] = [
   { code: "dirty", name: "dirty", help: "oil dirty", is: ["black", "milky", "cloudy"] },
 ];
 
-/** Conditions that belong to one sort of part: elsewhere the word is not read, or is read as another. */
-export const ONLY_OF: Partial<Record<Condition, string[]>> = {
-  low: ["oil"],
-  dirty: ["oil"],
-};
+/** Words so common in talk that they say something of a part only right behind it. */
+export const EVERYDAY: ReadonlySet<string> = new Set([
+  "ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black",
+  "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff",
+  "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good",
+  "good shape", "rusty", "backing out", "backing off", "backed off", "backed out", "catches", "drags", "catching",
+  "hung up", "play", "not there", "left out", "fell off", "fell out", "score", "break", "jammed", "big", "froze",
+]);
+
+/** Conditions that somebody or something does to a part: "somebody stripped the threads". */
+export const DEEDS: ReadonlySet<Condition> = new Set<Condition>([
+  "stripped", "cross_threaded", "kinked", "bent", "broken", "cracked", "torn", "cut", "dented", "damaged", "galled",
+  "rounded", "pinched", "burnt", "scored", "scratched", "nicked", "eroded", "holed", "chipped", "washed_out",
+  "flattened", "plugged",
+]);

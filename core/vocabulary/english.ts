@@ -6,6 +6,7 @@ import { daleChall } from "dale-chall";
  */
 const FAMILIAR = new Set(daleChall);
 
+/** Whether a word, or the word it is an everyday form of, is plain English: "slipped", "biggest". */
 export function isEnglish(word: string): boolean {
   if (FAMILIAR.has(word)) return true;
   for (const ending of ["s", "es", "ed", "d", "ing", "er", "ly", "est"]) {

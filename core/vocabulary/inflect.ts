@@ -1,4 +1,4 @@
-/** Forms of a regular English verb, and of an irregular one given as "base:past,participle". */
+/** "lap": the last letter is doubled before an ending. */
 const DOUBLED = /^(?:\w*[^aeiou])?[aeiou][bdgmnprt]$/;
 const UNDOUBLED = new Set([
   "reuse",
@@ -25,12 +25,14 @@ const UNDOUBLED = new Set([
   "blow",
 ]);
 
+/** The forms of a verb, each in every spelling met: "lap, laps", "lapped", "lapping, lappin". */
 export interface VerbForms {
   base: string[];
   past: string[];
   ing: string[];
 }
 
+/** Forms of a regular English verb ("lap"), and of an irregular one given as "base:past,participle" ("bend:bent"). */
 export function inflect(verb: string): VerbForms {
   const [phrase = "", irregular] = verb.split(":");
   const [head = "", ...rest] = phrase.split(" ");

@@ -93,26 +93,11 @@ export const PLACED: { part: Part; place: string[]; is: Part }[] = [
   { part: "threads", place: ["outlet"], is: "outlet_threads" },
 ];
 
-/** The general part that a named one is a kind of. */
-export const KIND_OF: Partial<Record<Part, Part>> = {
-  upper_diaphragm: "diaphragm",
-  lower_diaphragm: "diaphragm",
-  upper_housing: "housing",
-  lower_housing: "housing",
-  inlet_threads: "threads",
-  outlet_threads: "threads",
-  seat_gasket: "gasket",
-  cage_gasket: "gasket",
-  bonnet_gasket: "gasket",
-  indicator_gasket: "gasket",
-  cage_o_ring: "o_ring",
-  stem_guide_o_ring: "o_ring",
-  actuator_spring: "spring",
-  indicator_spring: "spring",
-  stem_guide: "guide",
-  lock_nut: "nut",
-  packing_nut: "nut",
-  diaphragm_nut: "nut",
-  bonnet_bolting: "bolting",
-  body_bolting: "bolting",
-};
+/** Parts of rubber or the like: split they are torn, stiff they are hardened, soft they are swollen. */
+export const RUBBER: ReadonlySet<Part> = new Set<Part>([
+  "diaphragm", "upper_diaphragm", "lower_diaphragm", "o_ring", "backup_ring", "packing", "seals", "gasket",
+  "seat_gasket", "cage_gasket", "bonnet_gasket", "indicator_gasket", "cage_o_ring", "stem_guide_o_ring",
+]);
+
+/** Holes: plug and ice block them; the same word of another part is what it says. */
+export const HOLES: ReadonlySet<Part> = new Set<Part>(["vent_hole", "breather", "supply_port", "signal_port", "strainer", "tubing"]);

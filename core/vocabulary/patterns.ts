@@ -51,6 +51,7 @@ export interface PhrasePatterns {
   note: PatternIndex<true>;
 }
 
+/** The patterns of the shipped rows. */
 export function phrasePatterns(): PhrasePatterns {
   return {
     hazards: index(HAZARD_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code })))),

@@ -14,14 +14,20 @@ import type {
 import type { GrammarRole } from "./grammar.ts";
 import type { UnitRow } from "./measures.ts";
 
+/** How a verb is used: "lap", "lapped", "lapping"; of work also the noun, "a lapping". */
+export type VerbForm = "base" | "past" | "ing";
+export type WorkForm = VerbForm | "noun";
+/** How a condition is said of a part: it "is worn", "has cracks", "does leak". */
+export type ConditionForm = "is" | "has" | "does";
+
 /** All that one stretch of words can mean; what it does mean is settled by what stands around it. */
 export interface Senses {
   part?: Part;
   /** the part's name ends in a plural */
   plural?: boolean;
-  condition?: { code: Condition; form: "is" | "has" | "does" }[];
-  work?: { code: Work; form: "base" | "past" | "ing" | "noun"; with?: string[] }[];
-  placing?: "base" | "past" | "ing";
+  condition?: { code: Condition; form: ConditionForm }[];
+  work?: { code: Work; form: WorkForm; with?: string[] }[];
+  placing?: VerbForm;
   place?: Place;
   severity?: Severity;
   extent?: Extent;

@@ -104,7 +104,9 @@ export function soundDistance(a: string, b: string, most = Number.POSITIVE_INFIN
       corner = above[column] as number;
       const gone = corner + drop;
       const added = left + (DROP[other] as number);
-      left = swap < gone ? (swap < added ? swap : added) : gone < added ? gone : added;
+      left = swap;
+      if (gone < left) left = gone;
+      if (added < left) left = added;
       above[column] = left;
       if (left < least) least = left;
     }

@@ -3,7 +3,8 @@
  * words inside it.
  */
 export const TALK = new Set(
-  `truck trucks diesel pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
+  `sushi skillet tablespoon tablespoons bowling payment payments fee heart pickle pickles mattress homecoming parade pool hearing wine barber haircut blood draft ears wedding funeral movie movies diet pound-cake grocery groceries cash teacher homework daycare insurance mortgage rent landlord plumber electrician mechanic carpet curtains garden lawn tomato tomatoes corn beans rice soup stew gravy sauce pepper ketchup mustard
+  truck trucks diesel pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
   wife husband kid kids boy girl son daughter mom momma dad daddy mama brother sister uncle aunt cousin grandma grandpa buddy babe baby honey neighbor family friend girlfriend boyfriend dog dogs cat cow cows horse snake
   coffee egg eggs biscuit biscuits slices slice bicycle lathe lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts doughnut doughnuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
   game ball football baseball basketball score touchdown coach team playoffs season inning ninth quarterback fish fishing hunting deer golf bass lake gym benched squat
@@ -36,6 +37,12 @@ export const TOOLS = new Set("wrench socket hammer screwdriver pliers ratchet to
  * otherwise make an entry of it. Notation as in row.ts.
  */
 export const IDIOMS = [
+  "(bar|bars) of signal",
+  "blood pressure",
+  "hearing aid[s]",
+  "heart valve[s]",
+  "give me a trim",
+  "wine glass[es]",
   "(take|have|grab|save|find) (a|me a|you a|your|my|his|her) seat",
   "(take|have) (a|your) seat over there",
   "spring (break|training|cleaning|time|chicken|roll|rolls|water|semester|turkey|football|fling|rain|rains|storms|weather|onions|planting|hunt)",

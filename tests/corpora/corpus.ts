@@ -9,7 +9,17 @@ export interface Case {
   entries: Entry[];
 }
 
-export const CORPORA = ["working", "field", "shop", "transcripts", "mixed", "transcripts2", "third", "held"] as const;
+export const CORPORA = [
+  "working",
+  "field",
+  "shop",
+  "transcripts",
+  "mixed",
+  "transcripts2",
+  "third",
+  "chatter",
+  "held",
+] as const;
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
   return readFileSync(new URL(`./${name}.jsonl`, import.meta.url), "utf8")

@@ -1,0 +1,46 @@
+import { type Chunk, has } from "./chunks.ts";
+import type { Draft, Scene } from "./scene.ts";
+
+/**
+ * Step 5f: what was made of words that speak of something else is let go. Hazards are never let go: better to stop
+ * once for nothing.
+ */
+export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
+  const talk = scene.chunks.flatMap((one, at) => (one.talk ? [at] : []));
+  if (talk.length === 0) return [...drafts];
+  const trade = scene.chunks.filter((one) => one.used && isOfTrade(one)).length;
+  return drafts.filter((draft) => {
+    if (draft.entry.type === "hazard") return true;
+    const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, drafts);
+    if (!kept) for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+    return kept;
+  });
+}
+
+const isOfTrade = (one: Chunk): boolean =>
+  one.senses.part !== undefined ||
+  one.senses.condition !== undefined ||
+  one.senses.work !== undefined ||
+  one.senses.test !== undefined ||
+  one.senses.outcome !== undefined ||
+  one.tag !== undefined ||
+  one.senses.unit !== undefined;
+
+/** How close before it a word of other talk makes a thing that word's own: "my pickup needs a gasket kit". */
+const NEAR = 4;
+
+function ledByTalk(scene: Scene, draft: Draft, drafts: readonly Draft[]): boolean {
+  const start = Math.min(...draft.chunks);
+  const ends = drafts.flatMap((other) => (other === draft ? [] : other.chunks)).filter((at) => at < start);
+  const from = Math.max(-1, ...ends) + 1;
+  for (let at = start - 1; at >= from; at -= 1) {
+    const chunk = scene.at(at);
+    if (!chunk || has(chunk, "but") || (has(chunk, "and") && draft.named)) return false;
+    if (!chunk.talk) continue;
+    // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet
+    const subject = draft.rule === "finding_is" || draft.rule === "finding_does" || draft.rule === "finding_absent";
+    const close = start - at <= (subject && draft.named ? 1 : NEAR);
+    return close || !draft.named;
+  }
+  return false;
+}
