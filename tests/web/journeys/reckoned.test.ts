@@ -126,7 +126,6 @@ inBrowser("what was reckoned, as it is seen", () => {
     await page.locator(".due").first().waitFor();
     expect(await page.locator(".due").first().textContent()).toMatch(/LCV-7|expected in a year/);
     expect(await page.locator(".due").first().textContent()).toContain("1 failure in");
-    await page.screenshot({ path: "/tmp/fleet.png", fullPage: true });
     const href = await page.getByRole("link", { name: /ISO 14224/ }).getAttribute("href");
     const lines = (await (await fetch(`${server.address.replace(/\/$/, "")}${href}`)).text()).trim().split("\n");
     expect(lines.map((line) => JSON.parse(line).record)).toContain("failure");

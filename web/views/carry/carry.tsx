@@ -84,11 +84,25 @@ function Lines({ list }: { list: CarryList }) {
             <tr>
               <th scope="col">Part</th>
               <th scope="col">For</th>
-              <th scope="col">Certain</th>
-              <th scope="col">Expected</th>
-              <th scope="col">Carry</th>
-              {stocked && <th scope="col">On hand</th>}
-              {stocked && <th scope="col">Short</th>}
+              <th scope="col" class="fleet-number">
+                Certain
+              </th>
+              <th scope="col" class="fleet-number">
+                Expected
+              </th>
+              <th scope="col" class="fleet-number">
+                Carry
+              </th>
+              {stocked && (
+                <th scope="col" class="fleet-number">
+                  On hand
+                </th>
+              )}
+              {stocked && (
+                <th scope="col" class="fleet-number">
+                  Short
+                </th>
+              )}
               <th scope="col">Why</th>
             </tr>
           </thead>

@@ -49,11 +49,21 @@ function Fleet({ made, state }: { made: Reliability; state: State }) {
           <thead>
             <tr>
               <th scope="col">Valves</th>
-              <th scope="col">How many</th>
-              <th scope="col">Failures</th>
-              <th scope="col">Valve-years</th>
-              <th scope="col">A valve and year</th>
-              <th scope="col">{Math.round(100 * made.confidence)} % sure it lies in</th>
+              <th scope="col" class="fleet-number">
+                How many
+              </th>
+              <th scope="col" class="fleet-number">
+                Failures
+              </th>
+              <th scope="col" class="fleet-number">
+                Valve-years
+              </th>
+              <th scope="col" class="fleet-number">
+                In a valve-year
+              </th>
+              <th scope="col" class="fleet-number">
+                {Math.round(100 * made.confidence)} % sure it lies in
+              </th>
             </tr>
           </thead>
           <tbody>
