@@ -31,6 +31,16 @@ export interface Chunk {
 /** Whether a chunk may play this part in a sentence ("and", "not", "it" ...). */
 export const has = (chunk: Chunk | undefined, role: GrammarRole): boolean => chunk?.senses.roles?.has(role) ?? false;
 
+/** A word of the trade: a part, what was found or done, a test, a unit, a tag. */
+export const isTrade = (one: Chunk): boolean =>
+  one.senses.part !== undefined ||
+  one.senses.condition !== undefined ||
+  one.senses.work !== undefined ||
+  one.senses.test !== undefined ||
+  one.senses.unit !== undefined ||
+  one.senses.outcome !== undefined ||
+  one.tag !== undefined;
+
 /** The indices from `from` up to, and without, `to`. */
 export const range = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(0, to - from) }, (_, nth) => from + nth);

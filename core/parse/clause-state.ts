@@ -41,22 +41,22 @@ export function newState(): ClauseState {
 /** Something was said, so the small words before it are spent: "not" in "not worn, bent" reaches "worn" alone. */
 export function renew(state: ClauseState): void {
   if (!state.said) return;
-  state.not = undefined;
-  state.owed = undefined;
-  state.did = undefined;
-  state.found = undefined;
-  state.hedge = undefined;
+  drop(state);
   state.said = false;
 }
 
 /** Drops the small words, said or not: "but" begins anew. */
 export function reset(state: ClauseState): void {
+  drop(state);
+  state.elsewhere = undefined;
+}
+
+function drop(state: ClauseState): void {
   state.not = undefined;
   state.hedge = undefined;
   state.owed = undefined;
   state.did = undefined;
   state.found = undefined;
-  state.elsewhere = undefined;
 }
 
 /** A clause ended for good: what carries on is its subject alone. */

@@ -16,6 +16,7 @@
  *    c. needs.ts
  *    d. copying.ts
  *    e. order.ts: each entry once, in the order the log keeps them
+ *    f. other-talk.ts: what was made of talk about something else is let go
  * 6. amend.ts, amend-number.ts, amend-said.ts, with standing.ts: an amendment in place of what stood.
  * 7. taken.ts, marks.ts: what each word was taken for, and what is unread.
  * 8. questions.ts: the one question that would settle a doubt, and its answer.

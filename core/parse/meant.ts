@@ -1,7 +1,7 @@
 /** Step 3a: a run of words as it was meant: read with and without each proposal, the one that makes sense is kept. */
 
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import { type Chunk, has } from "./chunks.ts";
+import { type Chunk, has, isTrade } from "./chunks.ts";
 import { type Fragment, readFragment } from "./fragment.ts";
 import { knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
 import type { Carry } from "./scene.ts";
@@ -120,16 +120,6 @@ function byConfusions(
     ? meant
     : heard;
 }
-
-/** A word of the trade: a part, what was found or done, a test, a unit, a tag. */
-const isTrade = (one: Chunk): boolean =>
-  one.senses.part !== undefined ||
-  one.senses.condition !== undefined ||
-  one.senses.work !== undefined ||
-  one.senses.test !== undefined ||
-  one.senses.unit !== undefined ||
-  one.senses.outcome !== undefined ||
-  one.tag !== undefined;
 
 /** A word put right must be read together with a trade word that was heard as it is, and never onto a carried part alone. */
 function supported(meant: Fragment, proposal: Proposal): boolean {

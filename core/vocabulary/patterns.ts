@@ -1,10 +1,10 @@
 import type { Hazard } from "../shapes/codes.ts";
 import { COMMAND_ROWS, HAZARD_ROWS, NO_HAZARD } from "./alarms.ts";
 import { TURNS } from "./grammar.ts";
+import { IDIOMS } from "./idioms.ts";
 import { LETTER_SOUNDS, SPELLING_ALPHABET, TAG_GROUPS } from "./letters.ts";
 import { Pattern } from "./notation.ts";
 import { COUNT_WORDS, FRACTIONS, ONES, SCALES, SOUND_NUMBERS, TEENS, TENS } from "./numerals.ts";
-import { IDIOMS } from "./talk.ts";
 
 /** Patterns found by their first word. */
 export interface PatternIndex<Code> {
