@@ -16,7 +16,7 @@ import { readTagDigits } from "./tags.ts";
  * Returns what the entries become, or nothing where the words amend nothing (then they are plain talk).
  */
 export function amend(before: readonly Entry[], words: readonly string[], whole: Fragment): Entry[] | undefined {
-  if (before.length === 0) return undefined;
+  if (before.length === 0 || whole.scene.chunks.some((one) => one.talk)) return undefined;
   // what is said first amends; what follows it in the same breath is new
   const byPlace = [...whole.drafts].sort((a, b) => Math.min(...a.chunks) - Math.min(...b.chunks));
   const first = byPlace[0];

@@ -97,7 +97,8 @@ function toldBySomebody(scene: Scene): (draft: Draft) => boolean {
   return (draft) => {
     const start = Math.min(...draft.chunks);
     const told = start > from && (back < 0 || start < back);
-    if (told) for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+    if (told)
+      for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return told;
   };
 }

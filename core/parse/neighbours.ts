@@ -9,7 +9,10 @@ export function talkBehind(scene: Scene, to: number): boolean {
     const chunk = scene.at(at);
     if (!chunk) return false;
     if (chunk.talk)
-      return has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep") || has(scene.at(at - 1), "det");
+      return [1, 2, 3].some(
+        (back) => at - back >= to && (has(scene.at(at - back), "prep") || has(scene.at(at - back), "det")),
+      );
+    if (/^(?:good|old|bad|new|nice|big|little)$/.test(chunk.text)) continue;
     if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
   }
   return false;

@@ -1,14 +1,16 @@
-import { type Chunk, has } from "./chunks.ts";
+/** Step 5f: what was made of words that speak of something else is let go. */
+
+import { has, isTrade } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
 /**
- * Step 5f: what was made of words that speak of something else is let go. Hazards are never let go: better to stop
- * once for nothing.
+ * "my pickup needs a gasket kit" leaves nothing, "truck's stuck, seat's worn" the seat. Hazards are never let go:
+ * better to stop once for nothing.
  */
 export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
   const talk = scene.chunks.flatMap((one, at) => (one.talk ? [at] : []));
   if (talk.length === 0) return [...drafts];
-  const trade = scene.chunks.filter((one) => one.used && isOfTrade(one)).length;
+  const trade = scene.chunks.filter((one) => one.used && isTrade(one)).length;
   return drafts.filter((draft) => {
     if (draft.entry.type === "hazard") return true;
     const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, drafts);
@@ -16,15 +18,6 @@ export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
     return kept;
   });
 }
-
-const isOfTrade = (one: Chunk): boolean =>
-  one.senses.part !== undefined ||
-  one.senses.condition !== undefined ||
-  one.senses.work !== undefined ||
-  one.senses.test !== undefined ||
-  one.senses.outcome !== undefined ||
-  one.tag !== undefined ||
-  one.senses.unit !== undefined;
 
 /** How close before it a word of other talk makes a thing that word's own: "my pickup needs a gasket kit". */
 const NEAR = 4;
@@ -38,7 +31,11 @@ function ledByTalk(scene: Scene, draft: Draft, drafts: readonly Draft[]): boolea
     if (!chunk || has(chunk, "but") || (has(chunk, "and") && draft.named)) return false;
     if (!chunk.talk) continue;
     // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet
-    const subject = draft.rule === "finding_is" || draft.rule === "finding_does" || draft.rule === "finding_absent";
+    const opens = scene.at(start);
+    const subject =
+      draft.rule.startsWith("finding") &&
+      !opens?.senses.condition &&
+      (opens?.senses.part !== undefined || scene.at(start + 1)?.senses.part !== undefined);
     const close = start - at <= (subject && draft.named ? 1 : NEAR);
     return close || !draft.named;
   }

@@ -2,6 +2,7 @@
 
 import type { Status, Work } from "../shapes/codes.ts";
 import type { VerbForm } from "../vocabulary/senses.ts";
+import { TOOLS } from "../vocabulary/talk.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
@@ -121,6 +122,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
         done,
         [at, end],
       );
+    // "put the stem in the vise": the bench, not the valve
+    if (inOn && [end, end + 1].some((at) => TOOLS.has(scene.at(at)?.text ?? ""))) return undefined;
     if (inOn && noun.nouns.every((one) => one.part))
       return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
     return undefined;

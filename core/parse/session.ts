@@ -148,14 +148,30 @@ class Working {
     this.#accept(fragment, from);
   }
 
+  /** Where an entry that an amendment made came from. */
+  #amended(from: number, count: number): Pick<Entry, "words" | "rule" | "confidence" | "phrase" | "at"> {
+    const { words, text, phrase } = this.#taken;
+    const at: [number, number] = [words[from]?.from ?? 0, words[from + count - 1]?.to ?? text.length];
+    return { words: text.slice(at[0], at[1]), rule: "amended", confidence: 0.93, phrase, at };
+  }
+
+  /** Words with a meaning stood before the amendment, and nothing was made of them. */
+  #talked(): boolean {
+    if (this.#restFrom === undefined) return false;
+    const before = chunk(this.#list.slice(this.#restFrom, this.#restTo), this.#session.lexicon);
+    return before.some((one) => one.unknown || one.talk || one.number || (!one.senses.plain && !one.senses.roles));
+  }
+
   #amend(words: string[], fragment: Fragment, from: number): boolean {
     const inPhrase = this.#taken.entries.length > 0;
+    // spoken inside a phrase it puts right the words just before: talk put right is still talk
+    if (!inPhrase && this.#talked()) return this.#restart(words, from);
     // a tag after "correction" renames the valve, however long ago it was named
     const renames = !inPhrase && fragment.drafts.some(({ entry }) => entry.type === "valve" && entry.tag);
     const tagged = renames ? lastTagged(this.#steps) : undefined;
     const step = inPhrase ? undefined : (tagged ?? this.#steps?.last);
     const before = inPhrase ? this.#taken.entries : (step?.entries ?? []);
-    const after = amend(before, words, fragment);
+    let after = amend(before, words, fragment);
     if (!after) {
       // "order three, make that four body bolts": nothing stood yet, so the slip is dropped and the rest read on
       return this.#restart(words, from);
@@ -167,6 +183,7 @@ class Working {
       this.#taken.cover(from + one.from, from + one.to);
     }
     this.#taken.mark(fragment.scene, from);
+    after = after.map((entry) => (entry.rule ? entry : { ...entry, ...this.#amended(from, words.length) }));
     if (inPhrase) this.#taken.entries = ranked(after);
     else if (step) {
       this.#touched.add(step.phrase);
@@ -248,11 +265,13 @@ class Working {
     this.#reference = last.before;
   }
 
-  /** Something of the trade was said before the undo, though it left no entry. */
+  /** Something was said before the undo, of the trade or not, though it left no entry. */
   #spoken(to: number): boolean {
     const parts = chunk(this.#list.slice(0, to), this.#session.lexicon);
     return parts.some(
       (one) =>
+        one.unknown ||
+        one.talk ||
         one.senses.part !== undefined ||
         (one.senses.condition !== undefined && !one.senses.plain && one.text.length > 4 && !one.senses.verdict),
     );

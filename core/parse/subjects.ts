@@ -7,6 +7,7 @@ import { type ClauseState, emitWork, renew, settleSubject } from "./clause-state
 import { copyOnto } from "./copying.ts";
 import { talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
+import { placed } from "./places.ts";
 import type { Scene } from "./scene.ts";
 
 /** "seat's worn, no, the plug": what was just said is said of another part. */
@@ -39,7 +40,16 @@ export function readPlaceSubject(scene: Scene, state: ClauseState, at: number): 
   settleSubject(
     scene,
     state,
-    [{ ...last, place: chunk.senses.place, from: at, to: at + 1, core: at, count: undefined }],
+    [
+      {
+        ...last,
+        ...placed({ part: last.part, place: chunk.senses.place }),
+        from: at,
+        to: at + 1,
+        core: at,
+        count: undefined,
+      },
+    ],
     true,
   );
   scene.use(at);
@@ -69,7 +79,9 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     const owed = state.owed !== undefined;
     const declined = state.not !== undefined;
     const wanted = has(after, "owed") || after?.text === "needed";
-    if (!scene.predicateFollows(end) || has(after, "is") || owed) {
+    // "the new packing is in" was put in; "the new seat is worn" tells nothing of when
+    const placedIn = has(after, "is") && !scene.at(end + 1)?.senses.condition && !scene.at(end + 1)?.senses.severity;
+    if (!scene.predicateFollows(end) || placedIn || owed) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);
       for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
@@ -80,7 +92,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (
     state.owed !== undefined &&
     !first.one &&
-    (scene.at(state.owed)?.text.startsWith("need") || scene.at(state.owed)?.text.endsWith("use")) &&
+    (scene.at(state.owed)?.text.includes("need") || scene.at(state.owed)?.text.endsWith("use")) &&
     !scene.predicateFollows(end) &&
     !scene.chunks[end]?.senses.work &&
     (first.det || first.count) &&

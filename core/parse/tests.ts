@@ -73,10 +73,13 @@ export function settleTests(
   lastTest: Test | undefined,
 ): TestSaid[] {
   const { chunks } = scene;
+  const ours = !chunks.some((one) => one.unknown || one.talk);
   const pressuredBefore =
+    ours &&
     scene.carry.last.some(
       (entry) => entry.type === "reading" && entry.quantity.endsWith("pressure") && isPressure(entry.unit),
-    ) && !scene.carry.last.some((entry) => entry.type === "test" && entry.result !== null);
+    ) &&
+    !scene.carry.last.some((entry) => entry.type === "test" && entry.result !== null);
   for (let at = 0; at < chunks.length; at += 1) {
     const chunk = chunks[at];
     const verdict = chunk?.senses.verdict;
@@ -102,6 +105,13 @@ export function settleTests(
         chunk.text,
       );
     if (!strong) continue;
+    // "if he fails algebra again": who passes or fails is no valve
+    const told =
+      /^(?:pass|fail)/.test(chunk.text) &&
+      (/^(?:he|she|they|i|we|you|hes)$/.test(chunks[at - 1]?.text ?? "") ||
+        chunks[at + 1]?.unknown ||
+        chunks[at + 1]?.talk);
+    if (told) continue;
     const noun = subjectBefore(scene, at);
     const onPart = chunks[at + 1] && has(chunks[at + 1], "prep") && scene.noun(at + 2)?.part;
     const onWhole = noun === undefined || noun === "valve";

@@ -92,6 +92,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   // a verb with an object that the log does not know is about something else
   if (it?.text === "me" || it?.text === "us") return undefined;
   if (it && (it.unknown || it.talk)) return undefined;
+  // "replace a good dog": whatever it is, it is not a part
+  if (has(it, "det") && [1, 2].some((ahead) => scene.at(next + ahead)?.talk || scene.at(next + ahead)?.unknown))
+    return undefined;
   if (has(it, "det") && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
   if (
     (has(it, "det") || (it && /^(?:my|his|her|your|the)$/.test(it.text))) &&

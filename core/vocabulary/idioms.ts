@@ -3,6 +3,9 @@
  * otherwise make an entry of it. Notation as in row.ts.
  */
 export const IDIOMS = [
+  "crack me",
+  "good seats",
+  "blown out in the",
   "(bar|bars) of signal",
   "blood pressure",
   "hearing aid[s]",

@@ -25,7 +25,7 @@ export const TALK = new Set(
   guitar drums band piano
   knees ankle hip wrist neck
   carburetor alternator muffler odometer pedal dashboard seatbelt horn headlights headlight wiper wipers piston crankshaft camshaft
-  mattress bathtub faucet dishwasher freezer fridge microwave oven stove washer dryer lawnmower
+  mattress bathtub faucet dishwasher freezer fridge microwave oven stove dryer lawnmower
   nap sleep tired sleepy bored drunk`.split(/\s+/),
 );
 

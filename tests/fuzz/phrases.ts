@@ -105,7 +105,7 @@ export const CHATTER: readonly string[] = SAID.filter(
   (one) =>
     one.entries.length === 0 &&
     one.say.length === 1 &&
-    !/^(?:scratch|strike|never ?mind|forget)\b/i.test(one.say[0] ?? ""),
+    !/^(?:scratch|strike|undo|never ?mind|forget)\b/i.test(one.say[0] ?? ""),
 ).flatMap((one) => one.say);
 
 /** A string of tokens: now and then a spoken phrase with some of its words thrown about. */

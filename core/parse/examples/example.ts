@@ -27,6 +27,7 @@ export type RuleName =
   | "reading"
   | "test"
   | "valve"
+  | "amended"
   | "hazard"
   | "command"
   | "note"

@@ -35,5 +35,11 @@ export const WHOLE_EXAMPLES: readonly Example[] = [
     say: "note that the customer wants it Friday.",
     gives: [{ type: "note", text: "the customer wants it friday" }],
   },
+  {
+    rule: "amended",
+    say: "seat's gonna need replaced, correction, the stem's bent",
+    gives: [{ type: "finding", condition: "bent", part: "stem" }],
+  },
+  { not: "amended", say: "sorry, that was the boss on the phone", why: "an apology puts nothing right" },
   { not: "note", say: "left a note for bob", why: "the word as a thing is no lead-in" },
 ];
