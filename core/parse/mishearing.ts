@@ -52,7 +52,7 @@ function bestRow(
   for (const row of candidates) {
     if (row.behind && !row.ahead && !row.behind.has(previous) && !row.behind.has(singular(previous))) continue;
     const exact = row.pattern.firsts.has(word) ? row.pattern.match(words, at) : -1;
-    const end = exact > at ? exact : row.pattern.match(singulars, at);
+    const end = exact > at || singulars === words ? exact : row.pattern.match(singulars, at);
     if (end <= at || (best && end <= best.to)) continue;
     const next = words[end] ?? "";
     const behind = row.behind === undefined || row.behind.has(previous) || row.behind.has(singular(previous));

@@ -48,17 +48,21 @@ export class Pattern {
   readonly #nodes: Node[];
   /** the words it may begin with */
   readonly firsts: Set<string>;
+  /** the words that may stand second, where one must: most lines are ruled out by it at a glance */
+  readonly #seconds: Set<string> | undefined;
 
   constructor(line: string) {
     // "valve[s]" and "pack[ing]": an ending that may be left out is two words to choose from
     const plain = line.replace(/([a-z]+)\[([a-z]+)\]/g, "($1|$1$2)").replace(/\(([a-z]+) \)/g, "($1)");
     this.#nodes = parse(plain.match(/\.\.|[a-z0-9%/]+|[()[\]|]/g) ?? [], { at: 0 });
     this.firsts = firstsOf(this.#nodes);
+    this.#seconds = this.#nodes[0]?.is === "word" ? certainFirsts(this.#nodes.slice(1)) : undefined;
   }
 
   /** The index after the last word matched from `start`, or -1. */
   match(words: readonly string[], start: number): number {
-    return matchNodes(this.#nodes, 0, words, start, (end) => end);
+    if (this.#seconds && !this.#seconds.has(words[start + 1] ?? "")) return -1;
+    return matchNodes(this.#nodes, 0, words, start, asIs);
   }
 }
 
@@ -103,6 +107,18 @@ function firstsOf(nodes: Node[]): Set<string> {
   return firsts;
 }
 
+/** The words a run of nodes must begin with; nothing where it may begin with any, or be left out. */
+function certainFirsts(nodes: Node[]): Set<string> | undefined {
+  for (const node of nodes) {
+    if (node.is === "gap") return undefined;
+    if (node.is === "word" || (!node.optional && node.of.every((one) => one.length > 0 && one[0]?.is === "word")))
+      return firstsOf(nodes);
+    if (node.is === "choice" && !node.of.every((one) => one.length === 0 || one[0]?.is === "word")) return undefined;
+  }
+  return undefined;
+}
+
+const asIs = (end: number) => end;
 const GAP = 3;
 
 function matchNodes(
