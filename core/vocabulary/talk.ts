@@ -8,12 +8,12 @@ export const TALK = new Set(
   wife husband kid kids boy girl son daughter mom momma dad daddy mama brother sister uncle aunt cousin grandma grandpa buddy babe baby honey neighbor family friend girlfriend boyfriend dog dogs cat cow cows horse snake
   coffee egg eggs biscuit biscuits slices slice bicycle lathe lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts doughnut doughnuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
   game ball football baseball basketball score touchdown coach team playoffs season inning ninth quarterback fish fishing hunting deer golf bass lake gym benched squat
-  phone cell text texted called voicemail email facebook radio tv music song movie show news
+  phone cell text texted called voicemail email radio tv music song movie show news
   weather rain raining snow snowing storm wind windy hot cold sun sunny humid forecast lightning thunder heat heatwave sunburn
   doctor dentist hospital appointment nurse surgery knee knees back shoulder elbow tooth teeth headache stomach belly cold flu fever hangover ears
   boots boot gloves glove hat hardhat jacket coat shirt socks pants jeans glasses sunglasses belt
   money paycheck check raise overtime pay paid bill bills taxes loan bank dollars bucks vacation holiday christmas thanksgiving birthday weekend friday saturday sunday monday tuesday wednesday thursday church school party meeting
-  house home kitchen sink shower toilet roof garage couch bed yard fence gate road highway ditch motel hotel store walmart town street driveway
+  house home kitchen sink shower toilet roof garage couch bed yard fence gate road highway ditch motel hotel store town street driveway
   supervisor dispatcher boss hired fired quit promoted salesman inspector cop sheriff trooper
   chair couch sofa table stool recliner bleachers bus plane airplane concert theater
   joke funny laugh laughing story remember

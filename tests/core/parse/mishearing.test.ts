@@ -85,7 +85,7 @@ describe("everyday words that sound like the trade's", () => {
     "he rode a horse",
     "see you at the bonfire",
     "the plane was late",
-    "grab me a coke",
+    "grab me a soda",
     "my knee is killing me",
     "bread and butter",
     "put the trailer in the barn",
