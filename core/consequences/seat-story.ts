@@ -12,6 +12,8 @@ export interface SeatStory {
   lives: readonly Life[];
   /** how many of those lives ran through a change of service, as far as it was said */
   changed: number;
+  /** those of the lives that ran wholly in the service the valve is in at the end, as far as it was said */
+  steady: readonly Life[];
   /** the last visit that saw the seat */
   seenOn?: string;
   /** how the side in place stood then; `unknown` where nobody saw it go in, or its day is gone */
@@ -88,8 +90,11 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
   let side: SeatStory["side"] = "unknown";
   let seenOn: string | undefined;
   let service: Service | undefined;
+  let firstService: Service | undefined;
   let changed = 0;
   let changedNow = false;
+  const ran: { life: Life; service: Service | undefined; changed: boolean }[] = [];
+  let ranIn: Service | undefined;
 
   const ageOn = (date: string): number => daysBetween(freshOn as string, date) / MONTH_DAYS;
   const close = (): void => {
@@ -100,6 +105,7 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
     if (!((endedAge ?? lower) > 0)) return;
     lives.push(life);
     if (changedNow) changed += 1;
+    ran.push({ life, service: ranIn, changed: changedNow });
   };
 
   for (const visit of visits) {
@@ -109,6 +115,8 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
       // Once the side has ended, what it ran in before is all that counts.
       if (service !== undefined && entry.service !== service && endedAge === undefined) changedNow = true;
       service = entry.service;
+      firstService ??= service;
+      if (endedAge === undefined) ranIn = service;
     }
     if (!visit.entries.some(sees)) continue;
     seenOn = visit.on;
@@ -136,6 +144,7 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
       soundAges = [];
       endedAge = undefined;
       changedNow = false;
+      ranIn = service;
     }
   }
   close();
@@ -143,6 +152,10 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
     flipsBefore,
     lives,
     changed,
+    // A life before any service was said ran in the first one said, as far as anybody knows.
+    steady: ran.flatMap((one) =>
+      !one.changed && (one.service ?? firstService) === service ? [one.life] : [],
+    ),
     seenOn,
     side,
     age: freshOn && seenOn && side === "sound" ? ageOn(seenOn) : undefined,

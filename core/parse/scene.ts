@@ -134,7 +134,7 @@ export class Scene {
       if (
         at === end &&
         as === "subject" &&
-        (next.fresh || next.old || first.fresh || (next.det && !this.#listGoesOn(next.to)))
+        (next.fresh || next.old || (first.fresh && first.one) || (next.det && !this.#listGoesOn(next.to)))
       )
         break;
       if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;

@@ -42,7 +42,7 @@ export function findTests(scene: Scene): TestSaid[] {
     else if (
       chunk.text === "stroke" &&
       chunks[at + 1]?.senses.verdict &&
-      /^(?:pass|fail)/.test(chunks[at + 1]?.text ?? "")
+      /^(?:pass|fail|ok|okay|good|fine)/.test(chunks[at + 1]?.text ?? "")
     )
       tests.push({ at, test: "stroke", result: null, chunks: [at] });
     else if (senses.testing) {

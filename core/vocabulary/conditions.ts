@@ -16,7 +16,7 @@ export interface ConditionRow {
 }
 
 export const CONDITION_ROWS: ConditionRow[] = [
-  { code: "ok", name: "good", help: "looked at and good", is: ["[(pretty|real|very|still|all|in)] good [shape]", "fine", "ok", "okay", "o k", "in (good|great|decent|fine|okay|excellent|nice) (shape|condition|order|nick)", "good condition", "decent", "alright", "all right", "like new", "serviceable", "perfect", "great", "acceptable", "satisfactory", "sound", "clean", "usable", "(nothing|not a thing|nothin) wrong [with (it|that|this|them|her)]", "[no] complaints", "(within|in) spec", "(checks|checked) out", "as good as new", "not [(too|so|that|half)] bad [at all]", "(aint|isnt|wasnt) (a thing|anything|nothing) wrong [with (it|that|this|them|her)]", "excellent", "solid", "looks great", "in tolerance", "within tolerance", "no (issues|issue|problems|problem|defects|defect|faults|complaints) [with it]"] },
+  { code: "ok", name: "good", help: "looked at and good", is: ["[(pretty|real|very|still|all|in)] good [shape]", "fine", "ok", "okay", "o k", "in (good|great|decent|fine|okay|excellent|nice) (shape|condition|order|nick)", "good condition", "decent", "alright", "all right", "like new", "serviceable", "perfect", "great", "acceptable", "satisfactory", "sound", "clean", "usable", "(nothing|not a thing|nothin) wrong [with (it|that|this|them|her)]", "[no] complaints", "(within|in) spec", "(checks|checked) out", "as good as new", "not [(too|so|that|half)] bad [at all]", "(aint|isnt|wasnt) (a thing|anything|nothing) wrong [with (it|that|this|them|her)]", "excellent", "solid", "looks great", "(looks|look|looking) [(like|brand)] [brand] new", "straight", "slick", "smooth", "clear", "in tolerance", "within tolerance", "no (issues|issue|problems|problem|defects|defect|faults|complaints) [with it]"] },
   { code: "worn", name: "worn", help: "material gone from use", iso: "2.4", is: ["worn [out|down|through]", "worn beyond limits", "bald", "thinning", "wore [out|down]", "worn out", "worn down", "wore out", "wore down", "wearing [out|down]", "wearing thin", "worn thin", "wallowed out", "egged out"], has: ["wear", "wear (mark|marks|pattern|groove|ring|line|band)"] },
   { code: "eroded", name: "eroded", help: "cut away by flow or sand", iso: "2.3", is: ["eroded", "sand cut", "sandcut", "sand blasted", "sandblasted", "wire drawn", "wiredrawn", "steam cut", "flow cut", "cut by sand", "eroding", "wire cut", "fluid cut"], has: ["erosion", "sand cutting", "wire drawing", "wiredrawing", "sand cuts", "sand erosion"] },
   { code: "washed_out", name: "washed out", help: "seat or body cut away by flow", iso: "2.3", is: ["washed out", "washed", "wash out", "flow washed", "washed away"], has: ["washout", "washing"] },
@@ -62,6 +62,10 @@ export const CONDITION_ROWS: ConditionRow[] = [
 
 /** Words so common in talk that they say something of a part only right behind it. */
 export const EVERYDAY: ReadonlySet<string> = new Set([
+  "straight",
+  "slick",
+  "smooth",
+  "clear",
   "ok", "okay", "good", "fine", "alright", "all right", "great", "clean", "bad", "gone", "hard", "low", "black",
   "dry", "soft", "rough", "empty", "solid", "sound", "perfect", "decent", "tired", "lazy", "lost", "flat", "stiff",
   "in good shape", "not good", "not bad", "excellent", "toast", "junk", "shot", "o k", "nasty", "dirty", "no good",

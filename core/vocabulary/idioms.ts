@@ -23,8 +23,6 @@ export const IDIOMS = [
   "plug (me in|your|my|the phone|that in|the charger|for)",
   "plugged in [(the|my)]",
   "plugging (away|in)",
-  "pulled the plug",
-  "pull the plug on",
   "plug of tobacco",
   "head gasket",
   "blown head gasket",
