@@ -15,6 +15,24 @@ export const sites = sqliteTable("sites", {
   createdAt: text("created_at").notNull(),
 });
 
+/** Words taught at a site, beside those the reader ships with. A row is only ever withdrawn. */
+export const siteWords = sqliteTable(
+  "site_words",
+  {
+    id: text("id").primaryKey(),
+    /** "" for a word of every site */
+    site: text("site").notNull(),
+    say: text("say").notNull(),
+    /** what it means, as in taughtWordSchema, as JSON */
+    as: text("as_code").notNull(),
+    /** when it was taught, as sent */
+    at: text("taught_at").notNull(),
+    /** 1 where it is no longer read */
+    withdrawn: integer("withdrawn").notNull(),
+  },
+  (t) => [index("site_words_of_site").on(t.site, t.withdrawn, t.say)],
+);
+
 /** Each row is a statement about a valve as set up by a person; the newest stands, the older ones stay. */
 export const valveRecords = sqliteTable(
   "valve_records",
@@ -147,8 +165,15 @@ export const valveStates = sqliteTable(
     service: text("service").notNull(),
     /** "" where no job is known */
     lastOn: text("last_on").notNull(),
+    /** as set up; "" where nobody said */
+    family: text("family").notNull().default(""),
+    /** how long its seat sides lasted in this service, for like valves: lifeSchema, a list as JSON */
+    lives: text("lives").notNull().default("[]"),
   },
-  (t) => [primaryKey({ columns: [t.site, t.tag] })],
+  (t) => [
+    primaryKey({ columns: [t.site, t.tag] }),
+    index("valve_states_like").on(t.site, t.family, t.service, t.lastOn),
+  ],
 );
 
 /** Every tag that a record or an entry has named, so that the due board need not search for them. */
@@ -178,4 +203,16 @@ export const due = sqliteTable(
     body: text("body").notNull(),
   },
   (t) => [primaryKey({ columns: [t.site, t.tag, t.task] }), index("due_by_date").on(t.site, t.on, t.tag)],
+);
+
+/** What a site has on its shelves, as it last said. */
+export const siteStock = sqliteTable(
+  "site_stock",
+  {
+    site: text("site").notNull(),
+    /** a part, or part/family, or part/family/size */
+    part: text("part").notNull(),
+    count: integer("count").notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.site, t.part] })],
 );
