@@ -112,6 +112,13 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   return { from: at, to: end, value: number.value + half, upper: number.upper, unit };
 }
 
+/** The unit of a bare number behind a word for what it is of; none where the word does not settle it. */
+function unitOfBare(quantity: Quantity): Measure["unit"] {
+  if (quantity === "torque") return "ft_lbf";
+  if (quantity === "length" || quantity === "travel") return "in";
+  return isPressureWord(quantity) ? "psi" : undefined;
+}
+
 /** "torqued to twenty six", "signal's at nine", "bonnet bolts at thirty". */
 function bare(scene: Scene, at: number): Measure | undefined {
   const { chunks } = scene;
@@ -129,29 +136,15 @@ function bare(scene: Scene, at: number): Measure | undefined {
     return undefined;
   if (next?.unknown || scene.noun(at)?.part) return undefined;
   let sawJoint = false;
+  let sawSet = false;
   for (let back = at - 1; back >= 0 && back >= at - 5; back -= 1) {
     const chunk = chunks[back];
     if (!chunk) break;
-    if (chunk.senses.quantity === "torque")
-      return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
-    if (chunk.senses.quantity === "length" || chunk.senses.quantity === "travel")
-      return {
-        from: at,
-        to: at + 1,
-        value: number.value,
-        upper: number.upper,
-        unit: "in",
-        quantity: chunk.senses.quantity,
-      };
-    if (isPressureWord(chunk.senses.quantity))
-      return {
-        from: at,
-        to: at + 1,
-        value: number.value,
-        upper: number.upper,
-        unit: "psi",
-        quantity: chunk.senses.quantity,
-      };
+    const spoken =
+      chunk.senses.quantity ?? (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
+    const unit = spoken && unitOfBare(spoken);
+    if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: spoken };
+    if (/^set/.test(chunk.text)) sawSet = true;
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
     if (part && BOLTED.test(part))

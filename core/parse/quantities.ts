@@ -55,7 +55,8 @@ export function settleMeasures(
 function bareWord(scene: Scene, measure: Measure, low: number): number | undefined {
   if (!measure.quantity) return undefined;
   for (let at = measure.from - 1; at >= low && at >= measure.from - 5; at -= 1)
-    if (scene.chunks[at]?.senses.quantity === measure.quantity) return at;
+    if (scene.chunks[at]?.senses.quantity === measure.quantity || scene.chunks[at]?.senses.part === "regulator")
+      return at;
   return undefined;
 }
 

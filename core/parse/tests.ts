@@ -29,6 +29,9 @@ const TEST_OF: Partial<Record<Part, Test>> = {
   valve: "seat_leak",
 };
 
+/** Parts that hold or pass by themselves. */
+const OTHER = /^(?:regulator|controller|positioner|solenoid|gauge|pilot|tubing|fitting|strainer|breather)$/;
+
 /** Tests that are named, or said by their outcome alone. */
 export function findTests(scene: Scene): TestSaid[] {
   const { chunks } = scene;
@@ -37,6 +40,8 @@ export function findTests(scene: Scene): TestSaid[] {
     const chunk = chunks[at];
     if (!chunk || chunk.talk) continue;
     const { senses } = chunk;
+    // "regulator won't hold pressure": no leak through the seat
+    if (senses.outcome?.test === "seat_leak" && OTHER.test(chunks[at - 1]?.senses.part ?? "")) continue;
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
     else if (

@@ -49,7 +49,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(yolk|joke|yoked|yolks|yogh|yoak|oak)", mean: "yoke", example: "yolk is cracked" },
   { hear: "(pie lit|pirate|pile it|pylon|pilate|pilots|by lot|pie lot|pilate|piolet|violet|pallet)", mean: "pilot", example: "pie lit's plugged up" },
   { hear: "(supply|signal|single|supplied) (pork|poor|fort|court|part|porch|pour|ports|bort|sport|for it|poured|pot|port)", mean: "$1 port", example: "supply pork plugged with mud" },
-  { hear: "(single|signal|sickle|signals|cigna|cygnal|signaled) (port|pressure|tubing|line|is|was|at)", mean: "signal $2", example: "single pressure is twelve" },
+  { hear: "(single|signal|sickle|cigna|cygnal|signaled) (port|pressure|tubing|line|is|was|at)", mean: "signal $2", example: "single pressure is twelve" },
   { hear: "(vent|bent|went|event|fent|then|vents|vend) (whole|hold|hull|haul|hall|hole|home|hulls)", mean: "vent hole", example: "vent whole plugged" },
   { hear: "(calm|come|com|con|comb|cum|calm's|common|comms) (hole|whole|holes|port|ports|haul)", mean: "comm hole", example: "calm hole in the stem guide's plugged" },
   { hear: "(red|reg|wreck|rag|rig) (you|u|a|ya) (later|lator|lader|latter|ladder|litter)", mean: "regulator", example: "the reg you later is junk" },
