@@ -28,7 +28,7 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
   let previous = "";
   for (let at = 0; at < words.length; ) {
     const hit = bestRow(rows, words, singulars, at, previous);
-    if (hit && hit.mean.join(" ") !== words.slice(hit.from, hit.to).join(" ")) found.push(hit);
+    if (hit && changes(hit, words) && changes(hit, singulars)) found.push(hit);
     previous = hit ? (hit.mean.at(-1) as string) : (words[at] as string);
     at = hit ? hit.to : at + 1;
   }
