@@ -18,6 +18,9 @@ export interface Proposal {
 
 const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word.slice(0, -1) : word);
 
+const changes = (one: Proposal, words: readonly string[]) =>
+  one.mean.join(" ") !== words.slice(one.from, one.to).join(" ");
+
 /** Known confusions ("seat is eroted"), from left to right, the longest first. */
 export function knownConfusions(words: readonly string[], lexicon: Lexicon): Proposal[] {
   const rows = lexicon.confusions;
