@@ -12,6 +12,7 @@ export type { RecordedValve } from "./consequences/fleet/recorded.ts";
 export { fleetReliability } from "./consequences/fleet/reliability.ts";
 export type { Stock } from "./consequences/fleet/stock.ts";
 export { consequences } from "./consequences/index.ts";
+export { seatLives } from "./consequences/seat-lives.ts";
 export { FAMILIES, familyOf } from "./families/index.ts";
 export { hear } from "./hear.ts";
 export { narrow } from "./narrow.ts";

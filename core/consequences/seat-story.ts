@@ -79,8 +79,9 @@ function foundAs(visit: Visit): "ended" | "sound" | undefined {
 /**
  * Follows the seat through the visits. A life starts when a fresh side goes in, ends between the last look that found
  * it sound and the first that found it worn, and is cut short where it was taken out sound or is sound still.
+ * `setUpIn`: the service until another is said.
  */
-export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
+export function tellSeat(visits: readonly Visit[], family: Family, setUpIn?: Service): SeatStory {
   const flipsBefore: number[] = [];
   const lives: Life[] = [];
   let flips = 0;
@@ -89,8 +90,8 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
   let endedAge: number | undefined;
   let side: SeatStory["side"] = "unknown";
   let seenOn: string | undefined;
-  let service: Service | undefined;
-  let firstService: Service | undefined;
+  let service = setUpIn;
+  let firstService = setUpIn;
   let changed = 0;
   let changedNow = false;
   const ran: { life: Life; service: Service | undefined; changed: boolean }[] = [];
@@ -153,9 +154,7 @@ export function tellSeat(visits: readonly Visit[], family: Family): SeatStory {
     lives,
     changed,
     // A life before any service was said ran in the first one said, as far as anybody knows.
-    steady: ran.flatMap((one) =>
-      !one.changed && (one.service ?? firstService) === service ? [one.life] : [],
-    ),
+    steady: ran.flatMap((one) => (!one.changed && (one.service ?? firstService) === service ? [one.life] : [])),
     seenOn,
     side,
     age: freshOn && seenOn && side === "sound" ? ageOn(seenOn) : undefined,

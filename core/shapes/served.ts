@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { checkSchema, consequencesSchema, dueSchema, followUpSchema } from "./consequence.ts";
 import { askSchema, entrySchema, unreadSchema } from "./entry.ts";
-import { dateSchema, valveSchema } from "./valve.ts";
+import { dateSchema, lifeSchema, valveSchema } from "./valve.ts";
 import { phraseSchema } from "./wire.ts";
 
 /** What the server answers, and what it is told to set up. Days are the site's own. */
@@ -157,6 +157,8 @@ export const valveViewSchema = z.object({
   due: z.array(dueSchema),
   /** follow-ups not yet settled, as of the last job */
   open: z.array(followUpSchema),
+  /** seat lives of like valves that the dates were reckoned with */
+  fleet: z.array(lifeSchema),
   checks: z.array(checkSchema),
 });
 export type ValveView = z.infer<typeof valveViewSchema>;

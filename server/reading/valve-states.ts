@@ -1,12 +1,13 @@
 import { and, asc, eq } from "drizzle-orm";
-import type { FollowUp } from "../../core/index.ts";
+import { type FollowUp, seatLives, type Valve } from "../../core/index.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, valveStates, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { markStale } from "./keep-reading.ts";
+import { livesOfLike, serviceOf } from "./like-valves.ts";
 import { READER } from "./version.ts";
-import { reckonValve } from "./what-follows.ts";
-import { knownValve, recordOf, todayIn, visitsOf, zoneOf } from "./what-is-known.ts";
+import { history, reckonValve } from "./what-follows.ts";
+import { knownValve, recordOf, todayIn, type Visit, visitsOf, zoneOf } from "./what-is-known.ts";
 
 const AT_ONCE = 50;
 
@@ -25,7 +26,9 @@ export async function refreshStates(store: Store, site?: string): Promise<void> 
       .limit(AT_ONCE);
     if (stale.length === 0) return;
     await store.write(async (tx) => {
-      for (const valve of stale) await reckonAndKeep(tx, valve.site, valve.tag);
+      const laid: Laid[] = [];
+      for (const valve of stale) laid.push(await keepLives(tx, valve.site, valve.tag));
+      for (const one of laid) await reckonAndKeep(tx, one);
     });
   }
 }
@@ -50,23 +53,46 @@ export async function noteNamedValves(store: Store, site?: string): Promise<void
   }
 }
 
-async function reckonAndKeep(tx: Tx, site: string, tag: string): Promise<void> {
+interface Laid {
+  site: string;
+  tag: string;
+  valve: Valve;
+  visits: Visit[];
+  service: string;
+  today: string;
+}
+
+/**
+ * Keeps what a valve can lend to like ones. Done for all that are reckoned at once before any is reckoned. A valve
+ * whose own record did not change is not reckoned again for it: it took the lives as they were kept that day.
+ */
+async function keepLives(tx: Tx, site: string, tag: string): Promise<Laid> {
   const zone = await zoneOf(tx, site);
   const visits = await visitsOf(tx, site, tag, zone);
-  const valve = knownValve(tag, await recordOf(tx, site, tag), visits);
-  const said = visits.flatMap((visit) => visit.entries);
-  const lastService = said.findLast((entry) => entry.type === "valve" && entry.service !== undefined);
-  const after = reckonValve(valve, visits, todayIn(zone));
+  const record = await recordOf(tx, site, tag);
+  const valve = knownValve(tag, record, visits);
+  const lastOn = visits[visits.length - 1]?.on ?? "";
+  const service = serviceOf(valve, visits);
   const state = {
     reader: READER,
-    open: JSON.stringify(after.followUps satisfies FollowUp[]),
-    service: (lastService?.type === "valve" && lastService.service) || valve.service || "normal",
-    lastOn: visits[visits.length - 1]?.on ?? "",
+    service,
+    lastOn,
+    family: valve.family ?? "",
+    lives: JSON.stringify(seatLives(record ?? {}, history(visits), lastOn)),
   };
   await tx
     .insert(valveStates)
-    .values({ site, tag, ...state })
+    .values({ site, tag, open: "[]", ...state })
     .onConflictDoUpdate({ target: [valveStates.site, valveStates.tag], set: state });
+  return { site, tag, valve, visits, service, today: todayIn(zone) };
+}
+
+async function reckonAndKeep(tx: Tx, { site, tag, valve, visits, service, today }: Laid): Promise<void> {
+  const after = reckonValve(valve, visits, today, await livesOfLike(tx, site, valve, service));
+  await tx
+    .update(valveStates)
+    .set({ open: JSON.stringify(after.followUps satisfies FollowUp[]) })
+    .where(and(eq(valveStates.site, site), eq(valveStates.tag, tag)));
   await tx.delete(due).where(and(eq(due.site, site), eq(due.tag, tag)));
   for (const one of after.due) {
     await tx.insert(due).values({ site, tag, task: one.task, on: one.on, body: JSON.stringify(one) });

@@ -1,4 +1,5 @@
-import { type Consequences, consequences, type Entry, type PastJob, type Valve } from "../../core/index.ts";
+import { type Consequences, consequences, type Entry, type Life, type PastJob, type Valve } from "../../core/index.ts";
+import { livesOfLike, serviceOf } from "./like-valves.ts";
 import { knownValve, type Reads, recordOf, type Visit, visitsOf } from "./what-is-known.ts";
 
 /** One valve's share of a job, with what follows from it. */
@@ -37,16 +38,25 @@ export async function reckonJob(
   for (const [tag, entries] of byTag) {
     const visits = await visitsOf(db, job.site, tag, zone, job);
     const valve = knownValve(tag, await recordOf(db, job.site, tag), visits);
-    shares.push({ tag, valve, entries, consequences: consequences(valve, history(visits), entries, day) });
+    const like = await livesOfLike(db, job.site, valve, serviceOf(valve, [...visits, { entries }]));
+    shares.push({ tag, valve, entries, consequences: consequences(valve, history(visits), entries, day, like) });
   }
   return shares;
 }
 
-/** What follows for a valve as it stands after its last job. `today` counts only where no job is known. */
-export function reckonValve(valve: Valve, visits: readonly Visit[], today: string): Consequences {
+/**
+ * What follows for a valve as it stands after its last job. `today` counts only where no job is known; `like`: seat
+ * lives of like valves.
+ */
+export function reckonValve(
+  valve: Valve,
+  visits: readonly Visit[],
+  today: string,
+  like: readonly Life[] = [],
+): Consequences {
   const last = visits[visits.length - 1];
-  if (!last) return consequences(valve, [], [], today);
-  return consequences(valve, history(visits.slice(0, -1)), last.entries, last.on);
+  if (!last) return consequences(valve, [], [], today, like);
+  return consequences(valve, history(visits.slice(0, -1)), last.entries, last.on, like);
 }
 
-const history = (visits: readonly Visit[]): PastJob[] => visits.map(({ on, entries }) => ({ on, entries }));
+export const history = (visits: readonly Visit[]): PastJob[] => visits.map(({ on, entries }) => ({ on, entries }));

@@ -26,13 +26,13 @@ export async function knowValve(
 ): Promise<KnownValve | undefined> {
   const answer = await ask<ValveView>(path(`/api/valves/${encodeURIComponent(tag)}`, { site }));
   if (!answer.ok) return shelf.valve(tag, site);
-  const { valve, history } = answer.value;
+  const { valve, history, fleet } = answer.value;
   const known: KnownValve = {
     tag,
     site,
     valve: { ...valve, tag },
     history: history.filter((job) => job.job !== except).map(({ on, entries }) => ({ on, entries })),
-    fleet: [],
+    fleet,
   };
   await shelf.keepValve(known);
   return known;

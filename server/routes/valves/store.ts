@@ -4,6 +4,7 @@ import type { Store } from "../../db/open.ts";
 import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
 import { now, writeMoment } from "../../moments.ts";
 import { markStale } from "../../reading/keep-reading.ts";
+import { livesOfLike, serviceOf } from "../../reading/like-valves.ts";
 import { noteNamedValves, refreshStates } from "../../reading/valve-states.ts";
 import { reckonValve } from "../../reading/what-follows.ts";
 import { knownValve, readRecord, recordOf, todayIn, visitsOf, zoneOf } from "../../reading/what-is-known.ts";
@@ -24,7 +25,8 @@ export async function valveView(store: Store, site: string, tag: string): Promis
   const record = await recordOf(store.db, site, tag);
   const visits = await visitsOf(store.db, site, tag, zone);
   const valve = knownValve(tag, record, visits);
-  const after = reckonValve(valve, visits, todayIn(zone));
+  const like = await livesOfLike(store.db, site, valve, serviceOf(valve, visits));
+  const after = reckonValve(valve, visits, todayIn(zone), like);
   return {
     ...(site ? { site } : {}),
     tag,
@@ -38,6 +40,7 @@ export async function valveView(store: Store, site: string, tag: string): Promis
     ),
     due: after.due,
     open: after.followUps,
+    fleet: like,
     checks: after.checks,
   };
 }
