@@ -14,6 +14,7 @@ import { reliabilityRoutes } from "./routes/reliability/route.ts";
 import { reportRoutes } from "./routes/report/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
+import { stockRoutes } from "./routes/stock/route.ts";
 import { valveRoutes } from "./routes/valves/route.ts";
 
 /** The whole server but for the listening: what is given in, every route out. */
@@ -41,6 +42,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", carryRoutes(given));
   app.route("/", reliabilityRoutes(given));
   app.route("/", siteRoutes(given));
+  app.route("/", stockRoutes(given));
   app.route("/", reportRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",

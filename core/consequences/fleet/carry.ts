@@ -38,12 +38,15 @@ export function carryList(
     today,
     days,
     stock = {},
+    standing = false,
     families = [],
     site,
   }: {
     today: string;
     days: number;
     stock?: Stock;
+    /** the stock is the site's whole store: what of it is not needed is not told */
+    standing?: boolean;
     families?: readonly Family[];
     site?: string;
   },
@@ -103,7 +106,7 @@ export function carryList(
   }
 
   const made = [...lines.values()].map(told).filter((one) => one.carry > 0 || one.expected >= 0.05);
-  const { unclear, given } = takeStock(stock, made);
+  const { unclear, given } = takeStock(stock, made, standing);
   return {
     ...(site === undefined ? {} : { site }),
     today,

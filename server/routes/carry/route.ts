@@ -1,14 +1,15 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { carryList } from "../../../core/index.ts";
-import { PARTS } from "../../../core/shapes/codes.ts";
 import { carryListSchema } from "../../../core/shapes/fleet.ts";
+import { isStockName } from "../../../core/shapes/stock.ts";
 import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
+import { stockAt } from "../stock/store.ts";
 
-const STOCK = /^([a-z_]+)(\/[\w-]+(\/\d+(\.\d+)?)?)?:(\d{1,6})$/;
+const STOCK = /^([^:]+):(\d{1,6})$/;
 
 /** "packing:4,seat/balanced_dump/2:1": part, or part/family, or part/family/size, and how many are on hand. */
-const stockSchema = z
+const stockText = z
   .string()
   .max(4000)
   .transform((text, c) => {
@@ -16,15 +17,15 @@ const stockSchema = z
     for (const piece of text.split(",").map((one) => one.trim())) {
       if (piece === "") continue;
       const read = STOCK.exec(piece);
-      if (!read || !(PARTS as readonly string[]).includes(read[1] ?? "")) {
+      const [, name = "", count] = read ?? [];
+      if (!isStockName(name)) {
         c.addIssue({
           code: "custom",
           message: `"${piece.slice(0, 60)}" is no stock: write part:count, or part/family/size:count`,
         });
         return z.NEVER;
       }
-      const [name] = piece.split(":");
-      if (name) stock[name] = (stock[name] ?? 0) + Number(read[5]);
+      stock[name] = (stock[name] ?? 0) + Number(count);
     }
     return stock;
   });
@@ -37,9 +38,10 @@ const list = createRoute({
     query: z.object({
       site: blank(z.string().max(80).optional()),
       days: blank(z.coerce.number().int().min(0).max(3650).default(14)),
-      stock: blank(stockSchema.optional()).openapi({
+      stock: blank(stockText.optional()).openapi({
         type: "string",
-        description: "what is on hand: part:count, or part/family/size:count, with commas between",
+        description:
+          "what is on hand: part:count, or part/family/size:count, with commas between; left out, what the site keeps",
       }),
     }),
   },
@@ -52,7 +54,11 @@ export function carryRoutes({ store }: Given) {
     const { site, days, stock } = c.req.valid("query");
     const valves = await recordedValves(store, site);
     const today = await todayAt(store, site);
-    return c.json(carryList(valves, { today, days, ...(stock ? { stock } : {}), ...(site ? { site } : {}) }), 200);
+    // over all sites nothing is on hand: what lies on one shelf is no help at another
+    const kept = stock === undefined && site !== undefined;
+    const onHand = kept ? await stockAt(store, site) : (stock ?? {});
+    const ask = { today, days, stock: onHand, standing: kept, ...(site ? { site } : {}) };
+    return c.json(carryList(valves, ask), 200);
   });
   return routes;
 }

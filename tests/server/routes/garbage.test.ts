@@ -5,6 +5,7 @@ const PATHS: [method: string, path: string][] = [
   ["POST", "/api/phrases"],
   ["POST", "/api/corrections"],
   ["PUT", "/api/sites/north"],
+  ["PUT", "/api/sites/north/stock"],
   ["PUT", "/api/valves/LCV-213"],
 ];
 const JSON_TYPE = { "content-type": "application/json" };

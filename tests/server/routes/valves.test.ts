@@ -115,6 +115,7 @@ describe("health, figures and the document", () => {
       "/api/reliability",
       "/api/sites",
       "/api/sites/{site}",
+      "/api/sites/{site}/stock",
       "/api/valves",
       "/api/valves/{tag}",
     ]);
