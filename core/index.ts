@@ -43,7 +43,7 @@ export type { Ask, Entry, Unread } from "./shapes/entry.ts";
 export type { CarryLine, CarryList, ExportLine, FleetRate, Reliability, TroubledValve } from "./shapes/fleet.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
-export type { TaughtWord } from "./shapes/taught-word.ts";
+export type { SiteWord, TaughtWord, WordResult } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
 export {

@@ -16,6 +16,7 @@ import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
 import { stockRoutes } from "./routes/stock/route.ts";
 import { valveRoutes } from "./routes/valves/route.ts";
+import { wordRoutes } from "./routes/words/route.ts";
 
 /** The whole server but for the listening: what is given in, every route out. */
 export function makeApp(given: Given, web?: string) {
@@ -43,6 +44,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", reliabilityRoutes(given));
   app.route("/", siteRoutes(given));
   app.route("/", stockRoutes(given));
+  app.route("/", wordRoutes(given));
   app.route("/", reportRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",

@@ -7,14 +7,17 @@ import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
 import { readRoute } from "./state/route.ts";
 import { createStore } from "./state/store.ts";
+import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
 import { openDatabase } from "./storage/database.ts";
 import { noShelf } from "./storage/no-shelf.ts";
 import { shelfOn } from "./storage/shelf.ts";
 import { uuid7 } from "./storage/uuid7.ts";
+import { ask } from "./sync/ask.ts";
 import { sender } from "./sync/flush.ts";
 import { postPhrases } from "./sync/post.ts";
 import { knowValve, listValves } from "./sync/valves.ts";
+import { wordPasser } from "./sync/words.ts";
 
 /** Wires the rooms together; the only file that knows them all. */
 async function open(): Promise<void> {
@@ -39,7 +42,21 @@ async function open(): Promise<void> {
     now: () => instantHere(new Date()),
     chance: Math.random,
   });
-  const flush = () => void send();
+
+  const passWords = wordPasser({
+    ask,
+    words: () => store.state().taught,
+    sites: () => [store.state().settings.site, store.state().card?.site],
+    keep: shelf.keepTaught,
+    tell: store.happen,
+    newId: () => uuid7(),
+    now: () => instantHere(new Date()),
+  });
+
+  const flush = () => {
+    void send();
+    if (store.state().taught.some(waits)) void passWords();
+  };
 
   let acts: Deeds | undefined;
   let takeOver: (() => void) | undefined;
@@ -51,6 +68,7 @@ async function open(): Promise<void> {
   acts = deeds(store, {
     shelf,
     flush,
+    sendWords: () => void passWords(),
     knowValve: (tag) => {
       const { card } = store.state();
       return knowValve(shelf, tag, card?.site, card?.id);
@@ -79,6 +97,7 @@ async function open(): Promise<void> {
 
   const catchUp = async () => {
     flush();
+    void passWords();
     const listed = await listValves(shelf);
     if (listed) store.happen({ is: "listed", ...listed });
   };

@@ -3,7 +3,7 @@ import { CONDITIONS, PARTS, WORKS } from "./codes.ts";
 
 /**
  * A word that a site says and the shipped rows lack: it means the same as a code the log has. Taught at run time,
- * kept on the device, read at once; `form` says how a condition's word is used, as in core/vocabulary/conditions.ts.
+ * read at once on the device, and by the server once sent; `form` says how a condition's word is used, as in core/vocabulary/conditions.ts.
  */
 export const taughtWordSchema = z.object({
   say: z.string().min(2).max(60),
@@ -14,3 +14,27 @@ export const taughtWordSchema = z.object({
   ]),
 });
 export type TaughtWord = z.infer<typeof taughtWordSchema>;
+
+/** A taught word as devices and server pass it on. Only `withdrawn` ever changes, and never back. */
+export const siteWordSchema = taughtWordSchema.extend({
+  /** made by the device that taught it */
+  id: z.uuid(),
+  /** what was said is looked at by `teach`, which refuses in words */
+  say: z.string().min(1).max(1000),
+  at: z.iso.datetime({ offset: true }),
+  withdrawn: z.boolean().optional(),
+});
+export type SiteWord = z.infer<typeof siteWordSchema>;
+
+/** Words sent, each judged by itself; those not among them stay as they are. */
+export const wordsSentSchema = z.object({ words: z.array(z.unknown()).min(1).max(200) });
+
+/** The words of a site as they stand, the withdrawn ones too, so that a device can tell gone from never had. */
+export const siteWordsSchema = z.object({ words: z.array(siteWordSchema) });
+
+export const wordResultSchema = z.object({
+  id: z.string(),
+  status: z.enum(["stored", "known", "refused"]),
+  problem: z.string().optional(),
+});
+export type WordResult = z.infer<typeof wordResultSchema>;

@@ -2,14 +2,16 @@ import { and, asc, eq, gte, inArray, sql } from "drizzle-orm";
 import type { Entry } from "../../core/index.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
-import { eachPhrase, type JobReading, nothingHeard, readOn, type Said, type Standing } from "./read-job.ts";
-import { READER } from "./version.ts";
+import { eachPhrase, type JobReading, readOn, type Said, type Standing } from "./read-job.ts";
+import { siteReader } from "./site-reader.ts";
 
 export type JobRow = typeof jobs.$inferSelect;
 
 /** A job as last read here, with what the database held then; sound only while the revision agrees. */
 export interface Remembered {
   revision: number;
+  /** the reader and the words of the site that made it */
+  reader: string;
   reading: JobReading;
   /** place of the last phrase: said at, then id */
   last: string;
@@ -56,7 +58,12 @@ export async function keepReading(
   const place = (one: { saidAt: string; id: string }) => `${one.saidAt} ${one.id}`;
   const inOrder = (added ?? []).map((one) => ({ ...one, at: place(one) })).sort((a, b) => (a.at < b.at ? -1 : 1));
   const tag = job.tag ?? undefined;
-  const goesOn = before !== undefined && before.revision === job.revision && (inOrder[0]?.at ?? "") > before.last;
+  const { name: reader, nothing } = await siteReader(tx, job.site);
+  const goesOn =
+    before !== undefined &&
+    before.revision === job.revision &&
+    before.reader === reader &&
+    (inOrder[0]?.at ?? "") > before.last;
 
   let reading: JobReading;
   let last: string;
@@ -66,10 +73,10 @@ export async function keepReading(
     last = inOrder[inOrder.length - 1]?.at ?? before.last;
     written = before.written;
     // a later phrase leaves the readings of earlier ones as they were: only the new ones are written
-    await writePhrases(tx, job, reading, before.reading.said.length);
+    await writePhrases(tx, job, reader, reading, before.reading.said.length);
   } else {
     const said = await phrasesToRead(tx, job);
-    reading = readOn(nothingHeard, said, tag);
+    reading = readOn(nothing, said, tag);
     last = said.length ? place(said[said.length - 1] as (typeof said)[number]) : "";
     written = (
       await tx
@@ -77,14 +84,14 @@ export async function keepReading(
         .from(entries)
         .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
         .orderBy(asc(entries.n))
-    ).map((row) => ({ tag: row.tag, body: row.reader === READER ? row.body : "" }));
-    await writePhrases(tx, job, reading, 0);
+    ).map((row) => ({ tag: row.tag, body: row.reader === reader ? row.body : "" }));
+    await writePhrases(tx, job, reader, reading, 0);
   }
-  const now = await writeStanding(tx, job, reading, written);
+  const now = await writeStanding(tx, job, reader, reading, written);
   const revision = job.revision + 1;
   // the valves' states are marked by way of the job: one statement instead of one a valve
   await tx.update(jobs).set({ revision, stale: 1 }).where(eq(jobs.id, job.id));
-  return { revision, reading, last, written: now };
+  return { revision, reader, reading, last, written: now };
 }
 
 /** A job's phrases in the order said, each with its newest correction in place. */
@@ -103,12 +110,12 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
   return said.map((one) => ({ ...one, text: newest.get(one.id) ?? one.text }));
 }
 
-async function writePhrases(tx: Tx, job: JobRow, reading: JobReading, from: number): Promise<void> {
+async function writePhrases(tx: Tx, job: JobRow, reader: string, reading: JobReading, from: number): Promise<void> {
   const rows = eachPhrase(reading, from).map(({ id, reading: one, touched }) => ({
     phrase: id,
     site: job.site,
     job: job.id,
-    reader: READER,
+    reader,
     entries: JSON.stringify(one.entries),
     unread: JSON.stringify(one.unread.map(({ text, at }) => ({ text, at }))),
     ask: JSON.stringify(one.ask.map((ask) => ask.question)),
@@ -137,7 +144,13 @@ async function writePhrases(tx: Tx, job: JobRow, reading: JobReading, from: numb
 }
 
 /** Writes the entries that stand from the first that differs; marks every valve that lost some. */
-async function writeStanding(tx: Tx, job: JobRow, reading: JobReading, written: Written[]): Promise<Written[]> {
+async function writeStanding(
+  tx: Tx,
+  job: JobRow,
+  reader: string,
+  reading: JobReading,
+  written: Written[],
+): Promise<Written[]> {
   const { standing } = reading;
   let same = 0;
   while (same < standing.length && agree(standing[same], written[same])) same++;
@@ -161,7 +174,7 @@ async function writeStanding(tx: Tx, job: JobRow, reading: JobReading, written: 
     phrase: phrase ?? null,
     type: entry.type,
     body: JSON.stringify(entry),
-    reader: READER,
+    reader,
   }));
   for (const some of chunks(rows, 100)) await tx.insert(entries).values(some);
   const now = rows.map(({ tag, body }, at) => ({ tag, body, entry: standing[same + at]?.entry }));

@@ -2,7 +2,8 @@ import { and, asc, eq, gt } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
 import { entries, jobs, readings } from "../db/tables.ts";
 import { type JobRow, keepReading, phrasesToRead } from "./keep-reading.ts";
-import { eachPhrase, nothingHeard, readOn } from "./read-job.ts";
+import { eachPhrase, readOn } from "./read-job.ts";
+import { siteReader } from "./site-reader.ts";
 
 /** A phrase that reads otherwise now, and what stands otherwise in its job. */
 export interface Change {
@@ -17,7 +18,7 @@ export interface Change {
 const AT_ONCE = 100;
 
 /**
- * Reads every stored job with the present reader and hands over what changed, job by job; `apply` stores it.
+ * Reads every stored job with the present reader and the words of its site, and hands over what changed, job by job; `apply` stores it.
  * Words, rules and places are kept apart from meaning: only another meaning is a change.
  */
 export async function readAgain(
@@ -53,7 +54,8 @@ async function applyTo(store: Store, id: string): Promise<void> {
 
 async function compare(store: Store, job: JobRow): Promise<Change> {
   const said = await phrasesToRead(store.db, job);
-  const reading = readOn(nothingHeard, said, job.tag ?? undefined);
+  const { nothing } = await siteReader(store.db, job.site);
+  const reading = readOn(nothing, said, job.tag ?? undefined);
   const stored = await store.db
     .select({ phrase: readings.phrase, entries: readings.entries, reader: readings.reader })
     .from(readings)

@@ -20,6 +20,8 @@ export interface Hands {
     keepTaught(words: KeptWord[]): Promise<void>;
   };
   flush(): void;
+  /** sends the words taught and fetches those of the site */
+  sendWords(): void;
   /** what is known of a valve, from the server or from this device */
   knowValve(tag: string): Promise<KnownValve | undefined>;
   speak(text: string): void;
@@ -168,6 +170,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
     } catch (problem) {
       store.happen({ is: "noticed", notice: `This device does not keep the word: ${problemWords(problem)}` });
     }
+    hands.sendWords();
   }
 
   return {
@@ -225,6 +228,8 @@ export function deeds(store: Store, hands: Hands): Deeds {
     set(settings) {
       store.happen({ is: "set", settings });
       if (settings.readBack === false) hands.quiet();
+      // another site has words of its own
+      if ("site" in settings) hands.sendWords();
       hands.shelf.keepSettings(store.state().settings).catch((problem: unknown) => {
         store.happen({ is: "noticed", notice: `This device does not keep the setting: ${problemWords(problem)}` });
       });
@@ -236,11 +241,17 @@ export function deeds(store: Store, hands: Hands): Deeds {
     async teach(say, as) {
       const { taught, settings } = store.state();
       const answer = teach(say, as, wordsHere(store.state()));
-      if (answer.ok) await keepTaught([...taught, { ...answer.value, site: settings.site }]);
+      if (answer.ok) {
+        const at = instantHere(hands.now());
+        await keepTaught([...taught, { ...answer.value, site: settings.site, id: hands.newId(), at }]);
+      }
       return answer;
     },
     async unteach(word) {
-      await keepTaught(store.state().taught.filter((one) => one !== word));
+      const { taught } = store.state();
+      // the server never took it: nobody else needs to be told
+      if (word.problem || !word.id) await keepTaught(taught.filter((one) => one !== word));
+      else await keepTaught(taught.map((one) => (one === word ? { ...one, withdrawn: true, sent: false } : one)));
     },
     recall: () => learn(valveAtHand(store.state()).tag),
   };

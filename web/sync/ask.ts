@@ -2,13 +2,17 @@
 export type Answer<T> = { ok: true; value: T } | { ok: false; status: number; problem: string };
 
 /**
- * Asks the server for a page's data. The shape is the one in core/index.ts, made by the same build and served
+ * Asks the server for a page's data, or, with a body, puts it there. The shape is the one in core/index.ts, made by the same build and served
  * from the same origin: it is not checked again here, only that it is an answer of ours and not some sign-in page.
  */
-export async function ask<T>(path: string): Promise<Answer<T>> {
+export async function ask<T>(path: string, put?: object): Promise<Answer<T>> {
   let reply: Response;
   try {
-    reply = await fetch(path, { headers: { accept: "application/json" }, signal: AbortSignal.timeout(20_000) });
+    reply = await fetch(path, {
+      ...(put ? { method: "PUT", body: JSON.stringify(put) } : {}),
+      headers: { accept: "application/json", ...(put ? { "content-type": "application/json" } : {}) },
+      signal: AbortSignal.timeout(20_000),
+    });
   } catch {
     // unreachable or out of time
     return { ok: false, status: 0, problem: "The server cannot be reached. Look again when there is a network." };

@@ -6,6 +6,8 @@ const PATHS: [method: string, path: string][] = [
   ["POST", "/api/corrections"],
   ["PUT", "/api/sites/north"],
   ["PUT", "/api/sites/north/stock"],
+  ["PUT", "/api/sites/north/words"],
+  ["PUT", "/api/words"],
   ["PUT", "/api/valves/LCV-213"],
 ];
 const JSON_TYPE = { "content-type": "application/json" };

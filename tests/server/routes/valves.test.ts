@@ -116,8 +116,10 @@ describe("health, figures and the document", () => {
       "/api/sites",
       "/api/sites/{site}",
       "/api/sites/{site}/stock",
+      "/api/sites/{site}/words",
       "/api/valves",
       "/api/valves/{tag}",
+      "/api/words",
     ]);
     expect(document.components.schemas.Phrase.required).toContain("saidAt");
   });

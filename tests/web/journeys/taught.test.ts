@@ -90,4 +90,30 @@ inBrowser("words and questions at the bench", () => {
       .poll(() => page.locator(".understood .line-words").first().textContent())
       .toMatch(/taken to be the upper diaphragm/);
   });
+
+  it("is sent once there is a server, which reads with it what was said before", async () => {
+    await server.start();
+    await device.context.setOffline(false);
+    const words = async () => (await server.get<{ words: unknown[] }>("/api/words")).words;
+    await expect.poll(words, { timeout: 15_000 }).toMatchObject([{ say: "doohickey", as: { part: "positioner" } }]);
+    const entries = async () => {
+      const { jobs } = await server.get<{ jobs: { id: string }[] }>("/api/jobs");
+      const read = jobs.map(({ id }) => server.get<{ entries: unknown[] }>(`/api/jobs/${id}`));
+      return (await Promise.all(read)).flatMap((job) => job.entries);
+    };
+    await expect
+      .poll(entries, { timeout: 15_000 })
+      .toContainEqual(expect.objectContaining({ type: "finding", part: "positioner", condition: "bent" }));
+  });
+
+  it("comes to another device of the site", async () => {
+    const other = await newDevice();
+    try {
+      await other.page.goto(`${server.address}#/words`);
+      await other.page.getByText("doohickey is positioner").waitFor();
+      expect(other.complaints).toEqual([]);
+    } finally {
+      await other.close();
+    }
+  });
 });

@@ -6,12 +6,14 @@ import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
-import { wordsHere } from "../../state/taught.ts";
+import { waits, wordsHere } from "../../state/taught.ts";
 import { TeachForm } from "./teach-form.tsx";
 
 /** Words that this site says and the log did not know: taught here, read at once. `say`: the word come for. */
 export function SiteWords({ say, state, deeds }: { say?: string; state: State; deeds: Deeds }) {
-  const { taught, settings } = state;
+  const { settings } = state;
+  const taught = state.taught.filter((word) => !word.withdrawn);
+  const waiting = state.taught.filter(waits).length;
   const site = settings.site ? siteName(state, settings.site) : "every site";
   return (
     <DeskFrame sign="SITE WORDS" state={state} deeds={deeds}>
@@ -26,10 +28,11 @@ export function SiteWords({ say, state, deeds }: { say?: string; state: State; d
           {taught.length ? (
             <ul class="taught">
               {taught.map((word) => (
-                <li key={`${word.site} ${word.say}`}>
+                <li key={word.id ?? `${word.site} ${word.say}`}>
                   <span>
                     <b>{word.say}</b> is {meaningOf(word.as)}
                     {word.site && word.site !== settings.site ? `, at ${siteName(state, word.site)}` : ""}
+                    {word.problem && `. Not read, for the server refused it: ${word.problem}`}
                   </span>
                   <button
                     type="button"
@@ -46,8 +49,9 @@ export function SiteWords({ say, state, deeds }: { say?: string; state: State; d
             <p class="none">None yet.</p>
           )}
           <p class="source">
-            Kept on this device and read on its bench at once, without a network too. The server does not have these
-            words: at the desk a phrase with one of them may stand as not read.
+            Kept on this device and read on its bench at once, without a network too. Sent to the server, which reads
+            with them what was said lately at the site, and to every device there.
+            {waiting > 0 && ` Waiting to be sent: ${waiting}.`}
           </p>
           <h2 class="rule-head">Try a phrase</h2>
           <TryPhrase state={state} />

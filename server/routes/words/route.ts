@@ -1,0 +1,67 @@
+import { createRoute, z } from "@hono/zod-openapi";
+import { siteKeySchema } from "../../../core/shapes/served.ts";
+import {
+  siteWordSchema,
+  siteWordsSchema,
+  wordResultSchema,
+  wordsSentSchema,
+} from "../../../core/shapes/taught-word.ts";
+import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
+import { keepWords, wordsOf } from "./store.ts";
+
+const params = z.object({ site: siteKeySchema });
+const body = { required: true, content: { "application/json": { schema: wordsSentSchema } } };
+const listed = { 200: json(siteWordsSchema, "oldest first, the withdrawn ones too"), ...refusals };
+const kept = {
+  200: json(
+    siteWordsSchema.extend({ results: z.array(wordResultSchema) }),
+    "one result a word sent, in the order sent; and the words as they stand now",
+  ),
+  ...refusals,
+  ...writeRefusals,
+};
+const description =
+  "Each of `words` is a `SiteWord`, at most 200. Those not sent stay; sent with `withdrawn` a word is read no more. " +
+  "`refused` says why in `problem`. The latest jobs are read again at once, any other with its next phrase.";
+
+const list = createRoute({
+  method: "get",
+  path: "/api/sites/{site}/words",
+  summary: "The words taught at a site",
+  request: { params },
+  responses: listed,
+});
+const put = createRoute({
+  method: "put",
+  path: "/api/sites/{site}/words",
+  summary: "Teach words at a site, or withdraw them; may be sent again safely",
+  description,
+  request: { params, body },
+  responses: kept,
+});
+const listEverywhere = createRoute({
+  method: "get",
+  path: "/api/words",
+  summary: "The words taught for every site",
+  responses: listed,
+});
+const putEverywhere = createRoute({
+  method: "put",
+  path: "/api/words",
+  summary: "Teach words for every site, or withdraw them; may be sent again safely",
+  description,
+  request: { body },
+  responses: kept,
+});
+
+export function wordRoutes({ store }: Given) {
+  const routes = router();
+  routes.openAPIRegistry.register("SiteWord", siteWordSchema);
+  routes.openapi(list, async (c) => c.json({ words: await wordsOf(store.db, c.req.valid("param").site) }, 200));
+  routes.openapi(put, async (c) =>
+    c.json(await keepWords(store, c.req.valid("param").site, c.req.valid("json").words), 200),
+  );
+  routes.openapi(listEverywhere, async (c) => c.json({ words: await wordsOf(store.db, "") }, 200));
+  routes.openapi(putEverywhere, async (c) => c.json(await keepWords(store, "", c.req.valid("json").words), 200));
+  return routes;
+}
