@@ -8,6 +8,9 @@ import { findMeasures } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 import { lastIndex, replaceAt } from "./standing.ts";
 
+/** More than this is no count of parts on one valve. */
+const MOST_COUNTED = 1000;
+
 /** "correction, four" and then more: the number comes before anything else that is said. */
 export function bareNumberLeads(scene: Scene): boolean {
   const at = scene.chunks.findIndex((one) => !one.senses.plain || one.number !== undefined);
@@ -78,7 +81,7 @@ export function amendNumber(before: readonly Entry[], fragment: Fragment): Entry
     if (count.unit) next.unit = count.unit as Reading["unit"];
     return replaceAt(before, numbered, next);
   }
-  if (!Number.isInteger(count.value) || count.value < 1 || count.unit) return undefined;
+  if (!Number.isInteger(count.value) || count.value < 1 || count.value > MOST_COUNTED || count.unit) return undefined;
   if (target && (target.type === "work" || target.type === "finding" || target.type === "need"))
     return replaceAt(before, numbered, { ...target, count: count.value });
   if (last.type === "work" || last.type === "need")
