@@ -14,7 +14,8 @@ export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
   return drafts.filter((draft) => {
     if (draft.entry.type === "hazard") return true;
     const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, drafts);
-    if (!kept) for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+    if (!kept)
+      for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return kept;
   });
 }

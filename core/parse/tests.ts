@@ -90,7 +90,7 @@ export function settleTests(
     const verdict = chunk?.senses.verdict;
     if (!chunk || !verdict || chunk.used || chunk.talk || chunk.senses.outcome) continue;
     // "bled down but still holding pressure" is the hazard, not a test that holds
-    if (chunks[at - 1]?.hazard === "trapped_pressure") {
+    if (chunks[at - 1]?.hazard === "trapped_pressure" && /hold|held/.test(chunk.text)) {
       chunk.used = true;
       continue;
     }

@@ -6,7 +6,7 @@ import { HOLES, RUBBER } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
-import { isPressure, isRate } from "./measures.ts";
+import { isRate } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 import { verdictFirst } from "./verdict-first.ts";
 
@@ -65,7 +65,7 @@ export function choose(
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
   const unit = scene.at(at + 2)?.senses.unit;
-  if (code === "leaking" && next?.used && next.number && (isRate(unit) || isPressure(unit) || unit === "pound")) {
+  if (code === "leaking" && next?.used && next.number && isRate(unit)) {
     chunk.used = true;
     return undefined;
   }
