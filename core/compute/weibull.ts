@@ -96,6 +96,8 @@ const STARTS: readonly number[] = [1.2, 5];
  */
 function top(data: Lives, range: ShapeRange, starts: readonly number[]): { peak: Peak; agreed: boolean } {
   const free = range.least < range.greatest;
+  // Where all lives share an age the height only rises with the shape, until the digits run out on a flat roof.
+  if (free && shareAnAge(data)) return top(data, { least: range.greatest, greatest: range.greatest }, [range.greatest]);
   const quick = free ? starts.map((b) => climb(data, range, { a: 0, b })) : [];
   // A top at the edge of the range, or a climb that lost its way, is for the careful search, from every start.
   const peaks =
@@ -105,6 +107,19 @@ function top(data: Lives, range: ShapeRange, starts: readonly number[]): { peak:
   const peak = peaks.reduce((best, one) => (one.l > best.l ? one : best));
   const agreed = peaks.every((one) => one.converged && peak.l - one.l <= 1e-8 * (1 + Math.abs(peak.l)));
   return { peak, agreed };
+}
+
+/** Whether one age fits every life: none was sound beyond the age by which another had ended. Touching counts. */
+function shareAnAge(data: Lives): boolean {
+  let soundAt = Number.NEGATIVE_INFINITY;
+  let endedBy = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < data.kind.length; i++) {
+    const kind = data.kind[i] as number;
+    if (kind !== 3) soundAt = Math.max(soundAt, data.low[i] as number);
+    if (kind === 1 || kind === 3) endedBy = Math.min(endedBy, data.high[i] as number);
+    if (kind === 2) endedBy = Math.min(endedBy, data.low[i] as number);
+  }
+  return soundAt <= endedBy;
 }
 
 function share(p: number): number {

@@ -26,6 +26,10 @@ function kindOf(chunk: Chunk): { as: Mark["as"]; code?: string } {
   if (chunk.hazard) return { as: "hazard", code: chunk.hazard };
   if (chunk.command) return { as: "command", code: chunk.command };
   if (chunk.tag) return { as: "valve", code: chunk.tag };
+  // "bottom one": a word that stands for a part is no figure
+  if (chunk.number?.bareOne && senses.roles?.has("one")) return { as: "plain" };
+  // "put a new gasket in": the small word, not the inch
+  if (!chunk.number && senses.unit && senses.roles?.has("prep")) return { as: "plain" };
   if (chunk.number || senses.unit) return { as: "number" };
   if (senses.part) return { as: "part", code: senses.part };
   if (senses.outcome) return { as: "test", code: senses.outcome.test };
