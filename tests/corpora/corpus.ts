@@ -30,8 +30,8 @@ export function loadCases(name: (typeof CORPORA)[number]): Case[] {
 
 /**
  * What is looked at while the reader is made better: the odd half of the working phrases and the whole of the
- * corpora by other hands, but for `held`. The even half of the working phrases and `held` are only scored, so that
- * their figure says what a stranger's phrases may expect.
+ * corpora by other hands, but for `held`. The even half of the working phrases and `held` are only scored. Their figure
+ * is an upper bound: the even half was read before the reader was written, and the score of `held` steered choices.
  */
 export const isLookedAt = (one: Case): boolean =>
   !one.id.startsWith("h-") && (!one.id.startsWith("d-") || Number(one.id.split("-")[1]) % 2 === 1);
