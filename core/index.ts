@@ -41,6 +41,15 @@ export type * from "./shapes/codes.ts";
 export type { Check, Consequences, Due, FollowUp } from "./shapes/consequence.ts";
 export type { Ask, Entry, Unread } from "./shapes/entry.ts";
 export type { CarryLine, CarryList, ExportLine, FleetRate, Reliability, TroubledValve } from "./shapes/fleet.ts";
+export type {
+  ClipSent,
+  ClipView,
+  Keeping,
+  KeepsakeResult,
+  PhotoSent,
+  PhotoView,
+} from "./shapes/keepsake.ts";
+export { KEEPING_UNLESS_SAID, MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "./shapes/keepsake-bounds.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
 export type { SiteWord, TaughtWord, WordResult } from "./shapes/taught-word.ts";

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { helpText, readArguments, wrongUse } from "../server/commands/arguments.ts";
 import { StoreRefused } from "../server/db/open.ts";
 import { readSettings, type Settings } from "../server/env.ts";
+import { keptFolder } from "../server/keepsakes/files.ts";
 import { type Served, serve } from "../server/serve.ts";
 import { SITES, VALVES } from "./field.ts";
 import { fill } from "./fill.ts";
@@ -40,6 +41,7 @@ async function start(settings: Settings, fresh: boolean): Promise<void> {
   const mark = join(settings.dataDir, "invented.json");
   if (fresh || !existsSync(mark)) {
     for (const end of ["", "-wal", "-shm"]) rmSync(join(settings.dataDir, `handsfull.db${end}`), { force: true });
+    rmSync(keptFolder(settings.dataDir), { recursive: true, force: true });
     rmSync(mark, { force: true });
   }
   mkdirSync(settings.dataDir, { recursive: true });

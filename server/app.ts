@@ -1,13 +1,16 @@
 import { OpenAPIHono } from "@hono/zod-openapi";
+import type { MiddlewareHandler } from "hono";
 import { secureHeaders } from "hono/secure-headers";
 import { access } from "./access.ts";
 import { answerFailure, Refusal } from "./errors.ts";
-import { bodies } from "./limits.ts";
+import { bodies, isBytesPath } from "./limits.ts";
 import { carryRoutes } from "./routes/carry/route.ts";
 import { correctionRoutes } from "./routes/corrections/route.ts";
 import { dueRoutes } from "./routes/due/route.ts";
 import { healthRoutes } from "./routes/health/route.ts";
 import { jobRoutes } from "./routes/jobs/route.ts";
+import { keepsakeRoutes } from "./routes/keepsakes/route.ts";
+import { BYTES_POLICY } from "./routes/keepsakes/serve-bytes.ts";
 import type { Env, Given } from "./routes/kit.ts";
 import { phraseRoutes } from "./routes/phrases/route.ts";
 import { reliabilityRoutes } from "./routes/reliability/route.ts";
@@ -29,6 +32,7 @@ export function makeApp(given: Given, web?: string) {
     given.metrics.count("handsfull_requests", { method: knownMethod(c.req.method), status: String(c.res.status) });
     given.log.debug("request", { method: c.req.method, path: c.req.path, status: c.res.status });
   });
+  app.use(policyOfBytes());
   app.use(headers());
   app.use(bodies());
   app.use("/api/*", access());
@@ -45,6 +49,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", siteRoutes(given));
   app.route("/", stockRoutes(given));
   app.route("/", wordRoutes(given));
+  app.route("/", keepsakeRoutes(given));
   app.route("/", reportRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",
@@ -77,6 +82,14 @@ function refuseOtherMethods(app: OpenAPIHono<Env>): void {
       throw new Refusal(405, detail, { headers: { allow } });
     });
   }
+}
+
+/** What people sent as bytes is boxed in further than a page: around `headers`, which sets the page's own last. */
+function policyOfBytes(): MiddlewareHandler {
+  return async (c, next) => {
+    await next();
+    if (isBytesPath(c.req.path)) c.res.headers.set("content-security-policy", BYTES_POLICY);
+  };
 }
 
 /** No inline script anywhere, no other host, no frame: what the pages need and nothing more. */

@@ -15,7 +15,7 @@ const TITLES: Record<number, string> = {
   408: "The request took too long",
   409: "It is not clear which is meant",
   413: "The request is too large",
-  415: "The request is not JSON",
+  415: "The body is of another kind",
   500: "Something broke on our side",
   503: "The log is busy",
   507: "The log has no room left",

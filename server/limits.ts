@@ -1,14 +1,19 @@
 import type { Context, MiddlewareHandler } from "hono";
+import { MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "../core/shapes/keepsake-bounds.ts";
 import { Refusal } from "./errors.ts";
 
 /** Every bound on a request, in one place. */
 export const MOST_BODY_BYTES = 1_048_576;
 export const TIMES = {
-  /** the whole request must have come in by then */
-  requestTimeout: 30_000,
+  /** the whole request must have come in by then: a photograph of 400 kB over a link of 4 kB a second just does */
+  requestTimeout: 100_000,
   headersTimeout: 10_000,
   keepAliveTimeout: 5_000,
 };
+
+/** Where a body is a clip or a photograph and not JSON. */
+const BYTES_PATH = /^\/api\/(clips|photos)\/[^/]+$/;
+export const isBytesPath = (path: string) => BYTES_PATH.test(path);
 
 const TOO_LARGE = "The body is over 1 MB: send fewer phrases at a time, at most 200.";
 
@@ -20,6 +25,8 @@ const TOO_LARGE = "The body is over 1 MB: send fewer phrases at a time, at most 
 export function bodies(): MiddlewareHandler {
   return async (c, next) => {
     if (c.req.method === "GET" || c.req.method === "HEAD" || c.req.method === "OPTIONS") return next();
+    const kind = BYTES_PATH.exec(c.req.path)?.[1];
+    if (kind) return sentBytes(c, next, kind === "clips" ? MOST_CLIP_BYTES : MOST_PHOTO_BYTES);
     const told = Number(c.req.header("content-length") ?? Number.NaN);
     // a body of known length is read whole at once, which is much the faster way
     const bytes = await arrived(() =>
@@ -35,6 +42,14 @@ export function bodies(): MiddlewareHandler {
     c.req.bodyCache = { text: text as unknown as string };
     return next();
   };
+}
+
+/** A clip or photograph: any bytes up to the limit; the route looks at what they are. */
+async function sentBytes(c: Context, next: () => Promise<void>, most: number): Promise<void> {
+  const bytes = await arrived(() => readUpTo(c.req.raw.body, most));
+  if (!bytes) throw new Refusal(413, `This is over ${most / 1_048_576} MB: send it smaller.`);
+  c.req.bodyCache = { arrayBuffer: Promise.resolve(bytes.buffer) as unknown as ArrayBuffer };
+  return next();
 }
 
 const wholeBody = async (c: Context) => new Uint8Array(await c.req.arrayBuffer());

@@ -9,6 +9,7 @@ export interface Metrics {
 const HELP: Record<string, string> = {
   handsfull_requests: "Requests answered, by method and status.",
   handsfull_phrases: "Phrases received, by what became of them.",
+  handsfull_keepsakes: "Clips and photographs received, by kind and what became of them.",
 };
 const BOUNDS = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 2.5, 5];
 

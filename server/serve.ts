@@ -5,6 +5,8 @@ import { createAdaptorServer } from "@hono/node-server";
 import { makeApp } from "./app.ts";
 import { openStore } from "./db/open.ts";
 import type { Settings } from "./env.ts";
+import { keepExpiring } from "./keepsakes/expire.ts";
+import { keptFiles, keptFolder } from "./keepsakes/files.ts";
 import { TIMES } from "./limits.ts";
 import { makeLog } from "./log.ts";
 import { makeMetrics } from "./metrics.ts";
@@ -24,7 +26,8 @@ export async function serve(settings: Settings): Promise<Served> {
   const log = makeLog(settings.logLevel);
   const store = await openStore(settings.databaseUrl);
   await distrustOlderStates(store);
-  const app = makeApp({ store, log, metrics: makeMetrics(), recent: new RecentJobs() });
+  const kept = keptFiles(keptFolder(settings.dataDir));
+  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs() });
   const { tls } = settings;
   const server = createAdaptorServer({
     fetch: app.fetch,
@@ -42,6 +45,7 @@ export async function serve(settings: Settings): Promise<Served> {
       resolve();
     });
   });
+  const expiring = keepExpiring(store, kept, log);
   const { port } = server.address() as AddressInfo;
   const host = settings.host.includes(":") ? `[${settings.host}]` : settings.host;
   return {
@@ -52,6 +56,7 @@ export async function serve(settings: Settings): Promise<Served> {
       const cut = setTimeout(() => server.closeAllConnections(), LONGEST_STOP_MS);
       await closed;
       clearTimeout(cut);
+      await expiring.stop();
       await store.close();
     },
   };

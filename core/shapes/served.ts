@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { checkSchema, consequencesSchema, dueSchema, followUpSchema } from "./consequence.ts";
 import { askSchema, entrySchema, unreadSchema } from "./entry.ts";
+import { clipViewSchema, keepingSchema, photoViewSchema } from "./keepsake.ts";
 import { dateSchema, lifeSchema, valveSchema } from "./valve.ts";
 import { phraseSchema } from "./wire.ts";
 
@@ -78,6 +79,9 @@ export const phraseViewSchema = phraseSchema.extend({
   /** ids of earlier phrases whose entries it removed or amended */
   touched: z.array(z.string()),
   corrections: z.array(correctionSchema),
+  /** its sound, as long as the site keeps it */
+  clips: z.array(clipViewSchema),
+  photos: z.array(photoViewSchema),
 });
 export type PhraseView = z.infer<typeof phraseViewSchema>;
 
@@ -100,6 +104,8 @@ export const jobViewSchema = z.object({
   receivedAt: z.string(),
   valve: valveSchema,
   phrases: z.array(phraseViewSchema),
+  /** photographs that belong to no phrase */
+  photos: z.array(photoViewSchema),
   /** all that stands, in order */
   entries: z.array(entrySchema),
   unread: z.array(unreadSchema),
@@ -173,7 +179,9 @@ export const dueLineSchema = dueSchema.extend({
 export type DueLine = z.infer<typeof dueLineSchema>;
 export const dueListSchema = z.object({ today: dateSchema, days: z.number().int(), due: z.array(dueLineSchema) });
 
-export const siteListSchema = z.object({ sites: z.array(siteSchema.extend({ today: dateSchema })) });
+export const siteListSchema = z.object({
+  sites: z.array(siteSchema.extend({ today: dateSchema, keeping: keepingSchema })),
+});
 
 /** RFC 9457. `detail` says what to do. */
 export const problemSchema = z.object({

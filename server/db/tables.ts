@@ -110,6 +110,52 @@ export const corrections = sqliteTable(
   (t) => [index("corrections_in_order").on(t.site, t.job, t.madeAt, t.id)],
 );
 
+/**
+ * What is kept beside the words: the sound of a phrase, or a photograph. The row says what it is; its bytes are a file
+ * named by their hash (server/keepsakes/files.ts). A row stays when its bytes are removed, so that the same id sent
+ * once more is known and not kept again.
+ */
+export const keepsakes = sqliteTable(
+  "keepsakes",
+  {
+    id: text("id").primaryKey(),
+    site: text("site").notNull(),
+    kind: text("kind", { enum: ["clip", "photo"] }).notNull(),
+    job: text("job")
+      .notNull()
+      .references(() => jobs.id),
+    /** null: of the job, not of one phrase */
+    phrase: text("phrase").references(() => phrases.id),
+    /** of the bytes as kept, without what was stripped, in hex */
+    sha256: text("sha256").notNull(),
+    /** what the bytes are, by looking at them */
+    type: text("type").notNull(),
+    bytes: integer("bytes").notNull(),
+    seconds: real("seconds"),
+    width: integer("width"),
+    height: integer("height"),
+    takenAt: text("taken_at").notNull(),
+    takenOffset: integer("taken_offset").notNull(),
+    device: text("device"),
+    person: text("person"),
+    receivedAt: text("received_at").notNull(),
+    /** when its bytes were removed; null while they are here */
+    removedAt: text("removed_at"),
+  },
+  (t) => [
+    index("keepsakes_of_job").on(t.site, t.job, t.takenAt, t.id),
+    index("keepsakes_by_age").on(t.site, t.kind, t.removedAt, t.takenAt),
+    index("keepsakes_by_content").on(t.sha256),
+  ],
+);
+
+/** What a site does with the sound of phrases; a site without a row goes by KEEPING_UNLESS_SAID. */
+export const siteKeeping = sqliteTable("site_keeping", {
+  site: text("site").primaryKey(),
+  clips: text("clips", { enum: ["none", "for_days", "for_good"] }).notNull(),
+  days: integer("days").notNull(),
+});
+
 /** What a phrase became when it was heard in its job. */
 export const readings = sqliteTable(
   "readings",

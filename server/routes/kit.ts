@@ -3,6 +3,7 @@ import { problemSchema } from "../../core/shapes/served.ts";
 import type { Who } from "../access.ts";
 import type { Store } from "../db/open.ts";
 import { refusalOf } from "../errors.ts";
+import type { KeptFiles } from "../keepsakes/files.ts";
 import type { Log } from "../log.ts";
 import type { Metrics } from "../metrics.ts";
 import type { RecentJobs } from "../reading/keep-reading.ts";
@@ -11,6 +12,8 @@ import type { RecentJobs } from "../reading/keep-reading.ts";
 export interface Given {
   store: Store;
   recent: RecentJobs;
+  /** the bytes of clips and photographs */
+  kept: KeptFiles;
   log: Log;
   metrics: Metrics;
 }
@@ -40,7 +43,7 @@ export const notFound = { 404: problemBody("there is no such thing; `detail` say
 export const unclear = { 409: problemBody("more than one is meant; `detail` says how to choose") };
 export const writeRefusals = {
   413: problemBody("more than may be sent at once"),
-  415: problemBody("the body is not JSON"),
+  415: problemBody("the body is of a kind that is not taken here"),
   503: problemBody("too much is being written; `retry-after` says when to try again"),
   507: problemBody("no room left"),
 };

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import { makeApp } from "../../server/app.ts";
 import { openStore } from "../../server/db/open.ts";
+import { keptFiles } from "../../server/keepsakes/files.ts";
 import { makeLog } from "../../server/log.ts";
 import { makeMetrics } from "../../server/metrics.ts";
 import { RecentJobs } from "../../server/reading/keep-reading.ts";
@@ -23,7 +24,8 @@ export async function bench(web?: string) {
   onTestFinished(() => store.close());
   const logged: string[] = [];
   const log = makeLog("debug", (line) => logged.push(line));
-  const app = makeApp({ store, log, metrics: makeMetrics(), recent: new RecentJobs() }, web);
+  const kept = keptFiles(join(dir, "kept"));
+  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs() }, web);
   const send = (method: string, path: string, body?: unknown) =>
     app.request(path, {
       method,
@@ -33,6 +35,7 @@ export async function bench(web?: string) {
     dir,
     url,
     store,
+    kept,
     app,
     logged,
     send,

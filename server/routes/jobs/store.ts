@@ -7,13 +7,15 @@ import type { JobRow } from "../../reading/keep-reading.ts";
 import { mainTag } from "../../reading/read-job.ts";
 import { reckonJob, type ShareReckoned } from "../../reading/what-follows.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
+import { clipViews, keepsakesOfJob, photoViews } from "../keepsakes/store.ts";
 
 /** A job with its phrases in the order said, what stands, and what follows; undefined where there is none. */
 export async function jobView(store: Store, id: string): Promise<JobView | undefined> {
   const [job] = await store.db.select().from(jobs).where(eq(jobs.id, id));
   if (!job) return undefined;
+  const beside = await keepsakesOfJob(store, job);
   const [said, standing, zone] = await Promise.all([
-    phraseViews(store, job),
+    phraseViews(store, job, beside),
     standingOf(store, job),
     zoneOf(store.db, job.site),
   ]);
@@ -29,6 +31,7 @@ export async function jobView(store: Store, id: string): Promise<JobView | undef
     receivedAt: writeMoment({ utc: job.receivedAt, offset: 0 }),
     valve: own.valve,
     phrases: said,
+    photos: photoViews(beside.filter((one) => one.phrase === null)),
     entries: standing.map((one) => one.entry),
     unread: said.flatMap((one, phrase) => one.unread.map((words) => ({ phrase, ...words }))),
     ask: said.flatMap((one, phrase) => one.ask.map((question) => ({ phrase, question }))),
@@ -94,7 +97,9 @@ async function summaryOf(store: Store, job: JobRow, zone: string | undefined): P
   };
 }
 
-async function phraseViews(store: Store, job: JobRow): Promise<PhraseView[]> {
+type Beside = Awaited<ReturnType<typeof keepsakesOfJob>>;
+
+async function phraseViews(store: Store, job: JobRow, beside: Beside): Promise<PhraseView[]> {
   const rows = await store.db
     .select({ phrase: phrases, reading: readings })
     .from(phrases)
@@ -118,6 +123,8 @@ async function phraseViews(store: Store, job: JobRow): Promise<PhraseView[]> {
     alerts: JSON.parse(reading.alerts),
     touched: JSON.parse(reading.touched),
     corrections: later.get(phrase.id) ?? [],
+    clips: clipViews(beside.filter((one) => one.phrase === phrase.id)),
+    photos: photoViews(beside.filter((one) => one.phrase === phrase.id)),
   }));
 }
 

@@ -1,16 +1,19 @@
 import { asc, eq } from "drizzle-orm";
-import type { Site } from "../../../core/index.ts";
+import type { Keeping, Site } from "../../../core/index.ts";
 import type { Store } from "../../db/open.ts";
 import { sites } from "../../db/tables.ts";
+import { keepingOf } from "../../keepsakes/keeping.ts";
 import { now } from "../../moments.ts";
 import { todayIn } from "../../reading/what-is-known.ts";
 
-export async function sitesOf(store: Store): Promise<(Site & { today: string })[]> {
+export async function sitesOf(store: Store): Promise<(Site & { today: string; keeping: Keeping })[]> {
   const rows = await store.db
     .select({ site: sites.site, name: sites.name, zone: sites.zone })
     .from(sites)
     .orderBy(asc(sites.name), asc(sites.site));
-  return rows.map((row) => ({ ...row, today: todayIn(row.zone) }));
+  return Promise.all(
+    rows.map(async (row) => ({ ...row, today: todayIn(row.zone), keeping: await keepingOf(store.db, row.site) })),
+  );
 }
 
 export async function siteOf(store: Store, key: string): Promise<Site | undefined> {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { makeApp } from "../../../server/app.ts";
 import { openStore } from "../../../server/db/open.ts";
 import { readings } from "../../../server/db/tables.ts";
+import { keptFiles } from "../../../server/keepsakes/files.ts";
 import { makeLog } from "../../../server/log.ts";
 import { makeMetrics } from "../../../server/metrics.ts";
 import { RecentJobs } from "../../../server/reading/keep-reading.ts";
@@ -61,7 +62,8 @@ describe("words taught at a site", () => {
     /** the app on that file, opened for one request and closed after it */
     const asked = async (method: string, path: string, body?: object) => {
       const store = await openStore(url);
-      const given = { store, log: makeLog("error", () => {}), metrics: makeMetrics(), recent: new RecentJobs() };
+      const kept = keptFiles(`${url.slice("file:".length)}.kept`);
+      const given = { store, kept, log: makeLog("error", () => {}), metrics: makeMetrics(), recent: new RecentJobs() };
       const headers = { "content-type": "application/json" };
       const answer = await makeApp(given).request(path, { method, headers, body: body && JSON.stringify(body) });
       const read = await answer.json();
