@@ -2,7 +2,6 @@ import { and, eq, gt, isNull, lt, or } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
 import { keepsakes } from "../db/tables.ts";
 import type { Log } from "../log.ts";
-import { now } from "../moments.ts";
 import type { KeptFiles } from "./files.ts";
 import { keepingOf, tooOldBefore } from "./keeping.ts";
 
@@ -26,7 +25,7 @@ export async function expire(store: Store, kept: KeptFiles, at: Date = new Date(
     const removed = await store.write((tx) =>
       tx
         .update(keepsakes)
-        .set({ removedAt: now().utc })
+        .set({ removedAt: utcOf(at) })
         .where(and(held, eq(keepsakes.site, site), old))
         .returning({ id: keepsakes.id }),
     );
@@ -62,13 +61,16 @@ export function keepExpiring(store: Store, kept: KeptFiles, log: Log): { stop():
 
 /** Rows marked lately whose file a crash may have left behind. What no row ever named is not touched: it may be another database's. */
 async function markedLately(store: Store, at: Date): Promise<string[]> {
-  const since = new Date(at.getTime() - LATELY_MS).toISOString();
+  const since = utcOf(new Date(at.getTime() - LATELY_MS));
   const rows = await store.db
     .selectDistinct({ sha256: keepsakes.sha256 })
     .from(keepsakes)
     .where(and(eq(keepsakes.kind, "clip"), gt(keepsakes.removedAt, since)));
   return rows.map((row) => row.sha256);
 }
+
+/** As moments are stored. */
+const utcOf = (at: Date) => `${at.toISOString().slice(0, 23)}000000Z`;
 
 async function isWanted(store: Store, sha256: string): Promise<boolean> {
   const [row] = await store.db

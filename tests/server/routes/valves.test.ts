@@ -106,15 +106,18 @@ describe("health, figures and the document", () => {
     expect(document.openapi).toBe("3.1.0");
     expect(Object.keys(document.paths).sort()).toEqual([
       "/api/carry",
+      "/api/clips/{id}",
       "/api/corrections",
       "/api/due",
       "/api/export",
       "/api/jobs",
       "/api/jobs/{id}",
+      "/api/photos/{id}",
       "/api/phrases",
       "/api/reliability",
       "/api/sites",
       "/api/sites/{site}",
+      "/api/sites/{site}/keeping",
       "/api/sites/{site}/stock",
       "/api/sites/{site}/words",
       "/api/valves",
