@@ -1,6 +1,7 @@
 /** Step 6: a number put right. */
 
 import type { Entry, Reading } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { UNIT_ROWS } from "../vocabulary/measures.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
@@ -23,8 +24,8 @@ export function bareNumberLeads(scene: Scene): boolean {
     next?.senses.unit ||
     next?.unknown ||
     next?.talk ||
-    has(next, "prep") ||
-    has(next, "and")
+    has(next, ROLE.prep) ||
+    has(next, ROLE.and)
   );
 }
 

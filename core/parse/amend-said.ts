@@ -1,6 +1,7 @@
 /** Step 6: a finding, a work or a detail put right. */
 
 import type { Entry, Finding, WorkEntry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
 import { placed } from "./places.ts";
@@ -76,7 +77,7 @@ export function amendDetail(before: readonly Entry[], fragment: Fragment): Entry
   const { chunks } = fragment.scene;
   if (chunks.some((one) => one.unknown || one.talk || one.senses.part)) return undefined;
   const extent = chunks.find((one) => one.senses.extent)?.senses.extent;
-  const severity = chunks.find((one) => one.senses.severity && !has(one, "it"))?.senses.severity;
+  const severity = chunks.find((one) => one.senses.severity && !has(one, ROLE.it))?.senses.severity;
   const place = chunks.find((one) => one.senses.place)?.senses.place;
   const word = chunks.find((one) => one.senses.condition)?.senses.condition?.[0]?.code;
   const at = lastIndex(before, "finding");

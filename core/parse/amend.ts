@@ -1,6 +1,7 @@
 /** Step 6: an amendment: "make that five eighths", "correction, the lower one". */
 
 import type { Entry, Finding, ValveEntry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { amendNumber, bareNumberLeads } from "./amend-number.ts";
 import { amendDetail, amendWhole } from "./amend-said.ts";
 import { has } from "./chunks.ts";
@@ -37,7 +38,7 @@ export function amend(before: readonly Entry[], words: readonly string[], whole:
 function partThenWork(before: readonly Entry[], whole: Fragment, byPlace: readonly Draft[]): Entry[] | undefined {
   const first = byPlace[0];
   if (first?.entry.type !== "work" || !first.entry.part) return undefined;
-  const at = whole.scene.chunks.findIndex((one) => !one.senses.plain && !has(one, "det"));
+  const at = whole.scene.chunks.findIndex((one) => !one.senses.plain && !has(one, ROLE.det));
   const noun = whole.scene.noun(at);
   const last = [...before].reverse().find((one) => "part" in one && one.part);
   if (!noun?.part || noun.part !== first.entry.part || !last || !("part" in last) || last.part === noun.part)

@@ -1,10 +1,11 @@
 /** Step 3: words to chunks, the longest stretch that a row knows. */
 
 import type { Command, Hazard } from "../shapes/codes.ts";
-import { type GrammarRole, PLAIN } from "../vocabulary/grammar.ts";
+import { PLAIN, ROLE, type RoleBit } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import { matchAt, OPENS } from "../vocabulary/patterns.ts";
-import type { Senses } from "../vocabulary/senses.ts";
+import { OPENS } from "../vocabulary/opens.ts";
+import { matchAt } from "../vocabulary/patterns.ts";
+import { noSenses, type Senses } from "../vocabulary/senses.ts";
 import { TALK } from "../vocabulary/talk.ts";
 import { type NumberRead, readNumber } from "./numbers.ts";
 import { readTag } from "./tags.ts";
@@ -29,7 +30,8 @@ export interface Chunk {
 }
 
 /** Whether a chunk may play this part in a sentence ("and", "not", "it" ...). */
-export const has = (chunk: Chunk | undefined, role: GrammarRole): boolean => chunk?.senses.roles?.has(role) ?? false;
+export const has = (chunk: Chunk | undefined, role: RoleBit): boolean =>
+  chunk !== undefined && (chunk.senses.roles & role) !== 0;
 
 /** A word of the trade: a part, what was found or done, a test, a unit, a tag. */
 export const isTrade = (one: Chunk): boolean =>
@@ -42,10 +44,14 @@ export const isTrade = (one: Chunk): boolean =>
   one.tag !== undefined;
 
 /** The indices from `from` up to, and without, `to`. */
-export const range = (from: number, to: number): number[] =>
-  Array.from({ length: Math.max(0, to - from) }, (_, nth) => from + nth);
+export function range(from: number, to: number): number[] {
+  const indices: number[] = [];
+  for (let at = from; at < to; at += 1) indices.push(at);
+  return indices;
+}
 
-const NOTHING: Senses = {};
+const NOTHING: Senses = noSenses();
+const PLAINLY: Senses = { ...noSenses(), plain: true };
 const NEGATION = new Set(["no", "not", "isnt", "without", "never", "aint", "zero", "any", "wasnt", "dont", "didnt"]);
 const OFF_TOPIC_PREP = new Set(["of", "in", "with", "for", "from", "at", "about", "to"]);
 
@@ -61,29 +67,28 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
   return chunks;
 }
 
-function make(words: readonly string[], from: number, to: number, rest: Partial<Chunk>): Chunk {
-  const text = to === from + 1 ? (words[from] as string) : words.slice(from, to).join(" ");
+function make(words: readonly string[], from: number, to: number, is: Partial<Chunk>): Chunk {
+  // every chunk is laid out alike, with all its keys: half the reading asks chunks for them
   return {
     from,
     to,
-    text,
-    senses: NOTHING,
-    number: undefined,
-    tag: undefined,
-    hazard: undefined,
-    command: undefined,
-    talk: undefined,
-    unknown: undefined,
+    text: to === from + 1 ? (words[from] as string) : words.slice(from, to).join(" "),
+    senses: is.senses ?? NOTHING,
+    number: is.number,
+    tag: is.tag,
+    hazard: is.hazard,
+    command: is.command,
+    talk: is.talk,
+    unknown: is.unknown,
     used: undefined,
-    ...rest,
   };
 }
 
 function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk {
   const word = words[at] as string;
 
-  const first = word.charCodeAt(0);
-  const opens = first < 65 ? OPENS.number : (lexicon.opens.get(word) ?? 0);
+  // a figure, or a sign like "%"
+  const opens = word.charCodeAt(0) < 65 ? OPENS.number | OPENS.row : (lexicon.opens.get(word) ?? 0);
   const harmless = opens & OPENS.noHazard ? matchAt(lexicon.noHazard, words, at) : undefined;
   if (harmless) return make(words, at, harmless.end, { talk: true });
   const hazard = opens & OPENS.hazard ? matchAt(lexicon.hazards, words, at) : undefined;
@@ -92,7 +97,7 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
     if (!negated) return make(words, at, hazard.end, { hazard: hazard.code });
   }
   const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
-  const known = lexicon.longest(words, at);
+  const known = opens & OPENS.row ? lexicon.longest(words, at) : undefined;
   if (idiom && idiom.end >= (known?.end ?? 0)) return make(words, at, idiom.end, { talk: true });
 
   const tag = opens & OPENS.tag ? readTag(words, at) : undefined;
@@ -103,18 +108,16 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
     return make(words, at, command.end, { command: command.code as Command });
 
   const number = opens & OPENS.number ? readNumber(words, at) : undefined;
-  if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !known.senses.roles?.has("one"))) {
+  if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !(known.senses.roles & ROLE.one))) {
     return make(words, at, number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
   }
   if (known) {
     // a trade word in a talk word's shape ("shoulder", "ball") stays a trade word: the lexicon has it
     return make(words, at, known.end, { senses: known.senses });
   }
-  if (TALK.has(word) || (word.endsWith("s") && TALK.has(word.slice(0, -1))))
-    return make(words, at, at + 1, { talk: true });
-  return PLAIN.has(word)
-    ? make(words, at, at + 1, { senses: { plain: true } })
-    : make(words, at, at + 1, { unknown: true });
+  if (opens & OPENS.talk) return make(words, at, at + 1, { talk: true });
+  if (opens & OPENS.plain) return make(words, at, at + 1, { senses: PLAINLY });
+  return make(words, at, at + 1, { unknown: true });
 }
 
 /** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */

@@ -1,6 +1,7 @@
 /** Step 5: from left to right through the chunks, each part and what is said of it. */
 
 import type { Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
 import { tightSaid } from "./conditions-said.ts";
@@ -30,7 +31,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     if (!chunk.hazard) return at + 1;
     // "mashed my thumb in the yoke": where it happened is no subject
     state.subject = undefined;
-    const where = has(scene.chunks[at + 1], "prep") ? scene.noun(at + 2) : undefined;
+    const where = has(scene.chunks[at + 1], ROLE.prep) ? scene.noun(at + 2) : undefined;
     if (where) scene.use(...range(at + 1, where.to));
     return where ? where.to : at + 1;
   }
@@ -49,16 +50,16 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     if (noun) scene.name([noun]);
     return at + 1;
   }
-  if (has(chunk, "compare") && chunk.text !== "again") return at + 1;
-  if (has(chunk, "past")) return setPast(scene, state, at);
-  if (has(chunk, "reported")) {
+  if (has(chunk, ROLE.compare) && chunk.text !== "again") return at + 1;
+  if (has(chunk, ROLE.past)) return setPast(scene, state, at);
+  if (has(chunk, ROLE.reported)) {
     state.elsewhere = at;
     return at + 1;
   }
   const slipped =
     scene.drafts.length > 0 && /^(?:no|nope)$/.test(chunk.text) ? renamePart(scene, state, at) : undefined;
   if (slipped) return slipped;
-  const again = has(chunk, "again") ? copyOnto(scene, state, at) : undefined;
+  const again = has(chunk, ROLE.again) ? copyOnto(scene, state, at) : undefined;
   if (again) return again;
   const leaving = readLeaving(scene, state, at);
   if (leaving) return leaving;
@@ -78,7 +79,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   }
   const placeOf = noun ? undefined : readPlaceSubject(scene, state, at);
   if (placeOf) return placeOf;
-  if (noun || (chunk.senses.place && scene.pairOfPlaces(at)) || (has(chunk, "det") && scene.pairOfPlaces(at)))
+  if (noun || (chunk.senses.place && scene.pairOfPlaces(at)) || (has(chunk, ROLE.det) && scene.pairOfPlaces(at)))
     return readSubject(scene, state, at);
   return mark(scene, state, at);
 }
@@ -87,50 +88,50 @@ function step(scene: Scene, state: ClauseState, at: number): number {
 function mark(scene: Scene, state: ClauseState, at: number): number {
   const chunk = scene.chunks[at];
   if (!chunk) return at + 1;
-  if (has(chunk, "but") && !has(chunk, "is")) {
+  if (has(chunk, ROLE.but) && !has(chunk, ROLE.is)) {
     reset(state);
     if (/^(?:so|but|because|cause|since)$/.test(chunk.text)) state.since = at + 1;
     return at + 1;
   }
-  const before = { ...state };
-  if (has(chunk, "hedge") && hedgeLeads(scene, at)) {
+  const saidBefore = state.said;
+  if (has(chunk, ROLE.hedge) && hedgeLeads(scene, at)) {
     renew(state);
     state.hedge = at;
-  } else if (has(chunk, "hedge")) hedgeLast(scene);
-  if (has(chunk, "notAfter")) {
+  } else if (has(chunk, ROLE.hedge)) hedgeLast(scene);
+  if (has(chunk, ROLE.notAfter)) {
     // "didn't see any cracks" looks ahead, "looked for cracks and didn't see any" back
     if (scene.chunks[at + 1]?.senses.condition || scene.chunks[at + 1]?.senses.severity) state.not = at;
     else negateLast(scene, at);
     return at + 1;
   }
-  if (has(chunk, "owed")) {
+  if (has(chunk, ROLE.owed)) {
     renew(state);
     state.owed = at;
     state.did = undefined;
   }
-  if (has(chunk, "did")) {
-    if (before.said) renew(state);
+  if (has(chunk, ROLE.did)) {
+    if (saidBefore) renew(state);
     // "needs to have been", "gotta get": an owed word still rules a weak one
     if (state.owed === undefined || !/^(?:have|has|been|got|was|were)$/.test(chunk.text)) state.did = at;
     if (/^(?:had to|went ahead and|already|just|ended up|wound up|did|i did|went on and|managed to)$/.test(chunk.text))
       state.owed = undefined;
   }
-  if (has(chunk, "not") || (has(chunk, "declined") && !has(chunk, "owed"))) {
-    if (before.said && state.subject && !state.subject.open) state.found = undefined;
+  if (has(chunk, ROLE.not) || (has(chunk, ROLE.declined) && !has(chunk, ROLE.owed))) {
+    if (saidBefore && state.subject && !state.subject.open) state.found = undefined;
     state.not = at;
   }
-  if (has(chunk, "found")) {
+  if (has(chunk, ROLE.found)) {
     state.found = at;
-    if (state.subject?.open && !has(chunk, "has") && !has(chunk, "is")) state.subject.open = false;
+    if (state.subject?.open && !has(chunk, ROLE.has) && !has(chunk, ROLE.is)) state.subject.open = false;
   }
-  if (has(chunk, "and") && state.said) state.hedge = undefined;
+  if (has(chunk, ROLE.and) && state.said) state.hedge = undefined;
   return at + 1;
 }
 
 /** "last time it was worn": of another visit, so not today's. */
 function setPast(scene: Scene, state: ClauseState, at: number): number {
   const next = scene.chunks[at + 1];
-  if (state.said && scene.drafts.length > 0 && (!next || has(next, "and") || has(next, "but"))) {
+  if (state.said && scene.drafts.length > 0 && (!next || has(next, ROLE.and) || has(next, ROLE.but))) {
     const last = scene.drafts.pop();
     for (const index of last?.chunks ?? []) {
       const chunk = scene.chunks[index];
@@ -150,9 +151,9 @@ function hedgeLeads(scene: Scene, at: number): boolean {
       chunk?.senses.part ||
       chunk?.senses.condition ||
       chunk?.senses.work ||
-      has(chunk, "owed") ||
+      has(chunk, ROLE.owed) ||
       chunk?.senses.placing ||
-      has(chunk, "fresh")
+      has(chunk, ROLE.fresh)
     )
       return true;
   }

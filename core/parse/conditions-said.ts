@@ -1,6 +1,7 @@
 /** Step 5a: conditions said together, each with its degree, extent and place. */
 
 import type { Condition, Extent, Place, Severity } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
@@ -30,7 +31,7 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
   let at = start;
   let end = start;
   // "wouldn't you know it" denies nothing
-  let not = state.not !== undefined && (has(scene.at(state.not), "not") || has(scene.at(state.not), "notAfter"));
+  let not = state.not !== undefined && (has(scene.at(state.not), ROLE.not) || has(scene.at(state.not), ROLE.notAfter));
   const led = leading(scene, state, start);
   let { severity, extent } = led;
   const { place } = led;
@@ -39,7 +40,7 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
     if (!chunk || chunk.used || chunk.talk) break;
     if (chunk.senses.severity && (!chunk.senses.condition || scene.at(at + 1)?.senses.condition)) {
       // "no cracks, slight corrosion": what has a degree is there
-      if (said.length > 0 && !has(scene.at(at - 1), "or")) not = false;
+      if (said.length > 0 && !has(scene.at(at - 1), ROLE.or)) not = false;
       severity = chunk.senses.severity;
       at += 1;
       continue;
@@ -63,16 +64,16 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
       if (said.length === 0) return undefined;
       // "worn and badly scored", "cracks or pitting", "scale and some rust"
       const joins =
-        has(chunk, "and") ||
-        has(chunk, "or") ||
-        (scene.isPlain(at) && !has(chunk, "it") && /^(?:a|an|any|also|just|all|bit|little|of)$/.test(chunk.text)) ||
-        (has(chunk, "det") && /^(?:a|an|any|the)$/.test(chunk.text));
+        has(chunk, ROLE.and) ||
+        has(chunk, ROLE.or) ||
+        (scene.isPlain(at) && !has(chunk, ROLE.it) && /^(?:a|an|any|also|just|all|bit|little|of)$/.test(chunk.text)) ||
+        (has(chunk, ROLE.det) && /^(?:a|an|any|the)$/.test(chunk.text));
       if (joins && joinsCondition(scene, at)) {
-        if (has(chunk, "or")) not = not || said.at(-1)?.absent === true;
+        if (has(chunk, ROLE.or)) not = not || said.at(-1)?.absent === true;
         at += 1;
         continue;
       }
-      if (has(chunk, "not") && joinsCondition(scene, at) && !has(chunk, "declined")) {
+      if (has(chunk, ROLE.not) && joinsCondition(scene, at) && !has(chunk, ROLE.declined)) {
         not = true;
         at += 1;
         continue;
@@ -85,12 +86,12 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
       said.length > 0 &&
       condition.form === "has" &&
       said.at(-1)?.form !== "has" &&
-      !has(scene.at(at - 1), "and") &&
-      !has(scene.at(at - 1), "or") &&
-      !has(scene.at(at - 1), "det")
+      !has(scene.at(at - 1), ROLE.and) &&
+      !has(scene.at(at - 1), ROLE.or) &&
+      !has(scene.at(at - 1), ROLE.det)
     ) {
       const prep = scene.at(trail(scene, at + 1).end);
-      if (has(prep, "prep")) break;
+      if (has(prep, ROLE.prep)) break;
     }
     const tail = trail(scene, at + 1);
     if (/^(?:pretty|real|really|so) bad$/.test(chunk.text)) severity = "severe";
@@ -118,18 +119,18 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
     }
     end = at;
     // "not worn, just dirty": "just" ends what the "not" reaches
-    if (has(scene.at(at), "but") && !has(scene.at(at), "is")) break;
+    if (has(scene.at(at), ROLE.but) && !has(scene.at(at), ROLE.is)) break;
     if (scene.at(at)?.text === "just") {
       not = false;
       state.not = undefined;
       at += 1;
     }
     const next = scene.at(at);
-    if (has(next, "and") && !has(next, "or") && not) {
+    if (has(next, ROLE.and) && !has(next, ROLE.or) && not) {
       // "no cracks and no pitting" says "no" again; "no cracks and heavy scoring" does not
       const beyond = scene.at(at + 1);
       if (
-        !has(beyond, "not") &&
+        !has(beyond, ROLE.not) &&
         !(beyond?.senses.condition?.some((one) => one.form === "has") && said.at(-1)?.form === "has")
       )
         not = false;
@@ -156,7 +157,7 @@ function withWhat(scene: Scene, code: Condition, from: number): number {
     )
   ) {
     const more =
-      (has(scene.at(at + 1), "and") || has(scene.at(at + 1), "or")) &&
+      (has(scene.at(at + 1), ROLE.and) || has(scene.at(at + 1), ROLE.or)) &&
       scene.at(at + 2)?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled");
     return more ? at + 3 : at + 1;
   }
@@ -173,13 +174,13 @@ function joinsCondition(scene: Scene, at: number): boolean {
   for (let next = at + 1; next <= at + 4; next += 1) {
     const chunk = scene.at(next);
     if (!chunk || chunk.used) return false;
-    if (has(chunk, "found") && !has(chunk, "has")) return false;
+    if (has(chunk, ROLE.found) && !has(chunk, ROLE.has)) return false;
     if (chunk.senses.condition && !scene.noun(next)?.part) {
       // a part behind a preposition after it takes the condition away: "worn and pitting on the plug"
       const after = trail(scene, next + 1).end;
       const startsOwn =
         chunk.senses.condition.some((one) => one.form === "has") &&
-        has(scene.at(after), "prep") &&
+        has(scene.at(after), ROLE.prep) &&
         scene.noun(after + 1)?.part !== undefined;
       return !startsOwn || chunk.senses.condition.every((one) => one.form === "has");
     }
@@ -187,11 +188,11 @@ function joinsCondition(scene: Scene, at: number): boolean {
       !(
         chunk.senses.severity ||
         chunk.senses.extent ||
-        has(chunk, "not") ||
-        has(chunk, "det") ||
-        has(chunk, "or") ||
+        has(chunk, ROLE.not) ||
+        has(chunk, ROLE.det) ||
+        has(chunk, ROLE.or) ||
         chunk.senses.plain ||
-        has(chunk, "and")
+        has(chunk, ROLE.and)
       )
     )
       return false;

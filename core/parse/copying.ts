@@ -1,6 +1,7 @@
 /** Step 5d: the same again, on another part. */
 
 import type { Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
@@ -11,9 +12,9 @@ import type { Scene } from "./scene.ts";
 export function copyOnto(scene: Scene, state: ClauseState, at: number): number | undefined {
   let from = at;
   while (
-    has(scene.at(from), "again") ||
+    has(scene.at(from), ROLE.again) ||
     (from > at &&
-      (has(scene.at(from), "prep") || scene.isPlain(from)) &&
+      (has(scene.at(from), ROLE.prep) || scene.isPlain(from)) &&
       !scene.noun(from) &&
       !scene.at(from)?.senses.place)
   )
@@ -23,7 +24,7 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
   const source = lastSaid(scene);
   if (source.length === 0) return undefined;
   let end = objects.end;
-  while (has(scene.at(end), "too") || (has(scene.at(end), "again") && !scene.noun(end + 1))) end += 1;
+  while (has(scene.at(end), ROLE.too) || (has(scene.at(end), ROLE.again) && !scene.noun(end + 1))) end += 1;
   for (const noun of objects.nouns)
     for (const entry of source) {
       const copy: Entry = { ...entry, part: noun.part };
@@ -43,7 +44,7 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
 
 /** "same on the outlet": the place alone tells which. */
 function byPlace(scene: Scene, from: number): { nouns: Noun[]; end: number } | undefined {
-  const at = has(scene.at(from), "det") ? from + 1 : from;
+  const at = has(scene.at(from), ROLE.det) ? from + 1 : from;
   const place = scene.at(at)?.senses.place;
   const last = scene.named.at(-1);
   if (!place || !last?.part) return undefined;

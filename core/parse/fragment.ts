@@ -1,6 +1,7 @@
 /** Steps 3 to 5: one run of words, free of turns, to drafts of entries. */
 
 import type { Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { chunk, has, range } from "./chunks.ts";
@@ -34,8 +35,8 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const rated = found.some((one) => isRate(one.unit));
   const testAt = (at: number) => {
     // "passed at eighty pounds": a small word ties a number to the test before it
-    const tied = has(scene.at(at - 1), "prep") || has(scene.at(at - 2), "prep");
-    const before = scene.at(at - (has(scene.at(at - 1), "prep") ? 2 : 3));
+    const tied = has(scene.at(at - 1), ROLE.prep) || has(scene.at(at - 2), ROLE.prep);
+    const before = scene.at(at - (has(scene.at(at - 1), ROLE.prep) ? 2 : 3));
     if (
       tied &&
       before?.senses.verdict &&
@@ -91,9 +92,9 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
 
 /** "operator says it's leaking by": what others tell is not what was found here, and stays unread. */
 function toldBySomebody(scene: Scene): (draft: Draft) => boolean {
-  const from = scene.chunks.findIndex((one) => has(one, "reported"));
+  const from = scene.chunks.findIndex((one) => has(one, ROLE.reported));
   if (from < 0) return () => false;
-  const back = scene.chunks.findIndex((one, at) => at > from && has(one, "but") && !has(one, "is"));
+  const back = scene.chunks.findIndex((one, at) => at > from && has(one, ROLE.but) && !has(one, ROLE.is));
   return (draft) => {
     const start = Math.min(...draft.chunks);
     const told = start > from && (back < 0 || start < back);
@@ -111,7 +112,7 @@ function answerOneself(scene: Scene): void {
       : 0;
   if (
     !/^(?:is|are|was|were|does)$/.test(scene.at(first)?.text ?? "") ||
-    !(has(scene.at(first + 1), "it") || scene.noun(first + 1))
+    !(has(scene.at(first + 1), ROLE.it) || scene.noun(first + 1))
   )
     return;
   const answer = scene.chunks.findIndex(

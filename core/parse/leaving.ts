@@ -1,6 +1,7 @@
 /** Step 5b: what was left as it is, or used again. */
 
 import type { Status } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, reset, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
@@ -11,7 +12,7 @@ import type { Scene } from "./scene.ts";
 export function readLeaving(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
   if (!chunk || chunk.used) return undefined;
-  const reuse = has(chunk, "reuse");
+  const reuse = has(chunk, ROLE.reuse);
   // "bonnet back on"
   if (chunk.text === "back" && scene.at(at + 1)?.text === "on" && state.subject?.open) {
     for (const one of state.subject.nouns)
@@ -19,7 +20,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     settleSubject(scene, state, state.subject.nouns, false);
     return at + 2;
   }
-  if (!reuse && !has(chunk, "leave")) {
+  if (!reuse && !has(chunk, ROLE.leave)) {
     // "left the old gasket in"
     if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);
     return undefined;

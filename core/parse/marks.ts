@@ -1,8 +1,8 @@
 /** A mark for each chunk that something was made of. */
 
 import type { Unread } from "../shapes/entry.ts";
-import { PLAIN } from "../vocabulary/grammar.ts";
-import type { Chunk } from "./chunks.ts";
+import { PLAIN, ROLE } from "../vocabulary/grammar.ts";
+import { type Chunk, has } from "./chunks.ts";
 import type { Mark } from "./listening.ts";
 import type { Scene } from "./scene.ts";
 import { MOST_WORDS, type Word } from "./words.ts";
@@ -27,9 +27,9 @@ function kindOf(chunk: Chunk): { as: Mark["as"]; code?: string } {
   if (chunk.command) return { as: "command", code: chunk.command };
   if (chunk.tag) return { as: "valve", code: chunk.tag };
   // "bottom one": a word that stands for a part is no figure
-  if (chunk.number?.bareOne && senses.roles?.has("one")) return { as: "plain" };
+  if (chunk.number?.bareOne && has(chunk, ROLE.one)) return { as: "plain" };
   // "put a new gasket in": the small word, not the inch
-  if (!chunk.number && senses.unit && senses.roles?.has("prep")) return { as: "plain" };
+  if (!chunk.number && senses.unit && has(chunk, ROLE.prep)) return { as: "plain" };
   if (chunk.number || senses.unit) return { as: "number" };
   if (senses.part) return { as: "part", code: senses.part };
   if (senses.outcome) return { as: "test", code: senses.outcome.test };

@@ -1,5 +1,6 @@
 /** Step 3a: a run of words as it was meant: read with and without each proposal, the one that makes sense is kept. */
 
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { type Chunk, has, isTrade } from "./chunks.ts";
 import { type Fragment, readFragment } from "./fragment.ts";
@@ -19,7 +20,7 @@ export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexic
   // sound alone is a weak witness: it is heard only where the phrase speaks of a valve anyway, and of nothing else
   if (
     first.scene.chunks.some((one) => one.talk || one.hazard) ||
-    !first.scene.chunks.some((one) => isTrade(one) || has(one, "again"))
+    !first.scene.chunks.some((one) => isTrade(one) || has(one, ROLE.again))
   )
     return first;
   const unread = words.map(() => false);
@@ -102,7 +103,7 @@ function byConfusions(
   let worth = sense(meant);
   for (const one of [...kept]) {
     const without = kept.filter((other) => other !== one);
-    const next = readRespelled(words, without, carry, lexicon);
+    const next = without.length > 0 ? readRespelled(words, without, carry, lexicon) : heard;
     const nextWorth = sense(next);
     if (nextWorth < worth) continue;
     kept = without;

@@ -1,6 +1,7 @@
 /** Step 4a: which part a measure is said of ("bonnet bolts torqued to thirty"). */
 
 import type { Quantity } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import { isPressureWord, type Measure } from "./measures.ts";
 import type { Noun } from "./noun.ts";
@@ -32,14 +33,14 @@ export function nounOf(
   let at = measure.to;
   while (
     at < high &&
-    (has(scene.chunks[at], "prep") ||
+    (has(scene.chunks[at], ROLE.prep) ||
       scene.chunks[at]?.senses.quantity ||
       scene.chunks[at]?.senses.plain ||
       (quantity === "length" && scene.chunks[at]?.senses.condition?.some((one) => one.form === "has")))
   )
     at += 1;
   const joined = scene.chunks[measure.to];
-  if (at < high && joined && (has(joined, "prep") || joined.senses.quantity)) {
+  if (at < high && joined && (has(joined, ROLE.prep) || joined.senses.quantity)) {
     const noun = scene.noun(at);
     if (noun?.part && at > measure.to) return noun;
   }
@@ -59,7 +60,7 @@ export function nounOf(
       return noun;
     }
     if (chunk?.senses.condition && quantity !== "length") return undefined;
-    if (has(chunk, "and") && quantity === "torque") return undefined;
+    if (has(chunk, ROLE.and) && quantity === "torque") return undefined;
   }
   return undefined;
 }

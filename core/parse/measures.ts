@@ -2,6 +2,7 @@
 
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
@@ -89,7 +90,7 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   // "put four in", "got 3 in there": a unit only where it is written as one
   if (
     text === "in" &&
-    (!/^[\d./]/.test(chunks[at]?.text ?? "") || has(after, "det") || has(after, "it") || after?.text === "there")
+    (!/^[\d./]/.test(chunks[at]?.text ?? "") || has(after, ROLE.det) || has(after, ROLE.it) || after?.text === "there")
   )
     return undefined;
   if (text === "bar" && number.value < 0.05) return undefined;
@@ -129,9 +130,9 @@ function bare(scene: Scene, at: number): Measure | undefined {
     next &&
     (next.senses.part ||
       next.senses.unit ||
-      (has(next, "prep") && next.text.startsWith("of")) ||
-      has(next, "one") ||
-      has(next, "fresh"))
+      (has(next, ROLE.prep) && next.text.startsWith("of")) ||
+      has(next, ROLE.one) ||
+      has(next, ROLE.fresh))
   )
     return undefined;
   if (next?.unknown || scene.noun(at)?.part) return undefined;
@@ -153,13 +154,13 @@ function bare(scene: Scene, at: number): Measure | undefined {
         : undefined;
     const passable =
       /^(?:running|sitting|reading|set|setting|holding|pull|pulled)$/.test(chunk.text) ||
-      has(chunk, "is") ||
-      has(chunk, "prep") ||
+      has(chunk, ROLE.is) ||
+      has(chunk, ROLE.prep) ||
       chunk.senses.bound ||
       chunk.senses.plain ||
-      has(chunk, "it") ||
-      has(chunk, "det") ||
-      has(chunk, "has");
+      has(chunk, ROLE.it) ||
+      has(chunk, ROLE.det) ||
+      has(chunk, ROLE.has);
     if (!passable) return undefined;
   }
   return undefined;

@@ -1,8 +1,11 @@
 /** Step 3a: words that a recogniser put for trade words ("fowled", "seat wring"). */
 
 import { isEnglish } from "../vocabulary/english.ts";
+import type { Opened } from "../vocabulary/first-words.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
+import type { ConfusionRow } from "../vocabulary/mishearings.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
+import { OPENS } from "../vocabulary/opens.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
 
 /**
@@ -30,12 +33,18 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     : words;
   let previous = "";
   for (let at = 0; at < words.length; ) {
-    const hit = bestRow(rows, words, singulars, at, previous);
+    const opens = lexicon.opens.get(words[at] as string) ?? 0;
+    const hit = opens & OPENS.confusion ? bestRow(rows, words, singulars, at, previous) : undefined;
     if (hit && changes(hit, words) && changes(hit, singulars)) found.push(hit);
     previous = hit ? (hit.mean.at(-1) as string) : (words[at] as string);
     at = hit ? hit.to : at + 1;
   }
   return found;
+}
+
+/** The rows that may go on with the word behind: as heard, or, of a plural, as one. */
+function candidates(opened: Opened<ConfusionRow> | undefined, second = ""): readonly ConfusionRow[] | undefined {
+  return opened && (second.endsWith("s") ? opened.all : (opened.bySecond.get(second) ?? opened.free));
 }
 
 function bestRow(
@@ -47,29 +56,26 @@ function bestRow(
 ): Proposal | undefined {
   const word = words[at] as string;
   const stem = singular(word);
-  const own = rows.get(word);
-  const ofStem = stem === word ? undefined : rows.get(stem);
+  const own = candidates(rows.get(word), words[at + 1]);
+  const ofStem = stem === word ? undefined : candidates(rows.get(stem), words[at + 1]);
   if (!own && !ofStem) return undefined;
-  const candidates = own && ofStem ? [...own, ...ofStem] : (own ?? ofStem ?? []);
-  let best: Proposal | undefined;
-  for (const row of candidates) {
+  let best: { row: ConfusionRow; end: number } | undefined;
+  for (const row of own && ofStem ? [...own, ...ofStem] : (own ?? ofStem ?? [])) {
     if (row.behind && !row.ahead && !row.behind.has(previous) && !row.behind.has(singular(previous))) continue;
     const exact = row.pattern.firsts.has(word) ? row.pattern.match(words, at) : -1;
     const end = exact > at || singulars === words ? exact : row.pattern.match(singulars, at);
-    if (end <= at || (best && end <= best.to)) continue;
+    if (end <= at || (best && end <= best.end)) continue;
     const next = words[end] ?? "";
     const behind = row.behind === undefined || row.behind.has(previous) || row.behind.has(singular(previous));
     const ahead = row.ahead === undefined || row.ahead.has(next) || row.ahead.has(singular(next));
     // where a row names both sides, either one will do
     if (!(row.behind && row.ahead ? behind || ahead : behind && ahead)) continue;
-    const heard = words.slice(at, end);
-    best = {
-      from: at,
-      to: end,
-      mean: row.mean.replace(/\$(\d)/g, (_, nth: string) => heard[Number(nth) - 1] ?? "").split(" "),
-    };
+    best = { row, end };
   }
-  return best;
+  if (!best) return undefined;
+  const heard = words.slice(at, best.end);
+  const mean = best.row.mean.replace(/\$(\d)/g, (_, nth: string) => heard[Number(nth) - 1] ?? "");
+  return { from: at, to: best.end, mean: mean.split(" ") };
 }
 
 interface Sounded {

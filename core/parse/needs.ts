@@ -1,5 +1,6 @@
 /** "order two bonnet gaskets": the need that starts at `at`; the index to go on from. */
 
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
@@ -8,10 +9,10 @@ import type { Scene } from "./scene.ts";
 /** Step 5c: a part to order or bring. */
 export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
-  if (!chunk || chunk.used || !has(chunk, "need")) return undefined;
+  if (!chunk || chunk.used || !has(chunk, ROLE.need)) return undefined;
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
   const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
-  if (has(chunk, "owed") && chunk.text.split(" ").length === 1) return undefined;
+  if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
   let from = at + 1;
   while (
     /^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") &&
@@ -22,24 +23,24 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   let end = objects?.end ?? from;
   // "bring me a gasket next trip out, and a breather"
   let more = end;
-  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), "onList")) && !has(scene.at(more), "and"))
+  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), ROLE.onList)) && !has(scene.at(more), ROLE.and))
     more += 1;
-  const further = objects && has(scene.at(more), "and") ? scene.nouns(more + 1, "object") : undefined;
+  const further = objects && has(scene.at(more), ROLE.and) ? scene.nouns(more + 1, "object") : undefined;
   if (objects && further?.nouns.every((one) => one.part && !one.fresh) && !scene.predicateFollows(further.end)) {
     objects.nouns.push(...further.nouns);
     end = further.end;
   }
-  const listed = has(scene.at(end), "onList") || has(scene.at(end + 1), "onList");
+  const listed = has(scene.at(end), ROLE.onList) || has(scene.at(end + 1), ROLE.onList);
   if (weak && !listed) return undefined;
-  if (listed) end += has(scene.at(end), "onList") ? 1 : 2;
+  if (listed) end += has(scene.at(end), ROLE.onList) ? 1 : 2;
   let wanted: Named[];
   if (objects) wanted = objects.nouns;
   else {
     const count = scene.countAt(from);
     const one =
-      has(scene.at(from), "one") ||
-      has(scene.at(from), "it") ||
-      (has(scene.at(from), "fresh") && has(scene.at(from + 1), "one"));
+      has(scene.at(from), ROLE.one) ||
+      has(scene.at(from), ROLE.it) ||
+      (has(scene.at(from), ROLE.fresh) && has(scene.at(from + 1), ROLE.one));
     if (count === undefined && !one) return undefined;
     // "bring two sandwiches": what is wanted is not a part
     const what = scene.at(from + 1);
@@ -47,7 +48,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     const last = carried(scene, state)[0];
     if (!last?.part) return undefined;
     wanted = [{ part: last.part, count }];
-    end = from + (has(scene.at(from), "fresh") ? 2 : 1);
+    end = from + (has(scene.at(from), ROLE.fresh) ? 2 : 1);
   }
   if (wanted.some((one) => !one.part) || state.not !== undefined || state.elsewhere !== undefined) return undefined;
   for (const one of wanted) {

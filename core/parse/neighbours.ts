@@ -1,5 +1,6 @@
 /** Step 5: what stands right behind a verb or a part. */
 
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { Scene } from "./scene.ts";
 
@@ -10,7 +11,7 @@ export function talkBehind(scene: Scene, to: number): boolean {
     if (!chunk) return false;
     if (chunk.talk)
       return [1, 2, 3].some(
-        (back) => at - back >= to && (has(scene.at(at - back), "prep") || has(scene.at(at - back), "det")),
+        (back) => at - back >= to && (has(scene.at(at - back), ROLE.prep) || has(scene.at(at - back), ROLE.det)),
       );
     if (/^(?:good|old|bad|new|nice|big|little)$/.test(chunk.text)) continue;
     if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
@@ -22,7 +23,7 @@ export function talkBehind(scene: Scene, to: number): boolean {
 export function objectAhead(scene: Scene, at: number): boolean {
   let next = at + 1;
   while (scene.at(next) && isParticle(scene, next)) next += 1;
-  return scene.noun(next)?.part !== undefined || has(scene.at(next), "it") || has(scene.at(next), "det");
+  return scene.noun(next)?.part !== undefined || has(scene.at(next), ROLE.it) || has(scene.at(next), ROLE.det);
 }
 
 /** "out", "up on", "good": a small word that goes with a verb. */
@@ -33,7 +34,7 @@ export const isParticle = (scene: Scene, at: number): boolean => {
     /^(?:out|up|off|down|back|in|on|over|around|away|apart|real|good|well|really|on the|up on|out of)$/.test(
       chunk.text,
     ) &&
-    !has(chunk, "and") &&
+    !has(chunk, ROLE.and) &&
     !chunk.senses.unit
   );
 };

@@ -1,6 +1,7 @@
 /** Step 5: one noun phrase, "the two lower bonnet bolts", "the other one", "top of the housing". */
 
 import type { Part, Place } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
 
@@ -47,9 +48,27 @@ export function countAt(chunks: readonly Chunk[], index: number): number | undef
   return number.value;
 }
 
+/** A noun phrase in the making, with all its keys: nouns are asked and copied more than anything else. */
+const nounAt = (index: number): Noun => ({
+  part: undefined,
+  place: undefined,
+  count: undefined,
+  plural: undefined,
+  both: undefined,
+  from: index,
+  to: index,
+  core: index,
+  fresh: undefined,
+  old: undefined,
+  det: undefined,
+  other: undefined,
+  apart: undefined,
+  one: undefined,
+});
+
 /** The noun phrase that starts at `index`; `named` are the parts named last, for "the lower one". */
 export function readNoun(chunks: readonly Chunk[], index: number, named: readonly Named[]): Noun | undefined {
-  const noun: Noun = { part: undefined, from: index, to: index, core: index };
+  const noun = nounAt(index);
   const endAt = (core: number) => {
     noun.core = core;
     noun.to = core + 1;
@@ -69,11 +88,11 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       return endAt(at);
     }
     const count = countAt(chunks, at);
-    if (has(chunk, "other")) {
+    if (has(chunk, ROLE.other)) {
       noun.other = true;
       return endAt(at);
     }
-    if (has(chunk, "one") && (noun.place || noun.fresh || noun.old) && !senses.part) {
+    if (has(chunk, ROLE.one) && (noun.place || noun.fresh || noun.old) && !senses.part) {
       noun.one = true;
       return endAt(at);
     }
@@ -90,7 +109,7 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     if (senses.place && !senses.condition) {
       noun.place = senses.place;
       const next = chunks[at + 1];
-      if (next?.text === "of" && has(chunks[at + 2], "it") && !partAhead(chunks, at + 2)) {
+      if (next?.text === "of" && has(chunks[at + 2], ROLE.it) && !partAhead(chunks, at + 2)) {
         // "the edge of it"
         noun.apart = true;
         noun.one = true;
@@ -103,8 +122,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       }
       continue;
     }
-    if (has(chunk, "fresh")) noun.fresh = true;
-    else if (has(chunk, "old") && chunk.text !== "same") noun.old = true;
+    if (has(chunk, ROLE.fresh)) noun.fresh = true;
+    else if (has(chunk, ROLE.old) && chunk.text !== "same") noun.old = true;
     else if (/^both(?: of the| of them)?$/.test(chunk.text)) noun.both = true;
     else if (noun.count !== undefined && countsThem(chunks, at)) {
       noun.one = true;
@@ -118,21 +137,21 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
 
 /** "two studs are bent and one is missing": the number behind the studs counts some of them. */
 function oneOfMany(next: Chunk | undefined, named: readonly Named[]): boolean {
-  if (!(has(next, "is") || has(next, "has")) || next?.senses.part || has(next, "and")) return false;
+  if (!(has(next, ROLE.is) || has(next, ROLE.has)) || next?.senses.part || has(next, ROLE.and)) return false;
   return named.at(-1)?.plural === true;
 }
 
 /** "two of em are broke". */
 function countsThem(chunks: readonly Chunk[], at: number): boolean {
   const chunk = chunks[at];
-  return /^(?:them|em|those)$/.test(chunk?.text ?? "") && has(chunk, "it") && !partAhead(chunks, at + 1);
+  return /^(?:them|em|those)$/.test(chunk?.text ?? "") && has(chunk, ROLE.it) && !partAhead(chunks, at + 1);
 }
 
 /** "the", "some gaskets", "that gasket". */
 function leadsIn(chunk: Chunk, next: Chunk | undefined): boolean {
-  if (has(chunk, "det") || chunk.text === "of") return true;
+  if (has(chunk, ROLE.det) || chunk.text === "of") return true;
   if (chunk.text === "some" && next?.senses.part) return true;
-  return has(chunk, "it") && POINTING.has(chunk.text);
+  return has(chunk, ROLE.it) && POINTING.has(chunk.text);
 }
 
 function partAhead(chunks: readonly Chunk[], index: number): boolean {
@@ -140,7 +159,7 @@ function partAhead(chunks: readonly Chunk[], index: number): boolean {
     const chunk = chunks[at];
     if (!chunk) return false;
     if (chunk.senses.part) return true;
-    if (!(has(chunk, "det") || chunk.senses.place || has(chunk, "old") || has(chunk, "one") || chunk.number))
+    if (!(has(chunk, ROLE.det) || chunk.senses.place || has(chunk, ROLE.old) || has(chunk, ROLE.one) || chunk.number))
       return false;
   }
   return false;
@@ -156,13 +175,19 @@ function isSeason(chunks: readonly Chunk[], index: number): boolean {
   if (chunks[index - 1]?.text === "this" && (chunks[index - 2]?.senses.work || chunks[index - 2]?.senses.placing))
     return false;
   const next = chunks[index + 1];
-  return !(next?.senses.condition || next?.senses.work || has(next, "is") || has(next, "has") || has(next, "owed"));
+  return !(
+    next?.senses.condition ||
+    next?.senses.work ||
+    has(next, ROLE.is) ||
+    has(next, ROLE.has) ||
+    has(next, ROLE.owed)
+  );
 }
 
 function isVerbHere(chunks: readonly Chunk[], index: number): boolean {
   if (!chunks[index]?.senses.work?.some((one) => one.form === "base")) return false;
   const next = chunks[index + 1];
-  return (has(next, "det") || has(next, "it")) && !has(chunks[index - 1], "det");
+  return (has(next, ROLE.det) || has(next, ROLE.it)) && !has(chunks[index - 1], ROLE.det);
 }
 
 /** Takes a place said right behind the part, and settles which part a place makes of it. */
@@ -172,8 +197,8 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
   if (after?.senses.place && !noun.place && !after.used && !after.senses.condition) {
     const next = chunks[noun.to + 1];
     const opensNext =
-      next && (next.senses.part || has(next, "one") || (has(next, "prep") && next.text.startsWith("of")));
-    const saidOf = has(next, "is") || next?.senses.condition || has(next, "has") || has(next, "not");
+      next && (next.senses.part || has(next, ROLE.one) || (has(next, ROLE.prep) && next.text.startsWith("of")));
+    const saidOf = has(next, ROLE.is) || next?.senses.condition || has(next, ROLE.has) || has(next, ROLE.not);
     if (!opensNext && (ADJECTIVE_PLACES.has(after.senses.place) || saidOf)) {
       noun.place = after.senses.place;
       noun.to += 1;

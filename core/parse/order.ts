@@ -1,6 +1,7 @@
 /** Step 5e: each entry once, and in the order the log keeps them. */
 
 import type { Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
@@ -101,7 +102,7 @@ export function order(
     if (test?.entry.type !== "test" || reading?.entry.type !== "reading") continue;
     let joint = Math.min(...reading.chunks) - 1;
     if (scene.at(joint)?.senses.bound) joint -= 1;
-    if (has(scene.at(joint), "prep") && joint - 1 === endOf(test)) measured.splice(at, 2, reading, test);
+    if (has(scene.at(joint), ROLE.prep) && joint - 1 === endOf(test)) measured.splice(at, 2, reading, test);
   }
   const rest = drafts.map((draft, nth) => ({ draft, nth }));
   const valves = rest

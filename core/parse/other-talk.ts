@@ -1,5 +1,6 @@
 /** Step 5f: what was made of words that speak of something else is let go. */
 
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has, isTrade } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
@@ -29,7 +30,7 @@ function ledByTalk(scene: Scene, draft: Draft, drafts: readonly Draft[]): boolea
   const from = Math.max(-1, ...ends) + 1;
   for (let at = start - 1; at >= from; at -= 1) {
     const chunk = scene.at(at);
-    if (!chunk || has(chunk, "but") || (has(chunk, "and") && draft.named)) return false;
+    if (!chunk || has(chunk, ROLE.but) || (has(chunk, ROLE.and) && draft.named)) return false;
     if (!chunk.talk) continue;
     // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet
     const opens = scene.at(start);

@@ -1,6 +1,7 @@
 /** Step 5b: what was put in or back on. */
 
 import type { Status, Work } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { VerbForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has } from "./chunks.ts";
@@ -18,9 +19,9 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   // "stuck down in the body": nothing placed, so it is what sticks
   if (
     chunk.text === "stuck" &&
-    (has(scene.at(at + 1), "prep") || scene.isPlain(at + 1)) &&
-    !has(scene.at(at + 1), "it") &&
-    !has(scene.at(at + 1), "det")
+    (has(scene.at(at + 1), ROLE.prep) || scene.isPlain(at + 1)) &&
+    !has(scene.at(at + 1), ROLE.it) &&
+    !has(scene.at(at + 1), ROLE.det)
   )
     return undefined;
   // "threw it away", "slid the stem out": with its small word the verb is a work of its own
@@ -65,7 +66,7 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
         }
       }
     }
-    if (has(one, "it") && it === undefined && !noun) {
+    if (has(one, ROLE.it) && it === undefined && !noun) {
       it = next;
       end = next + 1;
       continue;
@@ -79,15 +80,15 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       if (/\b(?:in|into|inside)\b/.test(one.text)) inOn = "in";
       if (/\b(?:on|onto)\b/.test(one.text)) inOn = "on";
       if (!/^(?:it|her|there)$/.test(one.text) || inOn || back) end = next + 1;
-      if (substance && (inOn || one.senses.roles?.has("prep"))) continue;
+      if (substance && (inOn || has(one, ROLE.prep))) continue;
       continue;
     }
     if (
-      has(one, "det") ||
+      has(one, ROLE.det) ||
       one.senses.severity ||
-      has(one, "prep") ||
-      (scene.isPlain(next) && !has(one, "and")) ||
-      (has(one, "fresh") && !noun)
+      has(one, ROLE.prep) ||
+      (scene.isPlain(next) && !has(one, ROLE.and)) ||
+      (has(one, ROLE.fresh) && !noun)
     )
       continue;
     // "a shot of grease"
@@ -148,19 +149,19 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
 
 /** "threw a new one in". */
 function freshAhead(scene: Scene, at: number): boolean {
-  for (let next = at + 1; next < at + 4; next += 1) if (has(scene.at(next), "fresh")) return true;
+  for (let next = at + 1; next < at + 4; next += 1) if (has(scene.at(next), ROLE.fresh)) return true;
   return false;
 }
 
 /** "put it on the list": wanted, not placed. */
 function onList(scene: Scene, end: number): boolean {
-  for (let at = end; at < end + 2; at += 1) if (has(scene.at(at), "onList")) return true;
+  for (let at = end; at < end + 2; at += 1) if (has(scene.at(at), ROLE.onList)) return true;
   return false;
 }
 
 /** "put it back" done, "gotta put it back" owed, "didn't put it back" declined. */
 function statusFrom(scene: Scene, state: ClauseState, form: VerbForm): Status {
-  if (state.not !== undefined && (has(scene.at(state.not), "declined") || has(scene.at(state.not), "not")))
+  if (state.not !== undefined && (has(scene.at(state.not), ROLE.declined) || has(scene.at(state.not), ROLE.not)))
     return "declined";
   if (state.owed !== undefined && (state.did === undefined || state.did < state.owed)) return "needed";
   return form === "past" || state.did !== undefined ? "done" : "needed";

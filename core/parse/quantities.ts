@@ -1,6 +1,7 @@
 /** Step 4a: what each measure is of: by the nearest word that says so, else by its unit, its test or its bolts. */
 
 import type { Quantity } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { nounOf } from "./measured-part.ts";
@@ -116,11 +117,12 @@ function nearestQuantity(
   }
   for (let at = measure.to, far = 1; at < high && far < 6; at += 1, far += 1) {
     const chunk = scene.chunks[at];
-    if (chunk?.senses.condition || chunk?.hazard || has(chunk, "but")) break;
+    if (chunk?.senses.condition || chunk?.hazard || has(chunk, ROLE.but)) break;
     // what follows an "and" or another part belongs to the next thing said
-    if (has(chunk, "and") || (chunk?.senses.work && !chunk.senses.quantity)) break;
+    if (has(chunk, ROLE.and) || (chunk?.senses.work && !chunk.senses.quantity)) break;
     // what is said behind a number belongs to it only when it follows at once
-    const loose = at > measure.to && !has(scene.chunks[at - 1], "prep") && !has(scene.chunks[at - 1], "det") ? 2 : 0;
+    const loose =
+      at > measure.to && !has(scene.chunks[at - 1], ROLE.prep) && !has(scene.chunks[at - 1], ROLE.det) ? 2 : 0;
     offer(at, (vague(chunk) ? far + 5 : far) + loose);
   }
   return best;
@@ -202,7 +204,7 @@ function sizeSaid(scene: Scene, measure: Measure): boolean {
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
   if (next?.senses.part && next.senses.part !== "valve") return false;
-  return !has(next, "prep") || next?.text === "on" || next?.text === "in" || next?.text === "with";
+  return !has(next, ROLE.prep) || next?.text === "on" || next?.text === "in" || next?.text === "with";
 }
 
 function boltedNear(scene: Scene, measure: Measure, low: number, high: number): boolean {
@@ -224,8 +226,8 @@ function actuatorNear(scene: Scene, low: number, high: number): boolean {
 const onIt = (scene: Scene, measure: Measure) => {
   const next = scene.chunks[measure.to];
   return (
-    has(next, "prep") &&
+    has(next, ROLE.prep) &&
     /^(?:on|behind|to)/.test(next?.text ?? "") &&
-    (has(scene.chunks[measure.to + 1], "it") || scene.chunks[measure.to + 1]?.senses.part !== undefined)
+    (has(scene.chunks[measure.to + 1], ROLE.it) || scene.chunks[measure.to + 1]?.senses.part !== undefined)
   );
 };

@@ -4,6 +4,7 @@
  */
 
 import type { Ask, Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { nameOfPart } from "../vocabulary/names.ts";
 import { amend } from "./amend.ts";
 import { has } from "./chunks.ts";
@@ -67,7 +68,12 @@ export function partAnswer(last: readonly Entry[], words: readonly string[], fra
   const { chunks } = fragment.scene;
   const bareWords = chunks.every(
     (one) =>
-      one.senses.part || one.senses.place || one.senses.plain || has(one, "det") || has(one, "one") || has(one, "it"),
+      one.senses.part ||
+      one.senses.place ||
+      one.senses.plain ||
+      has(one, ROLE.det) ||
+      has(one, ROLE.one) ||
+      has(one, ROLE.it),
   );
   const place = chunks.find((one) => one.senses.place && !one.senses.part)?.senses.place;
   const part = chunks.find((one) => one.senses.part);

@@ -1,6 +1,7 @@
 /** Step 5a: degree, extent and place said before or behind a condition. */
 
 import type { Extent, Place, Severity } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
 import type { Scene } from "./scene.ts";
@@ -22,15 +23,15 @@ export function leading(
       if (chunk.senses.place === "hole") scene.use(back);
     } else if (
       !(
-        has(chunk, "is") ||
-        has(chunk, "has") ||
-        has(chunk, "found") ||
+        has(chunk, ROLE.is) ||
+        has(chunk, ROLE.has) ||
+        has(chunk, ROLE.found) ||
         /^(?:just|real|pretty|also|still|all|both|kind|quite|really|too)$/.test(chunk.text) ||
-        has(chunk, "it") ||
-        has(chunk, "not") ||
-        has(chunk, "hedge") ||
-        has(chunk, "prep") ||
-        has(chunk, "det")
+        has(chunk, ROLE.it) ||
+        has(chunk, ROLE.not) ||
+        has(chunk, ROLE.hedge) ||
+        has(chunk, ROLE.prep) ||
+        has(chunk, ROLE.det)
       )
     )
       break;
@@ -50,7 +51,7 @@ export function trail(
     const chunk = scene.at(at);
     if (!chunk || chunk.used || chunk.talk) break;
     const next = scene.at(at + 1);
-    const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, "it"));
+    const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, ROLE.it));
     if (spread) break;
     if (
       chunk.senses.extent &&
@@ -66,7 +67,7 @@ export function trail(
       !next?.senses.condition &&
       !(next?.senses.severity && scene.at(at + 2)?.senses.condition) &&
       !scene.noun(at)?.part &&
-      !(chunk.text === "all the way" && (has(next, "is") || next?.senses.outcome))
+      !(chunk.text === "all the way" && (has(next, ROLE.is) || next?.senses.outcome))
     ) {
       found.severity = chunk.senses.severity;
       at += 1;
@@ -75,11 +76,11 @@ export function trail(
       chunk.senses.place &&
       found.place === undefined &&
       !scene.noun(at)?.part &&
-      !(has(next, "prep") && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) &&
-      !(next?.text === "of" && has(scene.at(at + 2), "it")) &&
-      !has(next, "one")
+      !(has(next, ROLE.prep) && scene.noun(at + 2)?.part !== undefined && /^of/.test(next?.text ?? "")) &&
+      !(next?.text === "of" && has(scene.at(at + 2), ROLE.it)) &&
+      !has(next, ROLE.one)
     ) {
-      if (has(next, "prep") && next && scene.noun(at + 2)?.part) {
+      if (has(next, ROLE.prep) && next && scene.noun(at + 2)?.part) {
         // "up top on the stem": the place is the part's
         found.place = chunk.senses.place;
         return { ...found, end: at + 1 };
@@ -89,16 +90,16 @@ export function trail(
       end = at;
     } else if (
       /^(?:just|only|but)$/.test(chunk.text) &&
-      (next?.senses.severity || (has(next, "det") && scene.at(at + 2)?.senses.severity)) &&
+      (next?.senses.severity || (has(next, ROLE.det) && scene.at(at + 2)?.senses.severity)) &&
       !scene.at(at + 3)?.senses.condition &&
       !scene.at(at + 2)?.senses.condition
     )
       at += next?.senses.severity ? 1 : 2;
-    else if ((has(chunk, "prep") || has(chunk, "det")) && placeAhead(scene, at + 1)) at += 1;
-    else if (has(chunk, "prep") && has(next, "it") && !scene.noun(at + 1)?.part) {
+    else if ((has(chunk, ROLE.prep) || has(chunk, ROLE.det)) && placeAhead(scene, at + 1)) at += 1;
+    else if (has(chunk, ROLE.prep) && has(next, ROLE.it) && !scene.noun(at + 1)?.part) {
       at += 2;
       end = at;
-    } else if (has(chunk, "prep") && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
+    } else if (has(chunk, ROLE.prep) && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
       at += 2;
       end = at;
     } else if (
@@ -106,7 +107,7 @@ export function trail(
       /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(
         chunk.text,
       ) &&
-      !has(chunk, "it")
+      !has(chunk, ROLE.it)
     ) {
       at += 1;
     } else break;
@@ -121,7 +122,7 @@ function placeAhead(scene: Scene, from: number): boolean {
     if (!chunk) return false;
     if (chunk.senses.place || chunk.senses.extent)
       return !scene.noun(at)?.part && !(/^of/.test(scene.at(at + 1)?.text ?? "") && scene.noun(at + 2)?.part);
-    if (!(has(chunk, "det") || has(chunk, "prep") || scene.isPlain(at))) return false;
+    if (!(has(chunk, ROLE.det) || has(chunk, ROLE.prep) || scene.isPlain(at))) return false;
   }
   return false;
 }

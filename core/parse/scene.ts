@@ -3,6 +3,7 @@
 import type { Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";
@@ -89,7 +90,9 @@ export class Scene {
 
   #maybeOne(index: number): boolean {
     return (
-      this.chunks[index]?.number !== undefined || has(this.chunks[index], "other") || has(this.chunks[index], "one")
+      this.chunks[index]?.number !== undefined ||
+      has(this.chunks[index], ROLE.other) ||
+      has(this.chunks[index], ROLE.one)
     );
   }
 
@@ -114,7 +117,7 @@ export class Scene {
       )
         at += 1;
       const slip = this.chunks[at];
-      if (as === "subject" && slip && /^(?:uh|um|er|no|uhh|nope|ah|i mean)$/.test(slip.text) && !has(slip, "and")) {
+      if (as === "subject" && slip && /^(?:uh|um|er|no|uhh|nope|ah|i mean)$/.test(slip.text) && !has(slip, ROLE.and)) {
         const meant = this.noun(at + 1);
         if (meant && !meant.count && (slip.text !== "no" || this.predicateFollows(meant.to))) {
           for (let one = nouns[nouns.length - 1]?.from ?? at; one <= at; one += 1) {
@@ -126,8 +129,8 @@ export class Scene {
           continue;
         }
       }
-      if (has(slip, "and") || has(slip, "or")) at += 1;
-      else if (this.isPlain(at) && has(this.chunks[at + 1], "and")) at += 2;
+      if (has(slip, ROLE.and) || has(slip, ROLE.or)) at += 1;
+      else if (this.isPlain(at) && has(this.chunks[at + 1], ROLE.and)) at += 2;
       const next = this.noun(at);
       if (!next) break;
       if (as === "object" && this.predicateFollows(next.to)) break;
@@ -148,9 +151,9 @@ export class Scene {
   /** "the inlet and outlet threads": two parts with one name between them. */
   pairOfPlaces(index: number): { nouns: Noun[]; end: number } | undefined {
     let at = index;
-    while (has(this.chunks[at], "det") || this.chunks[at]?.text === "both") at += 1;
+    while (has(this.chunks[at], ROLE.det) || this.chunks[at]?.text === "both") at += 1;
     const place = this.chunks[at]?.senses.place;
-    if (!place || this.chunks[at]?.senses.part || !has(this.chunks[at + 1], "and")) return undefined;
+    if (!place || this.chunks[at]?.senses.part || !has(this.chunks[at + 1], ROLE.and)) return undefined;
     const second = this.noun(at + 2);
     if (!second?.part || second.from !== at + 2 || second.det) return undefined;
     const kind = KIND_OF[second.part] ?? second.part;
@@ -164,7 +167,7 @@ export class Scene {
 
   /** "the bonnet gasket, the seat gasket and the cage o ring": a list ends with its "and". */
   #listGoesOn(index: number): boolean {
-    if (has(this.chunks[index], "and")) return this.noun(index + 1)?.part !== undefined;
+    if (has(this.chunks[index], ROLE.and)) return this.noun(index + 1)?.part !== undefined;
     const next = this.noun(index);
     return next !== undefined && next.from === index && this.#listGoesOn(next.to);
   }
@@ -184,9 +187,14 @@ export class Scene {
     if (chunk.senses.condition && !this.noun(at)) return true;
     if (chunk.senses.severity && this.chunks[at + 1]?.senses.condition) return true;
     if (chunk.senses.outcome || chunk.senses.quantity === "torque") return true;
-    if (has(chunk, "owed") && !has(chunk, "and")) return true;
-    if (has(chunk, "not") && !has(chunk, "and")) return true;
-    return (has(chunk, "is") || has(chunk, "has")) && !has(chunk, "prep") && !has(chunk, "and") && !has(chunk, "but");
+    if (has(chunk, ROLE.owed) && !has(chunk, ROLE.and)) return true;
+    if (has(chunk, ROLE.not) && !has(chunk, ROLE.and)) return true;
+    return (
+      (has(chunk, ROLE.is) || has(chunk, ROLE.has)) &&
+      !has(chunk, ROLE.prep) &&
+      !has(chunk, ROLE.and) &&
+      !has(chunk, ROLE.but)
+    );
   }
 
   /** Remembers what was named, for "it", "them" and "the other one". */

@@ -22,6 +22,10 @@ export function lastFindingOn(entries: readonly Entry[], part: string | undefine
 
 /** A key that does not apply is left out. */
 export function without(entry: Entry): Entry {
-  if (Object.values(entry).every((value) => value !== undefined)) return entry;
+  for (const key in entry) if (entry[key as keyof Entry] === undefined) return withoutUndefined(entry);
+  return entry;
+}
+
+function withoutUndefined(entry: Entry): Entry {
   return Object.fromEntries(Object.entries(entry).filter(([, value]) => value !== undefined)) as Entry;
 }

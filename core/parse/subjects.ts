@@ -2,6 +2,7 @@
 
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, emitWork, renew, settleSubject } from "./clause-state.ts";
 import { copyOnto } from "./copying.ts";
@@ -78,9 +79,9 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (first.fresh) {
     const owed = state.owed !== undefined;
     const declined = state.not !== undefined;
-    const wanted = has(after, "owed") || after?.text === "needed";
+    const wanted = has(after, ROLE.owed) || after?.text === "needed";
     // "the new packing is in" was put in; "the new seat is worn" tells nothing of when
-    const placedIn = has(after, "is") && !scene.at(end + 1)?.senses.condition && !scene.at(end + 1)?.senses.severity;
+    const placedIn = has(after, ROLE.is) && !scene.at(end + 1)?.senses.condition && !scene.at(end + 1)?.senses.severity;
     if (!scene.predicateFollows(end) || placedIn || owed) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);
@@ -102,14 +103,14 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     settleSubject(scene, state, nouns, false);
     return end;
   }
-  const too = has(after, "too") && !scene.predicateFollows(end + 1) ? end : -1;
+  const too = has(after, ROLE.too) && !scene.predicateFollows(end + 1) ? end : -1;
   if (too >= 0 && after && !after.used) {
     const next = copyOnto(scene, state, at);
     if (next) return next;
   }
   // "lower one ain't", "the other one isn't": the last finding, denied of another part
   if (
-    has(after, "not") &&
+    has(after, ROLE.not) &&
     (end + 1 >= scene.chunks.length || scene.noun(end + 1)) &&
     denyLast(scene, state, nouns, at, end)
   )
@@ -121,8 +122,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
 /** "a new one was fitted", "new packing has been put in": the fitting is the replacing. */
 function pastFitting(scene: Scene, from: number): number {
   let at = from;
-  while (has(scene.at(at), "is") || has(scene.at(at), "did") || scene.isPlain(at)) {
-    if (has(scene.at(at), "and") || at > from + 4) return from;
+  while (has(scene.at(at), ROLE.is) || has(scene.at(at), ROLE.did) || scene.isPlain(at)) {
+    if (has(scene.at(at), ROLE.and) || at > from + 4) return from;
     at += 1;
   }
   const chunk = scene.at(at);

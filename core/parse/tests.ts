@@ -1,6 +1,7 @@
 /** "stroke test passed": a test and its verdict, null while none is said. */
 
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measures.ts";
@@ -94,7 +95,7 @@ export function settleTests(
       chunk.used = true;
       continue;
     }
-    const negated = has(chunks[at - 1], "not") && !chunk.text.startsWith("no") && !chunk.text.startsWith("not");
+    const negated = has(chunks[at - 1], ROLE.not) && !chunk.text.startsWith("no") && !chunk.text.startsWith("not");
     const result: TestResult = negated ? (verdict === "pass" ? "fail" : "pass") : verdict;
     const before = testBefore(scene, tests, at);
     const after = before ? undefined : testAfter(scene, tests, at);
@@ -118,7 +119,7 @@ export function settleTests(
         chunks[at + 1]?.talk);
     if (told) continue;
     const noun = subjectBefore(scene, at);
-    const onPart = chunks[at + 1] && has(chunks[at + 1], "prep") && scene.noun(at + 2)?.part;
+    const onPart = chunks[at + 1] && has(chunks[at + 1], ROLE.prep) && scene.noun(at + 2)?.part;
     const onWhole = noun === undefined || noun === "valve";
     const pressured =
       measures.some((one) => isPressure(one.unit) || one.unit === "pound") ||
@@ -175,7 +176,7 @@ function testBefore(scene: Scene, tests: readonly TestSaid[], at: number): TestS
   const own = new Set(before.chunks);
   for (let between = before.at + 1; between < at; between += 1) {
     if (scene.chunks[between]?.tag) return undefined;
-    const behindPrep = has(scene.chunks[between - 1], "prep") || has(scene.chunks[between - 2], "prep");
+    const behindPrep = has(scene.chunks[between - 1], ROLE.prep) || has(scene.chunks[between - 2], ROLE.prep);
     if (!own.has(between) && !isClear(scene, between) && !behindPrep) return undefined;
   }
   return before;
@@ -187,7 +188,7 @@ function testAfter(scene: Scene, tests: readonly TestSaid[], at: number): TestSa
   const own = new Set(after.chunks);
   for (let between = at + 1; between < after.at; between += 1) {
     const chunk = scene.chunks[between];
-    if (own.has(between) || has(chunk, "det") || chunk?.senses.plain || has(chunk, "it") || has(chunk, "prep"))
+    if (own.has(between) || has(chunk, ROLE.det) || chunk?.senses.plain || has(chunk, ROLE.it) || has(chunk, ROLE.prep))
       continue;
     return undefined;
   }
@@ -200,7 +201,8 @@ function subjectBefore(scene: Scene, at: number): Part | undefined {
   for (let back = at - 1; back >= 0 && back >= at - 4; back -= 1) {
     const chunk = scene.chunks[back];
     if (chunk?.senses.part && !chunk.used) return chunk.senses.part;
-    if (chunk?.senses.condition || chunk?.senses.work || (has(chunk, "prep") && !has(chunk, "is"))) return undefined;
+    if (chunk?.senses.condition || chunk?.senses.work || (has(chunk, ROLE.prep) && !has(chunk, ROLE.is)))
+      return undefined;
   }
   return undefined;
 }

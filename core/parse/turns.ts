@@ -1,7 +1,8 @@
 /** Step 2: where a phrase turns. Each run of words between two turns is read by itself. */
 
 import type { Lexicon } from "../vocabulary/lexicon.ts";
-import { matchAt, OPENS } from "../vocabulary/patterns.ts";
+import { OPENS } from "../vocabulary/opens.ts";
+import { matchAt } from "../vocabulary/patterns.ts";
 
 /** "scratch that" undoes, "make that" amends, "note" opens a note: words [from, to). */
 export interface Turn {

@@ -1,5 +1,6 @@
 /** Step 5a: the verdict first, then its part. */
 
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
@@ -7,10 +8,10 @@ import type { Scene } from "./scene.ts";
 /** "no damage, upper housing, no damage, lower housing": the same shape once more. */
 export function saysAgain(scene: Scene, from: number): boolean {
   let at = from;
-  if (has(scene.at(at), "not")) at += 1;
+  if (has(scene.at(at), ROLE.not)) at += 1;
   if (!scene.at(at)?.senses.condition) return false;
   at += 1;
-  while (has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
+  while (has(scene.at(at), ROLE.prep) || has(scene.at(at), ROLE.det)) at += 1;
   return scene.noun(at)?.part !== undefined;
 }
 
@@ -19,10 +20,10 @@ export function verdictFirst(scene: Scene, from: number): { nouns: Noun[]; end: 
   let at = from;
   while (
     scene.isPlain(at) &&
-    !has(scene.at(at), "det") &&
-    !has(scene.at(at), "it") &&
-    !has(scene.at(at), "is") &&
-    !has(scene.at(at), "and") &&
+    !has(scene.at(at), ROLE.det) &&
+    !has(scene.at(at), ROLE.it) &&
+    !has(scene.at(at), ROLE.is) &&
+    !has(scene.at(at), ROLE.and) &&
     at < from + 2
   )
     at += 1;

@@ -2,6 +2,7 @@
 
 import type { Condition, Part } from "../shapes/codes.ts";
 import { EVERYDAY } from "../vocabulary/conditions.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { HOLES, RUBBER } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
@@ -25,17 +26,17 @@ export function choose(
   const next = scene.at(at + 1);
   const subject = (state.subject?.nouns[0] ?? scene.named[0])?.part;
   const said =
-    has(before, "is") ||
-    has(before, "has") ||
-    has(before, "not") ||
+    has(before, ROLE.is) ||
+    has(before, ROLE.has) ||
+    has(before, ROLE.not) ||
     before?.senses.severity !== undefined ||
     (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
-    has(before, "it");
+    has(before, ROLE.it);
   const startsObject =
-    has(next, "det") ||
-    has(next, "it") ||
+    has(next, ROLE.det) ||
+    has(next, ROLE.it) ||
     (scene.noun(at + 1)?.part !== undefined && !scene.predicateFollows(scene.noun(at + 1)?.to ?? 0));
-  const joined = inGroup && (has(before, "and") || has(before, "or") || has(before, "but"));
+  const joined = inGroup && (has(before, ROLE.and) || has(before, ROLE.or) || has(before, ROLE.but));
   const everyday =
     EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
   if (chunk.text === "painted" && !(isHole(scene.noun(at + 1)?.part) || isHole(subject))) return undefined;
@@ -50,7 +51,7 @@ export function choose(
   if (
     /^(?:ok|okay|alright|all right)$/.test(chunk.text) &&
     !inGroup &&
-    !(has(before, "is") && before?.text !== "just") &&
+    !(has(before, ROLE.is) && before?.text !== "just") &&
     !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) &&
     !before?.senses.severity
   )
@@ -58,7 +59,7 @@ export function choose(
   // "clean the cage" is an order, "cage is clean" a verdict
   if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
   if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
-    if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, "prep") || scene.isPlain(at + 1)))
+    if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, ROLE.prep) || scene.isPlain(at + 1)))
       return { code: "fouled", form: "is" };
   }
   const code = sharpen(first.code, chunk.text, subject);
@@ -70,7 +71,7 @@ export function choose(
     return undefined;
   }
   const form =
-    has(before, "det") || has(before, "found") || state.not !== undefined || before?.senses.severity
+    has(before, ROLE.det) || has(before, ROLE.found) || state.not !== undefined || before?.senses.severity
       ? (options.find((one) => one.form === "has") ?? first)
       : (options.find((one) => one.form !== "has") ?? first);
   return { code: form.code === first.code ? code : form.code, form: form.form };

@@ -1,6 +1,7 @@
 /** Step 5a: which part a condition is said of. */
 
 import { DEEDS } from "../vocabulary/conditions.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
@@ -38,7 +39,7 @@ export function partOf(
   if (last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
     const held = subject ? subjectNouns() : { nouns: carried(scene, state), named: false, to: end, span: start };
     let at = end;
-    while (scene.isPlain(at) || has(scene.at(at), "prep") || has(scene.at(at), "det")) at += 1;
+    while (scene.isPlain(at) || has(scene.at(at), ROLE.prep) || has(scene.at(at), ROLE.det)) at += 1;
     const where = scene.at(at)?.senses;
     if (where?.place ?? (where?.part === "body" ? "body" : undefined)) {
       last.place = where?.place ?? "body";
@@ -72,7 +73,7 @@ export function partOf(
       first.det &&
       end === last.at + 1 &&
       DEEDS.has(last.code) &&
-      !has(scene.at(start - 1), "is")
+      !has(scene.at(start - 1), ROLE.is)
     )
       return { nouns: behind.nouns, named: true, to: behind.end, span: end };
     if (
@@ -81,16 +82,16 @@ export function partOf(
       !first.det &&
       end === last.at + 1 &&
       !scene.predicateFollows(behind.end) &&
-      (has(scene.at(start - 1), "det") ||
-        has(scene.at(start - 1), "found") ||
+      (has(scene.at(start - 1), ROLE.det) ||
+        has(scene.at(start - 1), ROLE.found) ||
         !subject ||
-        has(scene.at(start - 1), "fresh") ||
+        has(scene.at(start - 1), ROLE.fresh) ||
         state.found !== undefined)
     )
       return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   }
   // "broke the egg": done to something that is none of the valve's
-  if (last.form !== "has" && !open && has(here, "det") && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
+  if (last.form !== "has" && !open && has(here, ROLE.det) && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
     return undefined;
   const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
   if (behind) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
@@ -106,12 +107,12 @@ function prepositionAt(scene: Scene, from: number): number {
   let at = from;
   while (
     scene.isPlain(at) &&
-    !has(scene.at(at), "prep") &&
+    !has(scene.at(at), ROLE.prep) &&
     at < from + 3 &&
-    !has(scene.at(at), "is") &&
-    !has(scene.at(at), "it")
+    !has(scene.at(at), ROLE.is) &&
+    !has(scene.at(at), ROLE.it)
   )
     at += 1;
-  while (has(scene.at(at), "prep") && has(scene.at(at + 1), "prep")) at += 1;
-  return has(scene.at(at), "prep") ? at : -1;
+  while (has(scene.at(at), ROLE.prep) && has(scene.at(at + 1), ROLE.prep)) at += 1;
+  return has(scene.at(at), ROLE.prep) ? at : -1;
 }

@@ -37,6 +37,7 @@ const SIGNS: Record<string, string> = wordTable({
   "⅛": "1/8",
 });
 const DIGIT = /^[\d.]/;
+const LETTERS = /^[a-z]+$/i;
 
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;
@@ -56,7 +57,7 @@ export function splitWords(text: string): Word[] {
         words.push({ text: "to", from, to });
       continue;
     }
-    const sign = SIGNS[raw.toLowerCase()];
+    const sign = LETTERS.test(raw) ? undefined : SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {
       const before = words[words.length - 1];
       if ((raw === '"' || raw === "#") && !(before && DIGIT.test(before.text) && before.to === from)) continue;

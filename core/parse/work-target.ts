@@ -1,6 +1,7 @@
 /** Step 5b: which parts a work was done on. */
 
 import type { Condition } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { WorkForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has, range } from "./chunks.ts";
@@ -26,10 +27,10 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     scene.at(next) &&
     (isParticle(scene, next) ||
       (scene.isPlain(next) &&
-        !has(scene.at(next), "det") &&
-        !has(scene.at(next), "it") &&
-        !has(scene.at(next), "prep") &&
-        !has(scene.at(next), "and") &&
+        !has(scene.at(next), ROLE.det) &&
+        !has(scene.at(next), ROLE.it) &&
+        !has(scene.at(next), ROLE.prep) &&
+        !has(scene.at(next), ROLE.and) &&
         /^(?:just|really|also|all|then|up|pretty|good|right|real|well|of|then)$/.test(scene.at(next)?.text ?? "")))
   )
     next += 1;
@@ -84,7 +85,7 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
       from: at,
       to: next + 2,
     };
-  if (has(it, "it") && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
+  if (has(it, ROLE.it) && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
   if (it?.number && scene.countAt(next) !== undefined) {
     const target = carried(scene, state)[0] ?? { part: undefined };
     return { nouns: [{ ...target, count: scene.countAt(next) }], named: false, from: at, to: next + 1 };
@@ -93,11 +94,11 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   if (it?.text === "me" || it?.text === "us") return undefined;
   if (it && (it.unknown || it.talk)) return undefined;
   // "replace a good dog": whatever it is, it is not a part
-  if (has(it, "det") && [1, 2].some((ahead) => scene.at(next + ahead)?.talk || scene.at(next + ahead)?.unknown))
+  if (has(it, ROLE.det) && [1, 2].some((ahead) => scene.at(next + ahead)?.talk || scene.at(next + ahead)?.unknown))
     return undefined;
-  if (has(it, "det") && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
+  if (has(it, ROLE.det) && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
   if (
-    (has(it, "det") || (it && /^(?:my|his|her|your|the)$/.test(it.text))) &&
+    (has(it, ROLE.det) || (it && /^(?:my|his|her|your|the)$/.test(it.text))) &&
     (scene.at(next + 1)?.unknown || scene.at(next + 1)?.talk)
   )
     return undefined;
@@ -108,7 +109,7 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
 /** "cleaned the sand off the cage": the dirt is what the cleaning takes away, the part stands behind it. */
 function throughDirt(scene: Scene, from: number): { nouns: Noun[]; end: number } | undefined {
   let at = from;
-  while (has(scene.at(at), "det") || scene.at(at)?.senses.severity) at += 1;
+  while (has(scene.at(at), ROLE.det) || scene.at(at)?.senses.severity) at += 1;
   const dirt = scene.at(at);
   if (
     !dirt?.senses.condition?.some(
@@ -119,7 +120,7 @@ function throughDirt(scene: Scene, from: number): { nouns: Noun[]; end: number }
   )
     return undefined;
   let next = at + 1;
-  while (has(scene.at(next), "prep") || isParticle(scene, next)) next += 1;
+  while (has(scene.at(next), ROLE.prep) || isParticle(scene, next)) next += 1;
   if (next === at + 1) return undefined;
   return scene.nouns(next, "object");
 }
@@ -130,7 +131,7 @@ function innerCondition(
   from: number,
 ): { code: Condition; at: number; nouns: { nouns: Noun[]; end: number } } | undefined {
   let at = from;
-  while (has(scene.at(at), "det") && !scene.at(at)?.senses.condition) at += 1;
+  while (has(scene.at(at), ROLE.det) && !scene.at(at)?.senses.condition) at += 1;
   const chunk = scene.at(at);
   const condition = chunk?.senses.condition?.find((one) => one.form === "is" && one.code !== "ok");
   if (!chunk || !condition || chunk.senses.part || at === from) return undefined;

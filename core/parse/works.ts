@@ -1,6 +1,7 @@
 /** Step 5b: what was done, is owed, or was declined. */
 
 import type { Status, Work } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { WorkForm } from "../vocabulary/senses.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
@@ -24,7 +25,7 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (
       option.form === "base" &&
       !option.with &&
-      has(scene.at(at - 1), "det") &&
+      has(scene.at(at - 1), ROLE.det) &&
       /^(?:a|an|the|this|that|every|each|our|last|my)$/.test(scene.at(at - 1)?.text ?? "")
     )
       continue;
@@ -61,7 +62,7 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     if (
       next > at + 1 &&
-      (chunk.senses.work || chunk.senses.placing || has(chunk, "is") || has(chunk, "owed")) &&
+      (chunk.senses.work || chunk.senses.placing || has(chunk, ROLE.is) || has(chunk, ROLE.owed)) &&
       !chunk.senses.part &&
       !scene.isPlain(next)
     )
@@ -80,8 +81,8 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
   const before = scene.at(at - 1);
   return (
     /^(?:did|gave|finished|done|started|needs|bother|bothering)$/.test(before?.text ?? "") ||
-    has(before, "owed") ||
-    (state.not !== undefined && has(before, "declined"))
+    has(before, ROLE.owed) ||
+    (state.not !== undefined && has(before, ROLE.declined))
   );
 }
 
@@ -91,18 +92,18 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   if (objectAhead(scene, at))
     return (
-      !(has(scene.at(at - 1), "is") && state.subject?.open) &&
-      !has(scene.at(at - 1), "found") &&
-      !has(scene.at(at - 1), "has")
+      !(has(scene.at(at - 1), ROLE.is) && state.subject?.open) &&
+      !has(scene.at(at - 1), ROLE.found) &&
+      !has(scene.at(at - 1), ROLE.has)
     );
-  if (state.owed !== undefined || state.did !== undefined) return form !== "noun" && !has(scene.at(at - 1), "is");
+  if (state.owed !== undefined || state.did !== undefined) return form !== "noun" && !has(scene.at(at - 1), ROLE.is);
   return false;
 }
 
 /** "lapped" done, "needs lapping" owed, "didn't lap" declined. */
 function statusOf(scene: Scene, state: ClauseState, form: WorkForm, code: Work): Status {
   const not = state.not !== undefined ? scene.at(state.not) : undefined;
-  if (not && (has(not, "declined") || has(not, "not"))) return "declined";
+  if (not && (has(not, ROLE.declined) || has(not, ROLE.not))) return "declined";
   if (form === "past")
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
@@ -152,10 +153,10 @@ function logWork(
     state.since = to;
     return to;
   }
-  const nextJoins = has(scene.at(span[1]), "and") && scene.at(span[1] + 1)?.senses.work;
+  const nextJoins = has(scene.at(span[1]), ROLE.and) && scene.at(span[1] + 1)?.senses.work;
   if (!nextJoins) {
     state.hedge = undefined;
-    if (status === "declined" && !has(scene.at(span[1]), "or")) state.not = undefined;
+    if (status === "declined" && !has(scene.at(span[1]), ROLE.or)) state.not = undefined;
   }
   state.since = span[1];
   return span[1];

@@ -43,6 +43,15 @@ export const GRAMMAR = {
 } as const;
 export type GrammarRole = keyof typeof GRAMMAR;
 
+/** A bit for each role: one number holds all that a stretch of words may play, and asking it costs next to nothing. */
+export const ROLE = {
+  not: 1 << 0, notAfter: 1 << 1, declined: 1 << 2, owed: 1 << 3, did: 1 << 4, hedge: 1 << 5, is: 1 << 6,
+  has: 1 << 7, found: 1 << 8, prep: 1 << 9, det: 1 << 10, and: 1 << 11, or: 1 << 12, but: 1 << 13,
+  it: 1 << 14, fresh: 1 << 15, old: 1 << 16, again: 1 << 17, too: 1 << 18, other: 1 << 19, one: 1 << 20,
+  leave: 1 << 21, reuse: 1 << 22, need: 1 << 23, onList: 1 << 24, past: 1 << 25, compare: 1 << 26, reported: 1 << 27,
+} as const satisfies Record<GrammarRole, number>;
+export type RoleBit = (typeof ROLE)[GrammarRole];
+
 /** Undo, and the words that begin an amendment or a note. */
 export const TURNS = {
   undo: ["(scratch|snatch) (dat|hat|bat)", "strike (dat|bat)", "scratch (that|this|it|the last|that last) [(one|bit|part|last one)] [(too|also|as well)]", "strike (that|this|it) [(one|last one|last)] [(too|also|as well)]", "never mind (that|it|this) [(one|last one)] [too]", "nevermind [(that|it)] [(one|last one)]", "never mind", "forget (that|it|this|the) [(last|one)] [one] [too]", "undo [(that|it|last|the last)] [one]", "delete (that|it|this|the last) [(one|last one)]", "take that back", "cancel that [(last one|one)]", "scrub that", "ignore that [last one]", "scratch the last one", "forget i said that", "disregard that", "disregard", "wipe that", "drop that last one", "scratch all that", "erase that", "drop that one"],

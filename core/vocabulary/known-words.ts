@@ -2,7 +2,7 @@ import type { Part, Work } from "../shapes/codes.ts";
 import type { TaughtWord } from "../shapes/taught-word.ts";
 import { CONDITION_ROWS } from "./conditions.ts";
 import { ACTS_ROWS, EXTENT_ROWS, PLACE_ROWS, SERVICE_ROWS, SEVERITY_ROWS } from "./details.ts";
-import { GRAMMAR, type GrammarRole, PLAIN } from "./grammar.ts";
+import { GRAMMAR, type GrammarRole, PLAIN, ROLE } from "./grammar.ts";
 import { inflect, plurals } from "./inflect.ts";
 import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS } from "./measures.ts";
 import { spell, wordTable } from "./notation.ts";
@@ -36,8 +36,7 @@ export function layRows(tree: WordTree): Set<string> {
   const tradeWords = new Set([...tree.words].filter((word) => !PLAIN.has(word) && !TALK.has(word) && !bases.has(word)));
   for (const role of Object.keys(GRAMMAR) as GrammarRole[])
     layLines(tree, GRAMMAR[role], (senses) => {
-      senses.roles ??= new Set();
-      senses.roles.add(role);
+      senses.roles |= ROLE[role];
     });
   return tradeWords;
 }

@@ -1,7 +1,9 @@
 import type { TaughtWord } from "../shapes/taught-word.ts";
+import type { Opened } from "./first-words.ts";
 import { layRows, layTaught } from "./known-words.ts";
 import { type ConfusionRow, confusionsByFirst } from "./mishearings.ts";
-import { openings, type PhrasePatterns, phrasePatterns } from "./patterns.ts";
+import { openings } from "./opens.ts";
+import { type PhrasePatterns, phrasePatterns } from "./patterns.ts";
 import type { Senses } from "./senses.ts";
 import { WordTree } from "./word-tree.ts";
 
@@ -10,8 +12,8 @@ export interface Lexicon extends PhrasePatterns {
   /** the longest stretch known from `start`: its senses and the index after it */
   longest(words: readonly string[], start: number): { senses: Senses; end: number } | undefined;
   /** known mishearings, by the first word heard */
-  confusions: Map<string, ConfusionRow[]>;
-  /** what a word may open, as OPENS bits: most words open nothing, and need not be asked seven times */
+  confusions: Map<string, Opened<ConfusionRow>>;
+  /** what a word may open, as OPENS bits: most words open little, and need not be asked a dozen times */
   opens: Map<string, number>;
   /** every single word that some row uses */
   words: Set<string>;
@@ -25,11 +27,12 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
   const tradeWords = layRows(tree);
   for (const one of taught) layTaught(tree, one);
   const patterns = phrasePatterns();
+  const confusions = confusionsByFirst();
   return {
     longest: (words, start) => tree.longest(words, start),
     ...patterns,
-    confusions: confusionsByFirst(),
-    opens: openings(patterns),
+    confusions,
+    opens: openings(patterns, tree, confusions),
     words: tree.words,
     tradeWords,
   };

@@ -1,4 +1,5 @@
 import { CONFUSIONS } from "./confusions.ts";
+import { byFirstWord, type Opened } from "./first-words.ts";
 import { Pattern } from "./notation.ts";
 
 /** A known mishearing, ready to be matched. */
@@ -13,16 +14,13 @@ export interface ConfusionRow {
 const SAID = ["its", "thats", "looks", "looked", "were", "feels", "got", "gone", "theyre"];
 
 /** Known mishearings by the first word heard. */
-export function confusionsByFirst(): Map<string, ConfusionRow[]> {
-  const byFirst = new Map<string, ConfusionRow[]>();
-  for (const { hear, mean, behind, ahead } of CONFUSIONS) {
-    const row: ConfusionRow = {
+export function confusionsByFirst(): Map<string, Opened<ConfusionRow>> {
+  return byFirstWord(
+    CONFUSIONS.map(({ hear, mean, behind, ahead }) => ({
       pattern: new Pattern(hear),
       mean,
       behind: behind ? new Set([...behind.split(" "), ...(/\bis\b/.test(behind) ? SAID : [])]) : undefined,
       ahead: ahead ? new Set(ahead.split(" ")) : undefined,
-    };
-    for (const first of row.pattern.firsts) byFirst.set(first, [...(byFirst.get(first) ?? []), row]);
-  }
-  return byFirst;
+    })),
+  );
 }

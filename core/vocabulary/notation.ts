@@ -41,7 +41,15 @@ function spellFrom(line: string, start: number, nested: boolean): { texts: strin
   return { texts: [...all, ...run], end: at };
 }
 
-type Node = { is: "word"; words: Set<string> } | { is: "gap" } | { is: "choice"; of: Node[][]; optional: boolean };
+type Node = { is: "word"; words: Set<string> } | { is: "gap" } | Choice;
+
+interface Choice {
+  is: "choice";
+  of: Node[][];
+  optional: boolean;
+  /** the choices by the word they begin with, where each begins with one */
+  byFirst?: Map<string, Node[][]>;
+}
 
 /** A line matched word by word, without spelling it out. */
 export class Pattern {
@@ -49,19 +57,19 @@ export class Pattern {
   /** the words it may begin with */
   readonly firsts: Set<string>;
   /** the words that may stand second, where one must: most lines are ruled out by it at a glance */
-  readonly #seconds: Set<string> | undefined;
+  readonly seconds: Set<string> | undefined;
 
   constructor(line: string) {
     // "valve[s]" and "pack[ing]": an ending that may be left out is two words to choose from
     const plain = line.replace(/([a-z]+)\[([a-z]+)\]/g, "($1|$1$2)").replace(/\(([a-z]+) \)/g, "($1)");
     this.#nodes = parse(plain.match(/\.\.|[a-z0-9%/]+|[()[\]|]/g) ?? [], { at: 0 });
     this.firsts = firstsOf(this.#nodes);
-    this.#seconds = this.#nodes[0]?.is === "word" ? certainFirsts(this.#nodes.slice(1)) : undefined;
+    this.seconds = this.#nodes[0]?.is === "word" ? certainFirsts(this.#nodes.slice(1)) : undefined;
   }
 
   /** The index after the last word matched from `start`, or -1. */
   match(words: readonly string[], start: number): number {
-    if (this.#seconds && !this.#seconds.has(words[start + 1] ?? "")) return -1;
+    if (this.seconds && !this.seconds.has(words[start + 1] ?? "")) return -1;
     return matchNodes(this.#nodes, 0, words, start, asIs);
   }
 }
@@ -85,12 +93,21 @@ function parseChoices(tokens: string[], cursor: { at: number }): Node[][] {
       const flat = of.every((one) => one.length === 1 && one[0]?.is === "word");
       if (flat && token === "(")
         run.push({ is: "word", words: new Set(of.flatMap((one) => [...(one[0] as { words: Set<string> }).words])) });
-      else run.push({ is: "choice", of, optional: token === "[" });
+      else run.push({ is: "choice", of, optional: token === "[", byFirst: choicesByFirst(of) });
     } else if (token === "..") run.push({ is: "gap" });
     else run.push({ is: "word", words: new Set([token]) });
   }
   choices.push(run);
   return choices;
+}
+
+function choicesByFirst(choices: Node[][]): Map<string, Node[][]> | undefined {
+  const byFirst = new Map<string, Node[][]>();
+  for (const one of choices) {
+    if (one[0]?.is !== "word") return undefined;
+    for (const word of one[0].words) byFirst.set(word, [...(byFirst.get(word) ?? []), one]);
+  }
+  return byFirst;
 }
 
 function firstsOf(nodes: Node[]): Set<string> {
@@ -120,6 +137,7 @@ function certainFirsts(nodes: Node[]): Set<string> | undefined {
 
 const asIs = (end: number) => end;
 const GAP = 3;
+const NO_CHOICE: Node[][] = [];
 
 function matchNodes(
   nodes: Node[],
@@ -140,7 +158,7 @@ function matchNodes(
     return -1;
   }
   let best = -1;
-  for (const one of node.of) {
+  for (const one of node.byFirst ? (node.byFirst.get(words[from] ?? "") ?? NO_CHOICE) : node.of) {
     const end = matchNodes(one, 0, words, from, (next) => matchNodes(nodes, at + 1, words, next, done));
     if (end > best) best = end;
   }

@@ -11,7 +11,6 @@ import type {
   Test,
   Work,
 } from "../shapes/codes.ts";
-import type { GrammarRole } from "./grammar.ts";
 import type { UnitRow } from "./measures.ts";
 
 /** How a verb is used: "lap", "lapped", "lapping"; of work also the noun, "a lapping". */
@@ -41,6 +40,30 @@ export interface Senses {
   verdict?: "pass" | "fail";
   /** the bare word "test" */
   testing?: boolean;
-  roles?: Set<GrammarRole>;
+  /** the ROLE bits of all it may play in a sentence */
+  roles: number;
   plain?: boolean;
 }
+
+/** Senses with all their keys, so that the whole reading asks one shape of object: tenfold the speed of many shapes. */
+export const noSenses = (): Senses => ({
+  part: undefined,
+  plural: undefined,
+  condition: undefined,
+  work: undefined,
+  placing: undefined,
+  place: undefined,
+  severity: undefined,
+  extent: undefined,
+  acts: undefined,
+  service: undefined,
+  unit: undefined,
+  quantity: undefined,
+  bound: undefined,
+  test: undefined,
+  outcome: undefined,
+  verdict: undefined,
+  testing: undefined,
+  roles: 0,
+  plain: undefined,
+});

@@ -1,14 +1,14 @@
-import type { Senses } from "./senses.ts";
+import { noSenses, type Senses } from "./senses.ts";
 
 /** What is known of stretches that begin alike, a word a step. */
 interface Branch {
-  next?: Map<string, Branch>;
-  senses?: Senses;
+  next: Map<string, Branch> | undefined;
+  senses: Senses | undefined;
 }
 
 /** Stretches of words and what each can mean, found by their words from the first on. */
 export class WordTree {
-  readonly #root: Branch = {};
+  readonly #root: Branch = { next: undefined, senses: undefined };
   /** every single word that some stretch uses */
   readonly words = new Set<string>();
 
@@ -20,13 +20,24 @@ export class WordTree {
       branch.next ??= new Map();
       let next = branch.next.get(word);
       if (!next) {
-        next = {};
+        next = { next: undefined, senses: undefined };
         branch.next.set(word, next);
       }
       branch = next;
     }
-    branch.senses ??= {};
+    branch.senses ??= noSenses();
     add(branch.senses);
+  }
+
+  /** What a stretch may begin with, in every form that `longest` takes for it: "body" also as "bodys". */
+  get firsts(): string[] {
+    const roots = [...(this.#root.next?.keys() ?? [])];
+    return roots.flatMap((word) => {
+      const forms = [word];
+      if (word.length > 2) forms.push(`${word}s`);
+      if (word.length > 5 && word.endsWith("ing")) forms.push(word.slice(0, -1));
+      return forms;
+    });
   }
 
   /** The longest stretch known from `start`: its senses and the index after it. */

@@ -9,7 +9,7 @@ import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS } from "../../../core/vocabulary/m
 import { Pattern, spell } from "../../../core/vocabulary/notation.ts";
 import { PART_ROWS } from "../../../core/vocabulary/parts.ts";
 import { matchAt } from "../../../core/vocabulary/patterns.ts";
-import type { Senses } from "../../../core/vocabulary/senses.ts";
+import { noSenses, type Senses } from "../../../core/vocabulary/senses.ts";
 import { TEST_ROWS } from "../../../core/vocabulary/tests.ts";
 import { WORK_ROWS } from "../../../core/vocabulary/work.ts";
 
@@ -43,7 +43,7 @@ describe("every way of saying it means its own code", () => {
       const wrong = rows.flatMap(({ code, say }) =>
         say
           .flatMap(spell)
-          .filter((text) => of(senses(text) ?? {}) !== code)
+          .filter((text) => of(senses(text) ?? noSenses()) !== code)
           .map((text) => `${code}: ${text}`),
       );
       expect(wrong).toEqual([]);
