@@ -15,6 +15,7 @@ import type { Env, Given } from "./routes/kit.ts";
 import { phraseRoutes } from "./routes/phrases/route.ts";
 import { reliabilityRoutes } from "./routes/reliability/route.ts";
 import { reportRoutes } from "./routes/report/route.ts";
+import { sendingRoutes } from "./routes/sending/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
 import { stockRoutes } from "./routes/stock/route.ts";
@@ -51,6 +52,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", wordRoutes(given));
   app.route("/", keepsakeRoutes(given));
   app.route("/", reportRoutes(given));
+  app.route("/", sendingRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",
     info: {

@@ -1,5 +1,6 @@
 import { isAbsolute, join, resolve } from "node:path";
 import { z } from "zod";
+import { readSmtpUrl, type SmtpServer } from "./mail/smtp-server.ts";
 
 const empty = (schema: z.ZodType<string | undefined>) =>
   z.preprocess((value) => (value === "" ? undefined : value), schema);
@@ -10,7 +11,12 @@ const settingsSchema = z.object({
   DATA_DIR: empty(z.string().optional()),
   DATABASE_URL: empty(z.string().optional()),
   SMTP_URL: empty(z.string().optional()),
-  MAIL_FROM: empty(z.string().optional()),
+  MAIL_FROM: empty(
+    z
+      .string()
+      .regex(/^[^\p{Cc}]*[^\s<>@]+@[^\s<>@]+>?$/u, 'write an address, such as "Handsfull <log@example.com>"')
+      .optional(),
+  ),
   TLS_CERT: empty(z.string().optional()),
   TLS_KEY: empty(z.string().optional()),
   LOG_LEVEL: z.preprocess(
@@ -24,11 +30,16 @@ export interface Settings {
   host: string;
   databaseUrl: string;
   dataDir: string;
-  smtpUrl: string | undefined;
-  mailFrom: string | undefined;
+  /** the mail server that SMTP_URL names */
+  smtp: SmtpServer | undefined;
+  mailFrom: string;
+  /** where reports go as .eml without a mail server */
+  mailFolder: string;
   tls: { cert: string; key: string } | undefined;
   logLevel: "debug" | "info" | "warn" | "error" | "silent";
 }
+
+const SENDER = "Handsfull <log@localhost>";
 
 /** What each setting means, for `--help`. */
 export const SETTINGS_HELP = {
@@ -36,7 +47,7 @@ export const SETTINGS_HELP = {
   HOST: "address to listen on (127.0.0.1; 0.0.0.0 opens it to the network, which is a decision)",
   DATA_DIR: "folder of the database (./data)",
   DATABASE_URL: "file:/path/to.db or a libSQL address; replaces DATA_DIR",
-  SMTP_URL: "mail server for reports; sending is not set up yet",
+  SMTP_URL: "mail server for reports, smtp[s]://[user:password@]host[:port]; without one they go into DATA_DIR/mail",
   MAIL_FROM: "sender of reports (Handsfull <log@localhost>)",
   TLS_CERT: "certificate file, PEM; with TLS_KEY the server speaks https",
   TLS_KEY: "key file, PEM",
@@ -56,6 +67,8 @@ export function readSettings(
   const { TLS_CERT: cert, TLS_KEY: key, ...set } = read.data;
   if (Boolean(cert) !== Boolean(key))
     return { ok: false, problem: "TLS_CERT and TLS_KEY go together: set both or neither" };
+  const smtp = set.SMTP_URL === undefined ? undefined : readSmtpUrl(set.SMTP_URL);
+  if (smtp && !smtp.ok) return { ok: false, problem: smtp.problem };
   const dataDir = resolve(cwd, set.DATA_DIR ?? "data");
   return {
     ok: true,
@@ -64,8 +77,9 @@ export function readSettings(
       host: set.HOST ?? "127.0.0.1",
       dataDir,
       databaseUrl: absolute(set.DATABASE_URL, cwd) ?? `file:${join(dataDir, "handsfull.db")}`,
-      smtpUrl: set.SMTP_URL,
-      mailFrom: set.MAIL_FROM,
+      smtp: smtp?.ok ? smtp.value : undefined,
+      mailFrom: set.MAIL_FROM ?? SENDER,
+      mailFolder: join(dataDir, "mail"),
       tls: cert && key ? { cert, key } : undefined,
       logLevel: set.LOG_LEVEL,
     },

@@ -1,3 +1,4 @@
+import { systemClock } from "./clock.ts";
 import { helpText } from "./commands/arguments.ts";
 import { StoreRefused } from "./db/open.ts";
 import { readSettings, SETTINGS_HELP } from "./env.ts";
@@ -20,7 +21,7 @@ else await start(settings.value);
 
 async function start(value: Extract<typeof settings, { ok: true }>["value"]): Promise<void> {
   try {
-    const served = await serve(value);
+    const served = await serve(value, systemClock);
     process.stdout.write(`Handsfull is at ${served.address}\n`);
     let leaving = false;
     const leave = async () => {

@@ -34,9 +34,27 @@ export function writeMoment({ utc, offset }: Moment): string {
 }
 
 /** This moment, in UTC. */
-export function now(): Moment {
-  const iso = new Date().toISOString();
-  return { utc: `${iso.slice(0, 23)}000000Z`, offset: 0 };
+export const now = (): Moment => momentOf(new Date());
+
+/** A moment of a clock, in UTC. */
+export function momentOf(at: Date): Moment {
+  return { utc: `${at.toISOString().slice(0, 23)}000000Z`, offset: 0 };
+}
+
+/** A stored moment in milliseconds since 1970, to the millisecond. */
+export const msOf = (utc: string): number => Date.parse(`${utc.slice(0, 23)}Z`);
+
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+/** HH:MM:SS of a stored moment on the clock of a zone. */
+export function clockTime(utc: string, zone: string): string {
+  let clock = clocks.get(zone);
+  if (!clock) {
+    const form = { timeZone: zone, hour: "2-digit", minute: "2-digit", second: "2-digit" } as const;
+    clock = new Intl.DateTimeFormat("en-GB", form);
+    clocks.set(zone, clock);
+  }
+  return clock.format(msOf(utc));
 }
 
 const formats = new Map<string, Intl.DateTimeFormat>();

@@ -3,6 +3,7 @@ import { createServer as createSecure } from "node:https";
 import type { AddressInfo } from "node:net";
 import { createAdaptorServer } from "@hono/node-server";
 import { makeApp } from "./app.ts";
+import { type Clock, systemClock } from "./clock.ts";
 import { openStore } from "./db/open.ts";
 import type { Settings } from "./env.ts";
 import { keepExpiring } from "./keepsakes/expire.ts";
@@ -12,6 +13,7 @@ import { makeLog } from "./log.ts";
 import { makeMetrics } from "./metrics.ts";
 import { RecentJobs } from "./reading/keep-reading.ts";
 import { distrustOlderStates } from "./reading/valve-states.ts";
+import { makePostRoom } from "./reports/post-room.ts";
 
 export interface Served {
   address: string;
@@ -22,12 +24,16 @@ export interface Served {
 const LONGEST_STOP_MS = 10_000;
 
 /** Opens the store, listens, and answers with the address. */
-export async function serve(settings: Settings): Promise<Served> {
+export async function serve(settings: Settings, clock: Clock = systemClock): Promise<Served> {
   const log = makeLog(settings.logLevel);
   const store = await openStore(settings.databaseUrl);
   await distrustOlderStates(store);
   const kept = keptFiles(keptFolder(settings.dataDir));
-  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs() });
+  const from = settings.mailFrom;
+  const post = { server: settings.smtp, folder: settings.mailFolder };
+  const postRoom = makePostRoom({ store, log, clock, from, server: post.server !== undefined, post });
+  const mail = { clock, from, post, wake: postRoom.wake };
+  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail });
   const { tls } = settings;
   const server = createAdaptorServer({
     fetch: app.fetch,
@@ -46,6 +52,8 @@ export async function serve(settings: Settings): Promise<Served> {
     });
   });
   const expiring = keepExpiring(store, kept, log);
+  // not before the port is ours: a second server that cannot start must not take the first one's mail for left behind
+  postRoom.open();
   const { port } = server.address() as AddressInfo;
   const host = settings.host.includes(":") ? `[${settings.host}]` : settings.host;
   return {
@@ -57,6 +65,7 @@ export async function serve(settings: Settings): Promise<Served> {
       await closed;
       clearTimeout(cut);
       await expiring.stop();
+      await postRoom.stop();
       await store.close();
     },
   };

@@ -1,4 +1,4 @@
-import { index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { blob, index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 
 /**
  * What the log keeps. Phrases, jobs, valve records and corrections are only ever added;
@@ -261,4 +261,75 @@ export const siteStock = sqliteTable(
     count: integer("count").notNull(),
   },
   (t) => [primaryKey({ columns: [t.site, t.part] })],
+);
+
+/** Who gets a site's report of the day, and when. */
+export const reportSettings = sqliteTable("report_settings", {
+  site: text("site").primaryKey(),
+  /** addresses, as JSON */
+  recipients: text("recipients").notNull(),
+  /** HH:MM at the site; see reports/day-end.ts */
+  hour: text("hour").notNull(),
+  /** 1 where reports go on Saturdays and Sundays too */
+  weekends: integer("weekends").notNull(),
+  /** 1 where a day with nothing said is reported too */
+  quiet: integer("quiet").notNull(),
+  /** the first day that goes by itself: nobody is sent what was long ago */
+  since: text("since").notNull(),
+  /** the last day whose end was seen to; "" before the first */
+  lastDay: text("last_day").notNull(),
+});
+
+/**
+ * The outbox and what became of it: a row a version of a day's report, 1 the first, the later ones corrections.
+ * `state` is written before and after each step that a crash could cut: see mail/outbox.ts.
+ */
+export const reportVersions = sqliteTable(
+  "report_versions",
+  {
+    site: text("site").notNull(),
+    day: text("day").notNull(),
+    version: integer("version").notNull(),
+    messageId: text("message_id").notNull(),
+    /** what the record held when it was made: see reports/record-digest.ts */
+    record: text("record").notNull(),
+    sender: text("sender").notNull(),
+    /** the message, byte for byte: every attempt sends the same */
+    message: blob("message", { mode: "buffer" }).notNull(),
+    madeAt: text("made_at").notNull(),
+    state: text("state", {
+      enum: ["waiting", "sending", "handing", "settled", "stopped", "unknown", "written"],
+    }).notNull(),
+    /** which running outbox is at it */
+    claim: text("claim").notNull().default(""),
+    /** attempts made since it was last asked for */
+    attempts: integer("attempts").notNull(),
+    /** when it was last asked for: giving up counts from here */
+    askedAt: text("asked_at").notNull(),
+    nextTryAt: text("next_try_at").notNull(),
+    /** when its state last changed for good */
+    settledAt: text("settled_at"),
+    /** why it has not gone, in words */
+    problem: text("problem"),
+  },
+  (t) => [
+    primaryKey({ columns: [t.site, t.day, t.version] }),
+    index("report_versions_waiting").on(t.state, t.nextTryAt),
+  ],
+);
+
+/** What each recipient's server answered to a version. */
+export const reportRecipients = sqliteTable(
+  "report_recipients",
+  {
+    site: text("site").notNull(),
+    day: text("day").notNull(),
+    version: integer("version").notNull(),
+    address: text("address").notNull(),
+    state: text("state", { enum: ["waiting", "sent", "refused", "unknown"] }).notNull(),
+    /** the mail server's own words */
+    reply: text("reply"),
+    at: text("at"),
+  },
+  (t) => [primaryKey({ columns: [t.site, t.day, t.version, t.address] })],
 );

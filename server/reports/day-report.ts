@@ -30,6 +30,8 @@ export interface DayJob {
 /** The report: sentences in the order they are read, nothing of how they are shown. */
 export interface Report {
   title: string;
+  /** that and how this is a correction of what was sent before */
+  correction: string | undefined;
   site: string;
   day: string;
   zone: string;
@@ -55,14 +57,16 @@ const NOT_REVIEWED = "Not yet reviewed: everything below stands as it was heard 
 const CAUTION =
   "This report says what was said, found and done. It does not say that any valve is safe to operate. " +
   "Site procedure, local codes and the people licensed to decide govern.";
+const REPLACES = "It replaces what was sent of this day before: something was said or amended since.";
 const NO_TAG = "Valve not named";
 
-/** A site's day as a report. Pure: the same data gives the same report. */
-export function makeReport(data: DayData): Report {
+/** A site's day as a report; from version 2 on as a correction. Pure: the same data gives the same report. */
+export function makeReport(data: DayData, version = 1): Report {
   const shares = data.jobs.flatMap((job) => job.shares.map((share) => ({ ...share, time: job.time, job })));
   const all = shares.flatMap((share) => share.entries);
   return {
-    title: `Valve work, ${data.site.name}, ${data.day}`,
+    title: `${version > 1 ? `${versionName(version)}: ` : ""}Valve work, ${data.site.name}, ${data.day}`,
+    correction: version > 1 ? `${versionName(version)}. ${REPLACES}` : undefined,
     site: data.site.name,
     day: data.day,
     zone: data.site.zone ?? "by the clock of each device",
@@ -95,6 +99,9 @@ export function makeReport(data: DayData): Report {
     caution: CAUTION,
   };
 }
+
+/** "Report", then "Correction 1" and so on. */
+export const versionName = (version: number): string => (version > 1 ? `Correction ${version - 1}` : "Report");
 
 type Share = DayJob["shares"][number];
 

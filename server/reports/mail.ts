@@ -1,18 +1,31 @@
 import { readFileSync } from "node:fs";
+import addressparser from "nodemailer/lib/addressparser";
 import MailComposer from "nodemailer/lib/mail-composer";
 import { REPORT_CSS } from "../places.ts";
 import type { Report } from "./day-report.ts";
 import { reportPage } from "./page.tsx";
 import { reportText } from "./text.ts";
 
-export const DEFAULT_FROM = "Handsfull <log@localhost>";
+export interface Envelope {
+  from: string;
+  to?: string[];
+  messageId?: string;
+  date?: Date;
+  /** the report that this one corrects */
+  inReplyTo?: string | undefined;
+}
 
 /** The report as one mail (RFC 5322) with a text and an HTML part. */
-export async function reportMail(report: Report, from: string = DEFAULT_FROM): Promise<Buffer> {
+export async function reportMail(report: Report, about: Envelope): Promise<Buffer> {
   const composer = new MailComposer({
-    from,
+    from: about.from,
+    to: about.to,
     // a header is one line, whatever a site is called
     subject: report.title.replace(/\s+/g, " "),
+    messageId: about.messageId,
+    date: about.date,
+    inReplyTo: about.inReplyTo,
+    references: about.inReplyTo,
     text: reportText(report),
     html: reportPage(report, { css: readFileSync(REPORT_CSS, "utf8") }),
     headers: { "Auto-Submitted": "auto-generated" },
@@ -23,3 +36,11 @@ export async function reportMail(report: Report, from: string = DEFAULT_FROM): P
     composer.compile().build((cause, message) => (cause ? reject(cause) : resolve(message)));
   });
 }
+
+/** "log@example.com" of "Log <log@example.com>". */
+export function addressOnly(from: string): string {
+  const [first] = addressparser(from, { flatten: true });
+  return first?.address ?? "";
+}
+
+export const domainOf = (from: string): string => addressOnly(from).split("@")[1] || "localhost";

@@ -32,6 +32,7 @@ const Body: FC<{ report: Report }> = ({ report }) => (
     <h1>
       Valve work <bdi>{report.site}</bdi> <span class="day">{report.day}</span>
     </h1>
+    {report.correction ? <p class="review">{report.correction}</p> : null}
     <Section title="Hazards" show={report.hazards.length > 0} kind="alarm">
       <ul>
         {report.hazards.map((one) => (

@@ -3,6 +3,7 @@ import type { CountedPart, Report } from "./day-report.ts";
 /** The report as plain text, for those who read mail that way. */
 export function reportText(report: Report): string {
   const lines: string[] = [report.title, "=".repeat(Math.min(report.title.length, 72)), ""];
+  if (report.correction) lines.push(report.correction, "");
   const section = (title: string, body: readonly string[]) => {
     if (body.length > 0) lines.push(title, "-".repeat(title.length), ...body, "");
   };

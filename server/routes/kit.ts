@@ -5,6 +5,7 @@ import type { Store } from "../db/open.ts";
 import { refusalOf } from "../errors.ts";
 import type { KeptFiles } from "../keepsakes/files.ts";
 import type { Log } from "../log.ts";
+import type { Mailing } from "../mail/mailing.ts";
 import type { Metrics } from "../metrics.ts";
 import type { RecentJobs } from "../reading/keep-reading.ts";
 
@@ -16,6 +17,7 @@ export interface Given {
   kept: KeptFiles;
   log: Log;
   metrics: Metrics;
+  mail: Mailing;
 }
 
 export type Env = { Variables: { who: Who } };

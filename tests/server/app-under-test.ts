@@ -3,9 +3,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import { makeApp } from "../../server/app.ts";
+import { type Clock, systemClock } from "../../server/clock.ts";
 import { openStore } from "../../server/db/open.ts";
 import { keptFiles } from "../../server/keepsakes/files.ts";
 import { makeLog } from "../../server/log.ts";
+import type { Mailing } from "../../server/mail/mailing.ts";
 import { makeMetrics } from "../../server/metrics.ts";
 import { RecentJobs } from "../../server/reading/keep-reading.ts";
 
@@ -16,8 +18,10 @@ export async function folder(): Promise<string> {
   return path;
 }
 
+export const FROM = "Log <log@example.com>";
+
 /** The real app over a real database in a folder of its own. */
-export async function bench(web?: string) {
+export async function bench(web?: string, about: Partial<Mailing["post"]> & { clock?: Clock } = {}) {
   const dir = await folder();
   const url = `file:${join(dir, "log.db")}`;
   const store = await openStore(url);
@@ -25,7 +29,10 @@ export async function bench(web?: string) {
   const logged: string[] = [];
   const log = makeLog("debug", (line) => logged.push(line));
   const kept = keptFiles(join(dir, "kept"));
-  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs() }, web);
+  const { clock = systemClock, ...post } = about;
+  const mail = { clock, from: FROM, post: { server: undefined, folder: join(dir, "mail"), ...post }, wake: () => {} };
+  const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail };
+  const app = makeApp(given, web);
   const send = (method: string, path: string, body?: unknown) =>
     app.request(path, {
       method,
@@ -36,6 +43,7 @@ export async function bench(web?: string) {
     url,
     store,
     kept,
+    given,
     app,
     logged,
     send,

@@ -1,7 +1,13 @@
 import { simpleParser } from "mailparser";
 import { describe, expect, it } from "vitest";
 import { bench, folder, job, phrase } from "../app-under-test.ts";
-import { run } from "../running.ts";
+import { postOffice } from "../mail/post-office.ts";
+import { run, startServer } from "../running.ts";
+
+/** Waits for something that comes by itself. */
+async function until(is: () => boolean): Promise<void> {
+  while (!is()) await new Promise((wake) => setTimeout(wake, 50));
+}
 
 describe("npm run report", () => {
   it("writes the day as a mail that a parser reads: text and page say the same", { timeout: 40_000 }, async () => {
@@ -43,20 +49,52 @@ describe("npm run report", () => {
     expect(text.indexOf("Failed tests")).toBeLessThan(text.indexOf("What was found and done"));
   });
 
-  it("says plainly that sending is not set up, and what else is wrong", { timeout: 40_000 }, async () => {
+  it("hands it to the outbox with --send; a running server sends it, once however often it is asked", {
+    timeout: 60_000,
+  }, async () => {
+    const office = await postOffice();
+    const DATA_DIR = await folder();
+    const env = { DATA_DIR, SMTP_URL: office.url };
+    const { address } = await startServer(env);
+    const put = (path: string, body: object, method = "PUT") =>
+      fetch(`${address}${path}`, {
+        method,
+        body: JSON.stringify(body),
+        headers: { "content-type": "application/json" },
+      });
+    await put("/api/sites/north", { name: "North Pad", zone: "America/Denver" });
+    const one = job({ site: "north", tag: "LCV-213" });
+    await put("/api/phrases", { jobs: [one], phrases: [phrase(one, "seat worn")] }, "POST");
+    const send = () => run("server/commands/report.ts", ["--site", "north", "--day", "2026-03-04", "--send"], env);
+    const nobody = await send();
+    expect([nobody.code, nobody.out]).toEqual([1, ""]);
+    expect(nobody.err).toMatch(/Nobody is set to get this site's report/);
+    await put("/api/sites/north/report", {
+      recipients: ["a@example.com"],
+      hour: "18:00",
+      weekends: true,
+      quiet: false,
+    });
+    const sent = await send();
+    expect([sent.code, sent.err]).toEqual([0, ""]);
+    expect(sent.out).toMatch(/goes in a moment to 1: a@example\.com/);
+    await until(() => office.arrived.length > 0);
+    expect((await send()).err).toMatch(/sent as it stands|being sent at this moment/);
+    expect(office.arrived.length).toBe(1);
+  });
+
+  it("says what is wrong", { timeout: 40_000 }, async () => {
     const DATA_DIR = await folder();
     const report = (...args: string[]) => run("server/commands/report.ts", args, { DATA_DIR });
-    const send = await report("--site", "north", "--send");
-    expect(send.code).toBe(2);
-    expect(send.err).toMatch(/sending is not set up/);
-    expect(send.out).toBe("");
+    expect((await report("--site", "north", "--again")).err).toMatch(/--again goes with --send/);
     expect((await report()).code).toBe(2);
     expect((await report("--site", "north", "--day", "today")).err).toMatch(/YYYY-MM-DD/);
     const unknown = await report("--site", "nowhere", "--day", "2026-03-04");
     expect(unknown.code).toBe(1);
     expect(unknown.err).toMatch(/nowhere/);
     const help = await report("--help");
-    for (const word of ["--site", "--day", "--send", "DATA_DIR", "MAIL_FROM"]) expect(help.out).toContain(word);
+    for (const word of ["--site", "--day", "--send", "--again", "DATA_DIR", "MAIL_FROM"])
+      expect(help.out).toContain(word);
   });
 });
 

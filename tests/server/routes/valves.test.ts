@@ -118,6 +118,8 @@ describe("health, figures and the document", () => {
       "/api/sites",
       "/api/sites/{site}",
       "/api/sites/{site}/keeping",
+      "/api/sites/{site}/report",
+      "/api/sites/{site}/reports/{day}",
       "/api/sites/{site}/stock",
       "/api/sites/{site}/words",
       "/api/valves",

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { makeApp } from "../../../server/app.ts";
+import { systemClock } from "../../../server/clock.ts";
 import { openStore } from "../../../server/db/open.ts";
 import { readings } from "../../../server/db/tables.ts";
 import { keptFiles } from "../../../server/keepsakes/files.ts";
@@ -9,7 +10,7 @@ import { makeMetrics } from "../../../server/metrics.ts";
 import { RecentJobs } from "../../../server/reading/keep-reading.ts";
 import { readAgain } from "../../../server/reading/read-again.ts";
 import { READER } from "../../../server/reading/version.ts";
-import { bench, folder, id, job, phrase } from "../app-under-test.ts";
+import { bench, FROM, folder, id, job, phrase } from "../app-under-test.ts";
 
 const AT = "2026-03-04T10:00:00-07:00";
 const word = (say: string, as: object = { part: "positioner" }, more: object = {}) => ({
@@ -63,7 +64,10 @@ describe("words taught at a site", () => {
     const asked = async (method: string, path: string, body?: object) => {
       const store = await openStore(url);
       const kept = keptFiles(`${url.slice("file:".length)}.kept`);
-      const given = { store, kept, log: makeLog("error", () => {}), metrics: makeMetrics(), recent: new RecentJobs() };
+      const log = makeLog("error", () => {});
+      const post = { server: undefined, folder: "nowhere" };
+      const mail = { clock: systemClock, from: FROM, post, wake: () => {} };
+      const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail };
       const headers = { "content-type": "application/json" };
       const answer = await makeApp(given).request(path, { method, headers, body: body && JSON.stringify(body) });
       const read = await answer.json();

@@ -1,0 +1,63 @@
+import { createHash } from "node:crypto";
+import { and, asc, between, eq, inArray } from "drizzle-orm";
+import type { Store } from "../db/open.ts";
+import { corrections, jobs, phrases } from "../db/tables.ts";
+import { aroundDay, localDay } from "../moments.ts";
+import { zoneOf } from "../reading/what-is-known.ts";
+
+/** The digest of a day on which nothing was said. */
+export const NOTHING_SAID = createHash("sha256").digest("hex");
+
+/** What the record holds of a site's day, to tell whether it was added to or amended since. */
+export interface RecordOfDay {
+  jobs: number;
+  /** changes with every phrase and correction, not with how the reader reads them: a new reader amends nothing */
+  digest: string;
+}
+
+/** The site's days among `from` to `to` on which something was said, with what the record holds of each. */
+export async function recordOfDays(
+  store: Store,
+  site: string,
+  from: string,
+  to: string,
+): Promise<Map<string, RecordOfDay>> {
+  const zone = await zoneOf(store.db, site);
+  const rows = await store.db
+    .select({ id: jobs.id, tag: jobs.tag, utc: jobs.startedAt, offset: jobs.startedOffset })
+    .from(jobs)
+    .where(and(eq(jobs.site, site), between(jobs.startedAt, aroundDay(from)[0], aroundDay(to)[1])))
+    .orderBy(asc(jobs.startedAt), asc(jobs.id));
+  const days = new Map<string, { id: string; tag: string | null }[]>();
+  for (const row of rows) {
+    const day = localDay(row, zone);
+    if (day >= from && day <= to) days.set(day, [...(days.get(day) ?? []), row]);
+  }
+  const record = new Map<string, RecordOfDay>();
+  for (const [day, of] of days) {
+    record.set(day, { jobs: of.length, digest: await digestOf(store, site, of) });
+  }
+  return record;
+}
+
+async function digestOf(store: Store, site: string, of: { id: string; tag: string | null }[]): Promise<string> {
+  const hash = createHash("sha256");
+  for (const { id, tag } of of) hash.update(JSON.stringify([id, tag]));
+  const ids = of.map((one) => one.id);
+  // a statement takes a limited number of values at once
+  for (let at = 0; at < ids.length; at += 200) {
+    const some = ids.slice(at, at + 200);
+    const said = await store.db
+      .select({ id: phrases.id })
+      .from(phrases)
+      .where(and(eq(phrases.site, site), inArray(phrases.job, some)))
+      .orderBy(asc(phrases.id));
+    const later = await store.db
+      .select({ id: corrections.id })
+      .from(corrections)
+      .where(and(eq(corrections.site, site), inArray(corrections.job, some)))
+      .orderBy(asc(corrections.id));
+    hash.update(JSON.stringify([said.map((one) => one.id), later.map((one) => one.id)]));
+  }
+  return hash.digest("hex");
+}
