@@ -50,9 +50,9 @@ export type {
   PhotoView,
 } from "./shapes/keepsake.ts";
 export { KEEPING_UNLESS_SAID, MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "./shapes/keepsake-bounds.ts";
-export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/people.ts";
 export type * from "./shapes/roles.ts";
+export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
 export type { SiteWord, TaughtWord, WordResult } from "./shapes/taught-word.ts";

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { ENROL_FIRST } from "../server/accounts/caller.ts";
 import { helpText, readArguments, wrongUse } from "../server/commands/arguments.ts";
 import { StoreRefused } from "../server/db/open.ts";
 import { readSettings, type Settings } from "../server/env.ts";
@@ -45,14 +46,20 @@ async function start(settings: Settings, fresh: boolean): Promise<void> {
     rmSync(mark, { force: true });
   }
   mkdirSync(settings.dataDir, { recursive: true });
+  // told by its own door on this machine, before it is opened any wider: there nobody is let in who is not enrolled
+  if (!existsSync(mark)) await tell(settings, mark);
   const served = await listen(settings);
   const stop = () => {
     served.stop().then(() => process.exit(0));
   };
   process.on("SIGINT", stop);
   process.on("SIGTERM", stop);
-  const about = existsSync(mark) ? (JSON.parse(readFileSync(mark, "utf8")) as About) : await tell(served.address, mark);
+  const about = JSON.parse(readFileSync(mark, "utf8")) as About;
   process.stdout.write(whatToLookAt(served.address, about));
+  if (served.waitsForLead)
+    process.stdout.write(`It is open to the network and answers nobody until a lead is enrolled:
+  DATA_DIR=${settings.dataDir} ${ENROL_FIRST}
+`);
 }
 
 /** Serves, or says in one line why not. */
@@ -74,16 +81,17 @@ interface About {
   phrases: number;
 }
 
-async function tell(address: string, mark: string): Promise<About> {
+async function tell(settings: Settings, mark: string): Promise<void> {
   const began = Date.now();
+  const served = await listen({ ...settings, host: "127.0.0.1", port: 0, tls: undefined });
   const { jobs, busy } = tellStory(new Date().toISOString().slice(0, 10));
-  await fill(address, jobs);
+  await fill(served.address, jobs);
+  await served.stop();
   const phrases = jobs.reduce((sum, one) => sum + one.phrases.length, 0);
   const note = "An invented field: no place, person, valve or job in this database is real.";
   const about: About = { note, site: busy.site.site, day: busy.day, jobs: jobs.length, phrases };
   writeFileSync(mark, `${JSON.stringify(about, null, 2)}\n`);
   process.stdout.write(`Told the story in ${((Date.now() - began) / 1000).toFixed(1)} s.\n`);
-  return about;
 }
 
 function whatToLookAt(address: string, { note, site, day, jobs, phrases }: About): string {

@@ -12,10 +12,12 @@ import { jobRoutes } from "./routes/jobs/route.ts";
 import { keepsakeRoutes } from "./routes/keepsakes/route.ts";
 import { BYTES_POLICY } from "./routes/keepsakes/serve-bytes.ts";
 import type { Env, Given } from "./routes/kit.ts";
+import { peopleRoutes } from "./routes/people/route.ts";
 import { phraseRoutes } from "./routes/phrases/route.ts";
 import { reliabilityRoutes } from "./routes/reliability/route.ts";
 import { reportRoutes } from "./routes/report/route.ts";
 import { sendingRoutes } from "./routes/sending/route.ts";
+import { signInRoutes } from "./routes/sign-in/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
 import { stockRoutes } from "./routes/stock/route.ts";
@@ -36,10 +38,12 @@ export function makeApp(given: Given, web?: string) {
   app.use(policyOfBytes());
   app.use(headers());
   app.use(bodies());
-  app.use("/api/*", access());
-  app.use("/report", access());
+  app.use("/api/*", access(given.store, given.door));
+  app.use("/report", access(given.store, given.door));
 
   app.route("/", healthRoutes(given));
+  app.route("/", signInRoutes(given));
+  app.route("/", peopleRoutes(given));
   app.route("/", phraseRoutes(given));
   app.route("/", correctionRoutes(given));
   app.route("/", jobRoutes(given));

@@ -10,12 +10,15 @@ import type { Log } from "./log.ts";
 
 const TITLES: Record<number, string> = {
   400: "The request cannot be read",
+  401: "Nobody is known by this",
+  403: "This is not yours to do",
   404: "There is no such thing here",
   405: "This is not done here",
   408: "The request took too long",
   409: "It is not clear which is meant",
   413: "The request is too large",
   415: "The body is of another kind",
+  429: "Too many tries",
   500: "Something broke on our side",
   503: "The log is busy",
   507: "The log has no room left",

@@ -1,3 +1,4 @@
+import { ENROL_FIRST } from "./accounts/caller.ts";
 import { systemClock } from "./clock.ts";
 import { helpText } from "./commands/arguments.ts";
 import { StoreRefused } from "./db/open.ts";
@@ -12,6 +13,10 @@ const HELP = helpText(
   Object.keys(SETTINGS_HELP) as (keyof typeof SETTINGS_HELP)[],
 );
 
+const WAITS = `Nobody is enrolled yet, and it is open to the network, so it answers nobody. Enrol the first lead:
+  ${ENROL_FIRST}
+`;
+
 const [unknown] = process.argv.slice(2).filter((word) => word !== "--help");
 const settings = readSettings(process.env, process.cwd());
 if (unknown !== undefined) fail(`${unknown} is not known here; settings come from the environment, see --help`);
@@ -23,6 +28,7 @@ async function start(value: Extract<typeof settings, { ok: true }>["value"]): Pr
   try {
     const served = await serve(value, systemClock);
     process.stdout.write(`Handsfull is at ${served.address}\n`);
+    if (served.waitsForLead) process.stdout.write(WAITS);
     let leaving = false;
     const leave = async () => {
       if (leaving) return;

@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { createServer as createSecure } from "node:https";
 import type { AddressInfo } from "node:net";
 import { createAdaptorServer } from "@hono/node-server";
+import { isAnyoneEnrolled } from "./accounts/caller.ts";
+import { isLoopback } from "./accounts/this-machine.ts";
 import { makeApp } from "./app.ts";
 import { type Clock, systemClock } from "./clock.ts";
 import { openStore } from "./db/open.ts";
@@ -17,6 +19,8 @@ import { makePostRoom } from "./reports/post-room.ts";
 
 export interface Served {
   address: string;
+  /** it is open to the network and nobody is enrolled: it answers nobody until a lead is */
+  waitsForLead: boolean;
   /** takes no new request, finishes those it has, moves the log into the file */
   stop(): Promise<void>;
 }
@@ -33,8 +37,9 @@ export async function serve(settings: Settings, clock: Clock = systemClock): Pro
   const post = { server: settings.smtp, folder: settings.mailFolder };
   const postRoom = makePostRoom({ store, log, clock, from, server: post.server !== undefined, post });
   const mail = { clock, from, post, wake: postRoom.wake };
-  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail });
   const { tls } = settings;
+  const door = { loopback: isLoopback(settings.host), tls: tls !== undefined };
+  const app = makeApp({ store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail, door });
   const server = createAdaptorServer({
     fetch: app.fetch,
     ...(tls
@@ -58,6 +63,7 @@ export async function serve(settings: Settings, clock: Clock = systemClock): Pro
   const host = settings.host.includes(":") ? `[${settings.host}]` : settings.host;
   return {
     address: `${tls ? "https" : "http"}://${host}:${port}/`,
+    waitsForLead: !door.loopback && !(await isAnyoneEnrolled(store)),
     async stop() {
       const closed = new Promise<void>((resolve) => server.close(() => resolve()));
       server.closeIdleConnections();

@@ -12,7 +12,7 @@ export default defineConfig({
   logLevel: "warn",
   oxc: { jsx: { runtime: "automatic", importSource: "hono/jsx" } },
   define: { __READER__: JSON.stringify(nameReader(ROOT)) },
-  ssr: { noExternal: true, external: ["@libsql/client", "libsql"] },
+  ssr: { noExternal: true, external: ["@libsql/client", "libsql", "@node-rs/argon2"] },
   build: {
     ssr: join(ROOT, "server/main.ts"),
     outDir: join(ROOT, "dist/server"),

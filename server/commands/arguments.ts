@@ -8,6 +8,8 @@ export interface Option {
 
 export interface Asked {
   options: Map<string, string>;
+  /** every value of an option that may be given several times, in the order given */
+  every: Map<string, string[]>;
   words: string[];
 }
 
@@ -16,7 +18,7 @@ export function readArguments(
   given: readonly string[],
   known: Record<string, Option>,
 ): { ok: true; value: Asked } | { ok: false; problem: string } {
-  const asked: Asked = { options: new Map(), words: [] };
+  const asked: Asked = { options: new Map(), every: new Map(), words: [] };
   for (let at = 0; at < given.length; at++) {
     const word = given[at] ?? "";
     if (word === "--") {
@@ -38,6 +40,7 @@ export function readArguments(
     const value = rest.length > 0 ? rest.join("=") : given[++at];
     if (value === undefined || value === "") return { ok: false, problem: `--${name} needs a value: ${option.value}` };
     asked.options.set(name, value);
+    asked.every.set(name, [...(asked.every.get(name) ?? []), value]);
   }
   return { ok: true, value: asked };
 }

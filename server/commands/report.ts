@@ -9,6 +9,7 @@ import { issue } from "../reports/issue.ts";
 import { reportMail } from "../reports/mail.ts";
 import { settingsOf } from "../routes/sending/store.ts";
 import { helpText, readArguments, wrongUse } from "./arguments.ts";
+import { AT_COMMAND } from "./at-command.ts";
 import { withStore } from "./with-store.ts";
 
 const OPTIONS = {
@@ -30,7 +31,7 @@ async function send(store: Store, settings: Settings, data: DayData): Promise<vo
   const { key, name, zone } = data.site;
   const post = { server: settings.smtp, folder: settings.mailFolder };
   const issuing = { store, clock: systemClock, from: settings.mailFrom, server: post.server !== undefined };
-  const issued = await issue(issuing, key, data.day, { by: "person", again: options.has("again") });
+  const issued = await issue(issuing, key, data.day, { by: "person", who: AT_COMMAND, again: options.has("again") });
   if (!issued.ok) {
     process.stderr.write(`report: ${issued.problem}\n`);
     process.exitCode = 1;

@@ -1,6 +1,8 @@
 import { eq } from "drizzle-orm";
 import type { Keeping } from "../../core/index.ts";
 import { KEEPING_UNLESS_SAID } from "../../core/shapes/keepsake-bounds.ts";
+import type { Who } from "../access.ts";
+import { record } from "../audit/record.ts";
 import type { Store } from "../db/open.ts";
 import { siteKeeping } from "../db/tables.ts";
 import type { Reads } from "../reading/what-is-known.ts";
@@ -14,12 +16,13 @@ export async function keepingOf(db: Reads, site: string): Promise<Keeping> {
   return row ?? KEEPING_UNLESS_SAID;
 }
 
-export async function setKeeping(store: Store, site: string, keeping: Keeping): Promise<void> {
+export async function setKeeping(store: Store, site: string, keeping: Keeping, who: Who): Promise<void> {
   await store.write(async (tx) => {
     await tx
       .insert(siteKeeping)
       .values({ site, ...keeping })
       .onConflictDoUpdate({ target: siteKeeping.site, set: keeping });
+    await record(tx, who, "keeping_set", { site, ...keeping });
   });
 }
 

@@ -1,4 +1,5 @@
 import { and, asc, desc, eq, getTableColumns, inArray, lte } from "drizzle-orm";
+import { BY_ITSELF, record } from "../audit/record.ts";
 import type { Store } from "../db/open.ts";
 import { reportRecipients, reportVersions } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
@@ -94,6 +95,11 @@ export async function settle(store: Store, key: VersionKey, by: string, settled:
         .set({ state, reply, at: settled.at })
         .where(and(isRecipientOf(key), eq(reportRecipients.address, address)));
     }
+    const { site, day, version } = key;
+    const { state } = settled.version;
+    if (state === undefined || state === "waiting") return;
+    const sent = settled.recipients.filter((one) => one.state === "sent").length;
+    await record(tx, BY_ITSELF, "mail_sent", { site, day, version, state, recipients: sent });
   });
 }
 

@@ -1,4 +1,6 @@
 import { createHash } from "node:crypto";
+import type { Who } from "../access.ts";
+import { record as recordAct } from "../audit/record.ts";
 import type { Clock } from "../clock.ts";
 import type { Store } from "../db/open.ts";
 import { reportRecipients, reportVersions } from "../db/tables.ts";
@@ -39,7 +41,7 @@ export async function issue(
   given: Issuing,
   site: string,
   day: string,
-  how: { by: "clock" | "person"; again?: boolean },
+  how: { by: "clock" | "person"; who: Pick<Who, "person" | "by">; again?: boolean },
 ): Promise<Issued> {
   const { store } = given;
   for (let turn = 0; turn < 5; turn++) {
@@ -63,6 +65,7 @@ export async function issue(
       if (now?.version !== last?.version || now?.state !== last?.state) return false;
       if (letter) await putNew(tx, { site, day, version }, letter, record, wanted);
       else if (last) await putAgain(tx, last, recipients, wanted, momentOf(given.clock()).utc, how.again === true);
+      await recordAct(tx, how.who, "report_handed_over", { site, day, version });
       return true;
     });
     if (done) return { ok: true, version, step };

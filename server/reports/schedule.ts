@@ -1,3 +1,4 @@
+import { BY_ITSELF } from "../audit/record.ts";
 import type { Log } from "../log.ts";
 import { addDays } from "../moments.ts";
 import { allSettings, keepLastDay } from "../routes/sending/store.ts";
@@ -27,7 +28,7 @@ export async function runSchedule(given: Issuing & { log: Log }): Promise<void> 
       for (let one = from; one <= day; one = addDays(one, 1)) {
         const quiet = settings.quiet && one > settings.lastDay;
         if (!record.has(one) && !quiet) continue;
-        const issued = await issue(given, site, one, { by: "clock" });
+        const issued = await issue(given, site, one, { by: "clock", who: BY_ITSELF });
         if (issued.ok) log.info("report handed to the outbox", { day: one, version: issued.version });
       }
     }

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
-import { makeApp } from "../../server/app.ts";
+import { type App, makeApp } from "../../server/app.ts";
 import { type Clock, systemClock } from "../../server/clock.ts";
 import { openStore } from "../../server/db/open.ts";
 import { keptFiles } from "../../server/keepsakes/files.ts";
@@ -19,6 +19,16 @@ export async function folder(): Promise<string> {
 }
 
 export const FROM = "Log <log@example.com>";
+/** A server that listens on the machine itself, and speaks no https. */
+export const DOOR = { loopback: true, tls: false };
+
+/** As node-server hands on where a call comes from. */
+export const from = (address: string) => ({ incoming: { socket: { remoteAddress: address } } });
+
+/** The app with every call made at its own machine where nothing else is said: while nobody is enrolled it is let in. */
+export function fromHere(app: App): Pick<App, "request" | "routes"> {
+  return { request: (path, init, env = from("127.0.0.1")) => app.request(path, init, env), routes: app.routes };
+}
 
 /** The real app over a real database in a folder of its own. */
 export async function bench(web?: string, about: Partial<Mailing["post"]> & { clock?: Clock } = {}) {
@@ -31,8 +41,8 @@ export async function bench(web?: string, about: Partial<Mailing["post"]> & { cl
   const kept = keptFiles(join(dir, "kept"));
   const { clock = systemClock, ...post } = about;
   const mail = { clock, from: FROM, post: { server: undefined, folder: join(dir, "mail"), ...post }, wake: () => {} };
-  const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail };
-  const app = makeApp(given, web);
+  const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail, door: DOOR };
+  const app = fromHere(makeApp(given, web));
   const send = (method: string, path: string, body?: unknown) =>
     app.request(path, {
       method,

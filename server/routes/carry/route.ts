@@ -2,6 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import { carryList } from "../../../core/index.ts";
 import { carryListSchema } from "../../../core/shapes/fleet.ts";
 import { isStockName } from "../../../core/shapes/stock.ts";
+import { may } from "../../access.ts";
 import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { stockAt } from "../stock/store.ts";
@@ -31,6 +32,7 @@ const stockText = z
   });
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/carry",
   summary: "What to carry for the work due within so many days (14): certain and likely demand, enough with 95 %",

@@ -1,10 +1,12 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { correctionSchema } from "../../../core/shapes/served.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { type Given, json, notFound, refusals, router, unclear, writeRefusals } from "../kit.ts";
 import { correct } from "./store.ts";
 
 const post = createRoute({
+  ...may("correct"),
   method: "post",
   path: "/api/corrections",
   summary: "Strike a phrase, or have other words read in its place; the phrase stays as heard",

@@ -1,6 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { Correction } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
+import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, jobs, phrases } from "../../db/tables.ts";
 import { now, readMoment } from "../../moments.ts";
@@ -50,6 +51,7 @@ export async function correct(
       receivedAt: now().utc,
     });
     await keepReading(tx, found.job);
+    await record(tx, who, "phrase_corrected", { correction: sent.id, phrase: sent.phrase, job: found.job.id });
     return { ok: true, status: "stored" };
   });
 }

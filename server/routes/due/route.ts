@@ -1,9 +1,11 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { dueListSchema } from "../../../core/shapes/served.ts";
+import { may } from "../../access.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { dueWithin } from "./store.ts";
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/due",
   summary: "What is overdue or falls due within so many days (30): severe service first, then by date",

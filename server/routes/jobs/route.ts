@@ -1,11 +1,13 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { jobListSchema, jobViewSchema } from "../../../core/shapes/served.ts";
 import { dateSchema } from "../../../core/shapes/valve.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { blank, type Given, json, notFound, refusals, router } from "../kit.ts";
 import { jobsOf, jobView } from "./store.ts";
 
 const one = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/jobs/{id}",
   summary: "One job: valve, phrases in the order said, entries that stand, consequences",
@@ -14,6 +16,7 @@ const one = createRoute({
 });
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/jobs",
   summary: "The jobs of a site's day; without a day the newest 200",

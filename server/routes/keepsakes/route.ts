@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { clipSentSchema, keepingSchema, keepsakeResultSchema, photoSentSchema } from "../../../core/shapes/keepsake.ts";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { lookAtPicture, lookAtSound } from "../../keepsakes/content.ts";
 import { setKeeping } from "../../keepsakes/keeping.ts";
@@ -23,6 +24,7 @@ const kept = {
   ...writeRefusals,
 };
 const putClip = createRoute({
+  ...may("say"),
   method: "put",
   path: "/api/clips/{id}",
   summary: "Send the sound of a phrase, after the phrase; may be sent again safely",
@@ -31,6 +33,7 @@ const putClip = createRoute({
   responses: kept,
 });
 const putPhoto = createRoute({
+  ...may("say"),
   method: "put",
   path: "/api/photos/{id}",
   summary: "Send a photograph of a job or of one of its phrases, after both; may be sent again safely",
@@ -39,6 +42,7 @@ const putPhoto = createRoute({
   responses: kept,
 });
 const getClip = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/clips/{id}",
   summary: "The sound of a phrase, for as long as its site keeps it",
@@ -46,6 +50,7 @@ const getClip = createRoute({
   responses: { 200: { description: "the sound", content: SOUNDS }, ...notFound, ...refusals },
 });
 const getPhoto = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/photos/{id}",
   summary: "A photograph",
@@ -53,6 +58,7 @@ const getPhoto = createRoute({
   responses: { 200: { description: "the picture", content: PICTURES }, ...notFound, ...refusals },
 });
 const putKeeping = createRoute({
+  ...may("set_up"),
   method: "put",
   path: "/api/sites/{site}/keeping",
   summary: "Say whether the sound of phrases is kept at a site, and for how long",
@@ -115,7 +121,7 @@ export function keepsakeRoutes(given: Given) {
     const { site } = c.req.valid("param");
     if (!(await siteOf(store, site)))
       throw new Refusal(404, `No site ${site} is set up: PUT /api/sites/${site} first.`);
-    await setKeeping(store, site, c.req.valid("json"));
+    await setKeeping(store, site, c.req.valid("json"), c.get("who"));
     return c.json(c.req.valid("json"), 200);
   });
   return routes;

@@ -1,5 +1,6 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { deliverySchema, jobSchema, phraseResultSchema, phraseSchema } from "../../../core/shapes/wire.ts";
+import { may } from "../../access.ts";
 import { Refusal, refusalOf } from "../../errors.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { deliver } from "./store.ts";
@@ -11,6 +12,7 @@ const jobResultSchema = z.object({
 });
 
 const post = createRoute({
+  ...may("say"),
   method: "post",
   path: "/api/phrases",
   summary: "Deliver jobs and phrases; each is answered by itself, and may be sent again safely",

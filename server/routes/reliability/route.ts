@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { exportLines, fleetReliability } from "../../../core/index.ts";
 import { reliabilitySchema } from "../../../core/shapes/fleet.ts";
+import { may } from "../../access.ts";
 import { refusalOf } from "../../errors.ts";
 import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
@@ -8,6 +9,7 @@ import { blank, type Given, json, refusals, router } from "../kit.ts";
 const query = z.object({ site: blank(z.string().max(80).optional()) });
 
 const fleet = createRoute({
+  ...may("read_all"),
   method: "get",
   path: "/api/reliability",
   summary: "Failures per valve-year with exact bounds, trends, and the valves of which most trouble is to be expected",
@@ -16,6 +18,7 @@ const fleet = createRoute({
 });
 
 const lines = createRoute({
+  ...may("read_all"),
   method: "get",
   path: "/api/export",
   summary: "Failures and maintenance with the codes of ISO 14224, as JSON Lines",
@@ -37,7 +40,7 @@ export function reliabilityRoutes({ store }: Given) {
   });
   // Lines are neither text nor JSON to the router's types, so the path is described and served side by side.
   routes.openAPIRegistry.registerPath(lines);
-  routes.get(lines.path, async (c) => {
+  routes.get(lines.path, lines.middleware, async (c) => {
     const asked = query.safeParse(c.req.query());
     if (!asked.success) throw refusalOf(asked.error, "query");
     const { site } = asked.data;

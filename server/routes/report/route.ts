@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { z } from "@hono/zod-openapi";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
 import { dateSchema } from "../../../core/shapes/valve.ts";
+import { may } from "../../access.ts";
 import { Refusal, refusalOf } from "../../errors.ts";
 import { REPORT_CSS } from "../../places.ts";
 import { dayData } from "../../reports/day-data.ts";
@@ -23,7 +24,7 @@ export function reportRoutes({ store }: Given) {
   routes.get("/report/report.css", (c) =>
     c.body(css, 200, { "content-type": "text/css; charset=utf-8", "cache-control": "no-cache" }),
   );
-  routes.get("/report", async (c) => {
+  routes.get("/report", may("read_all").middleware, async (c) => {
     const query = querySchema.safeParse(c.req.query());
     if (!query.success) throw refusalOf(query.error, "query (/report?site=SITE&day=YYYY-MM-DD)");
     const { site, day, form } = query.data;

@@ -3,6 +3,7 @@ import type { Site } from "../../../core/index.ts";
 import { reportSettingsSchema, reportStateSchema, sendAskSchema } from "../../../core/shapes/sending.ts";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
 import { dateSchema } from "../../../core/shapes/valve.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { dayState } from "../../reports/day-state.ts";
 import { issue } from "../../reports/issue.ts";
@@ -17,6 +18,7 @@ const body = <T extends z.ZodType>(schema: T) => ({
 });
 
 const read = createRoute({
+  ...may("read_all"),
   method: "get",
   path: "/api/sites/{site}/report",
   summary: "Who gets a site's report of the day, and when; nothing where nobody said",
@@ -25,6 +27,7 @@ const read = createRoute({
 });
 
 const put = createRoute({
+  ...may("set_up"),
   method: "put",
   path: "/api/sites/{site}/report",
   summary: "Say who gets a site's report of the day, and when",
@@ -33,6 +36,7 @@ const put = createRoute({
 });
 
 const state = createRoute({
+  ...may("read_all"),
   method: "get",
   path: "/api/sites/{site}/reports/{day}",
   summary: "Whether a day's report has gone, to whom, and if not, why",
@@ -41,6 +45,7 @@ const state = createRoute({
 });
 
 const send = createRoute({
+  ...may("send_mail"),
   method: "post",
   path: "/api/sites/{site}/reports/{day}",
   summary: "Hand a day's report to the outbox: the first, a correction, or the last once more to those who lack it",
@@ -65,7 +70,7 @@ export function sendingRoutes({ store, mail }: Given) {
   routes.openapi(put, async (c) => {
     const site = await known(c.req.valid("param").site);
     const settings = c.req.valid("json");
-    await keepSettings(store, site, settings, mail.clock());
+    await keepSettings(store, site, settings, mail.clock(), c.get("who"));
     mail.wake();
     return c.json(settings, 200);
   });
@@ -77,7 +82,7 @@ export function sendingRoutes({ store, mail }: Given) {
     const { site: key, day } = c.req.valid("param");
     const site = await known(key);
     const issuing = { store, clock: mail.clock, from: mail.from, server: mail.post.server !== undefined };
-    const issued = await issue(issuing, key, day, { by: "person", ...c.req.valid("json") });
+    const issued = await issue(issuing, key, day, { by: "person", who: c.get("who"), ...c.req.valid("json") });
     if (!issued.ok) throw new Refusal(issued.status, issued.problem);
     mail.wake();
     return c.json(await dayState(about, site, day), 200);

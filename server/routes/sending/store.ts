@@ -1,6 +1,8 @@
 import { and, eq, ne } from "drizzle-orm";
 import type { ReportSettings } from "../../../core/index.ts";
 import { reportSettingsSchema } from "../../../core/shapes/sending.ts";
+import type { Who } from "../../access.ts";
+import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { reportSettings } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
@@ -31,6 +33,7 @@ export async function keepSettings(
   { site, zone }: { site: string; zone: string },
   settings: ReportSettings,
   at: Date,
+  who: Who,
 ): Promise<void> {
   const set = {
     recipients: JSON.stringify(settings.recipients),
@@ -47,6 +50,7 @@ export async function keepSettings(
       .insert(reportSettings)
       .values({ site, ...set, ...begin })
       .onConflictDoUpdate({ target: reportSettings.site, set: { ...set, ...(begins ? begin : {}) } });
+    await record(tx, who, "report_set_up", { site, recipients: settings.recipients.length, hour: settings.hour });
   });
 }
 

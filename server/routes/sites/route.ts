@@ -1,11 +1,13 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { siteKeySchema, siteListSchema, siteSchema } from "../../../core/shapes/served.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { isZone } from "../../moments.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { setUpSite, sitesOf } from "./store.ts";
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/sites",
   summary: "The sites that are set up, each with its own today",
@@ -13,6 +15,7 @@ const list = createRoute({
 });
 
 const put = createRoute({
+  ...may("set_up"),
   method: "put",
   path: "/api/sites/{site}",
   summary: "Set up a site, or change its name or time zone",
@@ -31,7 +34,7 @@ export function siteRoutes({ store }: Given) {
     if (!isZone(site.zone)) {
       throw new Refusal(400, 'zone must be a name of the IANA time zone list, such as "America/Denver" or "Etc/UTC".');
     }
-    await setUpSite(store, site);
+    await setUpSite(store, site, c.get("who"));
     return c.json(site, 200);
   });
   return routes;

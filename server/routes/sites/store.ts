@@ -1,5 +1,7 @@
 import { asc, eq } from "drizzle-orm";
 import type { Keeping, Site } from "../../../core/index.ts";
+import type { Who } from "../../access.ts";
+import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { sites } from "../../db/tables.ts";
 import { keepingOf } from "../../keepsakes/keeping.ts";
@@ -25,11 +27,12 @@ export async function siteOf(store: Store, key: string): Promise<Site | undefine
 }
 
 /** Sets up a site, or gives it another name or zone. */
-export async function setUpSite(store: Store, site: Site): Promise<void> {
+export async function setUpSite(store: Store, site: Site, who: Who): Promise<void> {
   await store.write(async (tx) => {
     await tx
       .insert(sites)
       .values({ ...site, createdAt: now().utc })
       .onConflictDoUpdate({ target: sites.site, set: { name: site.name, zone: site.zone } });
+    await record(tx, who, "site_set_up", { ...site });
   });
 }

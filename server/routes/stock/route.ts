@@ -1,12 +1,14 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
 import { siteStockSchema, stockSchema } from "../../../core/shapes/stock.ts";
+import { may } from "../../access.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { keepStock, stockAt } from "./store.ts";
 
 const params = z.object({ site: siteKeySchema });
 
 const read = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/sites/{site}/stock",
   summary: "What a site has on hand; empty where it never said",
@@ -15,6 +17,7 @@ const read = createRoute({
 });
 
 const put = createRoute({
+  ...may("set_up"),
   method: "put",
   path: "/api/sites/{site}/stock",
   summary: "Say what a site has on hand, all of it: what is not named is no longer counted",
@@ -33,7 +36,7 @@ export function stockRoutes({ store }: Given) {
   });
   routes.openapi(put, async (c) => {
     const { site } = c.req.valid("param");
-    await keepStock(store, site, c.req.valid("json").stock);
+    await keepStock(store, site, c.req.valid("json").stock, c.get("who"));
     return c.json({ site, stock: await stockAt(store, site) }, 200);
   });
   return routes;

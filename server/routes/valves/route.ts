@@ -1,5 +1,6 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { tagKeySchema, valveListSchema, valveSetUpSchema, valveViewSchema } from "../../../core/shapes/served.ts";
+import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { blank, type Given, json, notFound, refusals, router, unclear, writeRefusals } from "../kit.ts";
 import { setUpValve, sitesWith, valvesOf, valveView } from "./store.ts";
@@ -8,6 +9,7 @@ const query = z.object({ site: blank(z.string().max(80).optional()) });
 const params = z.object({ tag: tagKeySchema });
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/valves",
   summary: "Every valve that was set up or named",
@@ -16,6 +18,7 @@ const list = createRoute({
 });
 
 const one = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/valves/{tag}",
   summary: "One valve: what is known, its history, its seat, what is due, what is open",
@@ -24,6 +27,7 @@ const one = createRoute({
 });
 
 const put = createRoute({
+  ...may("set_up"),
   method: "put",
   path: "/api/valves/{tag}",
   summary: "Set up a valve, or say anew what is known of it; earlier records stay",
@@ -65,7 +69,7 @@ export function valveRoutes({ store }: Given) {
       throw new Refusal(400, `The path names ${tag} and the body ${valve.tag}: send one tag.`);
     }
     const set = { ...valve, tag };
-    await setUpValve(store, set);
+    await setUpValve(store, set, c.get("who"));
     return c.json(set, 200);
   });
   return routes;

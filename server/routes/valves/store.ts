@@ -1,5 +1,7 @@
 import { and, asc, count, eq, max, min } from "drizzle-orm";
 import type { FollowUp, Valve, ValveSetUp, ValveSummary, ValveView } from "../../../core/index.ts";
+import type { Who } from "../../access.ts";
+import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
 import { now, writeMoment } from "../../moments.ts";
@@ -89,7 +91,7 @@ export async function valvesOf(store: Store, site: string | undefined): Promise<
 }
 
 /** Sets up a valve. The record before it stays; this one stands. */
-export async function setUpValve(store: Store, { site, ...valve }: ValveSetUp): Promise<void> {
+export async function setUpValve(store: Store, { site, ...valve }: ValveSetUp, who: Who): Promise<void> {
   const known: Valve = valve;
   await store.write(async (tx) => {
     const [row] = await tx
@@ -101,5 +103,6 @@ export async function setUpValve(store: Store, { site, ...valve }: ValveSetUp): 
       .insert(valveRecords)
       .values({ site, tag: valve.tag, number, known: JSON.stringify(known), madeAt: now().utc });
     await markStale(tx, site, [valve.tag]);
+    await record(tx, who, "valve_set_up", { site, tag: valve.tag, number });
   });
 }

@@ -6,6 +6,7 @@ import {
   wordResultSchema,
   wordsSentSchema,
 } from "../../../core/shapes/taught-word.ts";
+import { may } from "../../access.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { keepWords, wordsOf } from "./store.ts";
 
@@ -25,6 +26,7 @@ const description =
   "`refused` says why in `problem`. The latest jobs are read again at once, any other with its next phrase.";
 
 const list = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/sites/{site}/words",
   summary: "The words taught at a site",
@@ -32,6 +34,7 @@ const list = createRoute({
   responses: listed,
 });
 const put = createRoute({
+  ...may("teach"),
   method: "put",
   path: "/api/sites/{site}/words",
   summary: "Teach words at a site, or withdraw them; may be sent again safely",
@@ -40,12 +43,14 @@ const put = createRoute({
   responses: kept,
 });
 const listEverywhere = createRoute({
+  ...may("read"),
   method: "get",
   path: "/api/words",
   summary: "The words taught for every site",
   responses: listed,
 });
 const putEverywhere = createRoute({
+  ...may("teach"),
   method: "put",
   path: "/api/words",
   summary: "Teach words for every site, or withdraw them; may be sent again safely",
@@ -59,9 +64,11 @@ export function wordRoutes({ store }: Given) {
   routes.openAPIRegistry.register("SiteWord", siteWordSchema);
   routes.openapi(list, async (c) => c.json({ words: await wordsOf(store.db, c.req.valid("param").site) }, 200));
   routes.openapi(put, async (c) =>
-    c.json(await keepWords(store, c.req.valid("param").site, c.req.valid("json").words), 200),
+    c.json(await keepWords(store, c.req.valid("param").site, c.req.valid("json").words, c.get("who")), 200),
   );
   routes.openapi(listEverywhere, async (c) => c.json({ words: await wordsOf(store.db, "") }, 200));
-  routes.openapi(putEverywhere, async (c) => c.json(await keepWords(store, "", c.req.valid("json").words), 200));
+  routes.openapi(putEverywhere, async (c) =>
+    c.json(await keepWords(store, "", c.req.valid("json").words, c.get("who")), 200),
+  );
   return routes;
 }

@@ -1,6 +1,8 @@
 import { and, asc, desc, eq, inArray } from "drizzle-orm";
 import { type SiteWord, type TaughtWord, teach, type WordResult } from "../../../core/index.ts";
 import { siteWordSchema } from "../../../core/shapes/taught-word.ts";
+import type { Who } from "../../access.ts";
+import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { jobs, siteWords } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
@@ -30,6 +32,7 @@ export async function keepWords(
   store: Store,
   site: string,
   sent: readonly unknown[],
+  who: Who,
 ): Promise<{ results: WordResult[]; words: SiteWord[] }> {
   return store.write(async (tx) => {
     const results: WordResult[] = [];
@@ -40,6 +43,8 @@ export async function keepWords(
       results.push(kept.result);
     }
     if (changed) {
+      const kept = results.filter((one) => one.status === "stored").map((one) => one.id);
+      await record(tx, who, "words_taught", { site, words: kept });
       const latest = tx.select().from(jobs).orderBy(desc(jobs.startedAt)).limit(LATEST);
       for (const job of await (site ? latest.where(eq(jobs.site, site)) : latest)) await keepReading(tx, job);
     }

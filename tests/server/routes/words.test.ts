@@ -10,7 +10,7 @@ import { makeMetrics } from "../../../server/metrics.ts";
 import { RecentJobs } from "../../../server/reading/keep-reading.ts";
 import { readAgain } from "../../../server/reading/read-again.ts";
 import { READER } from "../../../server/reading/version.ts";
-import { bench, FROM, folder, id, job, phrase } from "../app-under-test.ts";
+import { bench, DOOR, FROM, folder, fromHere, id, job, phrase } from "../app-under-test.ts";
 
 const AT = "2026-03-04T10:00:00-07:00";
 const word = (say: string, as: object = { part: "positioner" }, more: object = {}) => ({
@@ -67,9 +67,13 @@ describe("words taught at a site", () => {
       const log = makeLog("error", () => {});
       const post = { server: undefined, folder: "nowhere" };
       const mail = { clock: systemClock, from: FROM, post, wake: () => {} };
-      const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail };
+      const given = { store, kept, log, metrics: makeMetrics(), recent: new RecentJobs(), mail, door: DOOR };
       const headers = { "content-type": "application/json" };
-      const answer = await makeApp(given).request(path, { method, headers, body: body && JSON.stringify(body) });
+      const answer = await fromHere(makeApp(given)).request(path, {
+        method,
+        headers,
+        body: body && JSON.stringify(body),
+      });
       const read = await answer.json();
       await store.close();
       return read;
