@@ -1,6 +1,7 @@
 import type { Context, MiddlewareHandler } from "hono";
 import type { Right, Role } from "../core/shapes/roles.ts";
 import { type Barred, whoCalls } from "./accounts/caller.ts";
+import { cookieToken } from "./accounts/cookie.ts";
 import { RIGHT_WORDS } from "./accounts/roles.ts";
 import type { Store } from "./db/open.ts";
 import { Refusal } from "./errors.ts";
@@ -33,7 +34,7 @@ export const DOORS: readonly string[] = ["/api/sign-in", "/api/enrolments", "/ap
  */
 export function access(store: Store, door: Door): MiddlewareHandler<{ Variables: { who: Who } }> {
   return async (c, next) => {
-    refuseForeignPages(c);
+    refuseForeignPages(c, door);
     const caller = await whoCalls(c, store, door);
     if (!caller.ok && !DOORS.includes(c.req.path)) return turnAway(c, caller.barred);
     c.set("who", caller.ok ? caller.who : NOBODY);
@@ -69,14 +70,13 @@ export function may(right: Right) {
  * Another site's page may make a browser send a call with our cookie, or to a machine's own address. Browsers say
  * which page a changing call comes from; one that comes from elsewhere is refused whoever makes it.
  */
-function refuseForeignPages(c: Context): void {
+function refuseForeignPages(c: Context, door: Door): void {
   if (["GET", "HEAD", "OPTIONS"].includes(c.req.method)) return;
   const origin = c.req.header("origin");
   const site = c.req.header("sec-fetch-site");
   const own = origin === undefined ? undefined : hostOf(origin) === new URL(c.req.url).host;
-  const withCookie = c.req.header("cookie") !== undefined && c.req.header("authorization") === undefined;
   // no browser leaves out both; what does is a program, which has no business with a cookie
-  const unsaid = own === undefined && site !== "same-origin" && withCookie;
+  const unsaid = own === undefined && site !== "same-origin" && cookieToken(c, door) !== undefined;
   if (own === false || unsaid || site === "cross-site" || site === "same-site") {
     throw new Refusal(403, "This call comes from a page of another site. Open the log itself and do it there.");
   }

@@ -2,6 +2,7 @@ import { useEffect } from "hono/jsx/dom";
 import { Arriving, type Room } from "./parts/arriving.tsx";
 import { useStateOf } from "./parts/use-state-of.ts";
 import type { Deeds } from "./state/deeds.ts";
+import type { DoorDeeds } from "./state/door-deeds.ts";
 import { addressOf } from "./state/route.ts";
 import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
@@ -9,10 +10,11 @@ import type { Store } from "./state/store.ts";
 import { Bench } from "./views/bench/bench.tsx";
 
 const DESK: Room<typeof import("./views/desk-room.ts")> = { load: () => import("./views/desk-room.ts") };
+const PEOPLE: Room<typeof import("./views/people-room.ts")> = { load: () => import("./views/people-room.ts") };
 const WORDS: Room<typeof import("./views/word-room.ts")> = { load: () => import("./views/word-room.ts") };
 
 /** One screen at a time, by the address. */
-export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
+export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: DoorDeeds }) {
   const state = useStateOf(store);
   const { route, settings } = state;
   useEffect(() => {
@@ -73,6 +75,34 @@ export function App({ store, deeds }: { store: Store; deeds: Deeds }) {
           draw={({ ReliabilitySheet }) => <ReliabilitySheet key={route.site ?? ""} site={route.site} {...all} />}
         />
       );
+    case "sign-in":
+      return (
+        <Arriving
+          key="sign-in"
+          room={PEOPLE}
+          draw={({ SignIn }) => <SignIn next={route.next} door={door} {...all} />}
+        />
+      );
+    case "set-password":
+      return (
+        <Arriving
+          key="set-password"
+          room={PEOPLE}
+          draw={({ SetPassword }) => <SetPassword code={route.code} door={door} {...all} />}
+        />
+      );
+    case "enrol":
+      return (
+        <Arriving
+          key="enrol"
+          room={PEOPLE}
+          draw={({ EnrolDevice }) => <EnrolDevice code={route.code} door={door} {...all} />}
+        />
+      );
+    case "me":
+      return <Arriving key="me" room={PEOPLE} draw={({ Me }) => <Me door={door} {...all} />} />;
+    case "people":
+      return <Arriving key="people" room={PEOPLE} draw={({ People }) => <People {...all} />} />;
     case "help":
       return <Arriving key="help" room={WORDS} draw={({ Help }) => <Help {...all} />} />;
     case "glossary":
@@ -101,6 +131,11 @@ function titleOf(state: State): string {
     help: "How to say it",
     glossary: "Glossary",
     words: "Words of this site",
+    "sign-in": "Sign in",
+    "set-password": "Choose a password",
+    enrol: "Enrol this device",
+    me: "Who this is",
+    people: "People",
   };
   return `${route.screen === "valve" ? route.tag : names[route.screen]} · Handsfull`;
 }

@@ -5,15 +5,18 @@ import { ear } from "./speech/ear.ts";
 import { browserRecognition } from "./speech/recognition.ts";
 import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
+import { doorDeeds } from "./state/door-deeds.ts";
 import { readRoute } from "./state/route.ts";
 import { createStore } from "./state/store.ts";
 import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
 import { openDatabase } from "./storage/database.ts";
+import { enrolmentOn, noEnrolmentShelf } from "./storage/enrolment.ts";
 import { noShelf } from "./storage/no-shelf.ts";
 import { shelfOn } from "./storage/shelf.ts";
 import { uuid7 } from "./storage/uuid7.ts";
-import { ask } from "./sync/ask.ts";
+import { ask, send as sendAny } from "./sync/ask.ts";
+import { holdToken, whenBarred } from "./sync/door.ts";
 import { sender } from "./sync/flush.ts";
 import { postPhrases } from "./sync/post.ts";
 import { knowValve, listValves } from "./sync/valves.ts";
@@ -24,14 +27,20 @@ async function open(): Promise<void> {
   const store = createStore(readRoute(location.hash));
   addEventListener("hashchange", () => store.happen({ is: "went", route: readRoute(location.hash) }));
 
-  const shelf = await openDatabase().then(shelfOn, (problem: unknown) => {
-    const why = problem instanceof Error ? problem.message : String(problem);
-    store.happen({
-      is: "noticed",
-      notice: `This browser lets the page keep nothing (${why}). Words are lost when the page closes unless the server has them.`,
-    });
-    return noShelf(why);
-  });
+  const opened = await openDatabase().then(
+    (db) => ({ shelf: shelfOn(db), enrolment: enrolmentOn(db) }),
+    (problem: unknown) => {
+      const why = problem instanceof Error ? problem.message : String(problem);
+      store.happen({
+        is: "noticed",
+        notice: `This browser lets the page keep nothing (${why}). Words are lost when the page closes unless the server has them.`,
+      });
+      return { shelf: noShelf(why), enrolment: noEnrolmentShelf };
+    },
+  );
+  const { shelf } = opened;
+  whenBarred((words) => store.happen({ is: "barred", words }));
+  holdToken(await opened.enrolment.token());
 
   const send = sender({
     shelf,
@@ -90,16 +99,27 @@ async function open(): Promise<void> {
   store.happen({ is: "listed", ...(await shelf.listed()) });
   store.happen({ is: "outbox", outbox: await shelf.counts() });
 
-  const root = document.getElementById("root");
-  if (!root) throw new Error("index.html has no #root to draw in");
-  root.replaceChildren();
-  render(<App store={store} deeds={acts} />, root);
-
-  const catchUp = async () => {
+  const passOn = async () => {
     flush();
     void passWords();
     const listed = await listValves(shelf);
     if (listed) store.happen({ is: "listed", ...listed });
+  };
+
+  const root = document.getElementById("root");
+  if (!root) throw new Error("index.html has no #root to draw in");
+  root.replaceChildren();
+  const door = doorDeeds(store, {
+    shelf: opened.enrolment,
+    send: sendAny,
+    holdToken,
+    known: () => void passOn(),
+  });
+  render(<App store={store} deeds={acts} door={door} />, root);
+
+  const catchUp = async () => {
+    await door.look();
+    await passOn();
   };
   addEventListener("online", () => void catchUp());
   document.addEventListener("visibilitychange", () => {

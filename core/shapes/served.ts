@@ -76,6 +76,8 @@ export const phraseViewSchema = phraseSchema.extend({
   marks: z.array(markSchema),
   /** hazards said in it: the alert stands even where the entry was scratched */
   alerts: z.array(entrySchema),
+  /** the name of the person who said it, where that is known */
+  by: z.string().optional(),
   /** ids of earlier phrases whose entries it removed or amended */
   touched: z.array(z.string()),
   corrections: z.array(correctionSchema),

@@ -18,12 +18,18 @@ export interface Barred {
 }
 type Caller = { ok: true; who: Who } | { ok: false; barred: Barred };
 
-/** A token of an enrolled device, else a session, else, while nobody is enrolled, whoever is at this machine. */
+/**
+ * Whoever is signed in, else the enrolled device, else, while nobody is enrolled, whoever is at this machine. Signed in
+ * at an enrolled device, a person acts in his own name: its page sends the token with every call all the same.
+ */
 export async function whoCalls(c: Context, store: Store, door: Door): Promise<Caller> {
   const sent = c.req.header("authorization");
-  if (sent !== undefined) return byToken(store, /^Bearer +(\S+)$/i.exec(sent)?.[1]);
   const cookie = cookieToken(c, door);
-  if (cookie !== undefined) return bySessionToken(store, cookie);
+  if (cookie !== undefined) {
+    const signedIn = await bySessionToken(store, cookie);
+    if (signedIn.ok || sent === undefined) return signedIn;
+  }
+  if (sent !== undefined) return byToken(store, /^Bearer +(\S+)$/i.exec(sent)?.[1]);
   if (await isAnyoneEnrolled(store)) return barred(UNKNOWN);
   if (door.loopback && isAtThisMachine(c)) {
     return { ok: true, who: { ...NOBODY, rights: EVERY_RIGHT, by: "open" } };

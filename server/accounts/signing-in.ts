@@ -6,6 +6,7 @@ import { people, sessions } from "../db/people-tables.ts";
 import { Refusal } from "../errors.ts";
 import { now } from "../moments.ts";
 import { CODE_SPENT, takeCode } from "./codes.ts";
+import { revokeDevice } from "./devices.ts";
 import { nameKeyOf, personNamed, personOf } from "./people.ts";
 import { hashPassword, isPassword } from "./secrets.ts";
 import { beginSession, endOtherSessions, endSessionOf } from "./sessions.ts";
@@ -49,8 +50,10 @@ async function tryOrWait(store: Store, keys: ReturnType<typeof tryKeys>): Promis
   throw new Refusal(429, detail, { headers: { "retry-after": String(counted.waitS) } });
 }
 
+/** Ends the caller's session; a device is given back by its own token, and refused from then on. */
 export async function signOut(store: Store, who: Who): Promise<void> {
-  const { session } = who;
+  const { session, device } = who;
+  if (device !== undefined) await store.write((tx) => revokeDevice(tx, who, device));
   if (session === undefined) return;
   await store.write(async (tx) => {
     await tx

@@ -20,6 +20,7 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
     if (!job) continue;
     done.push({
       time: clock(job.startedAt, site?.zone),
+      by: [...new Set(job.phrases.flatMap((one) => one.by ?? []))],
       shares: job.valves.map(({ tag, ...share }) => ({ tag: tag ?? "", ...share })),
       phrases: job.phrases.map(({ saidAt, text, unread, alerts }) => ({
         time: clock(saidAt, site?.zone),

@@ -23,6 +23,8 @@ export interface DayData {
 export interface DayJob {
   /** local time of the start, HH:MM */
   time: string;
+  /** the names of those who said it, where they are known */
+  by: string[];
   shares: { tag: string; valve: Valve; entries: Entry[]; consequences: Consequences }[];
   phrases: { time: string; text: string; unread: string[]; alerts: Entry[] }[];
 }
@@ -37,7 +39,15 @@ export interface Report {
   zone: string;
   hazards: { valve: string; time: string; what: string; words: string }[];
   failed: { valve: string; what: string }[];
-  valves: { valve: string; about: string; time: string; done: string[]; tests: string[]; checks: string[] }[];
+  valves: {
+    valve: string;
+    about: string;
+    time: string;
+    by: string[];
+    done: string[];
+    tests: string[];
+    checks: string[];
+  }[];
   followUps: { valve: string; what: string; when: string; why: string; urgent: boolean }[];
   parts: { used: CountedPart[]; needed: CountedPart[] };
   due: { valve: string; what: string; overdue: boolean; why: string }[];
@@ -76,6 +86,7 @@ export function makeReport(data: DayData, version = 1): Report {
       valve: nameOf(share.tag),
       about: valveWords(share.valve, serviceSaid(share.entries)),
       time: share.time,
+      by: share.job.by,
       done: [...partSentences(share.entries), ...otherSentences(share.entries.filter((one) => one.type !== "test"))],
       tests: testsOf(share),
       checks: share.consequences.checks.map(checkSentence),

@@ -121,7 +121,8 @@ const Valves: FC<{ report: Report }> = ({ report }) => (
     {report.valves.map((one) => (
       <article>
         <h3>
-          <bdi>{one.valve}</bdi> <span class="why">{[one.about, one.time].filter(Boolean).join(", ")}</span>
+          <bdi>{one.valve}</bdi>{" "}
+          <span class="why">{[one.about, one.time, byWords(one.by)].filter(Boolean).join(", ")}</span>
         </h3>
         {one.done.length + one.tests.length === 0 ? <p>Nothing was understood for this valve.</p> : null}
         {one.done.length > 0 ? <p dir="auto">{one.done.join(" ")}</p> : null}
@@ -153,3 +154,5 @@ const Parts: FC<{ parts: CountedPart[] }> = ({ parts }) => (
     ))}
   </ul>
 );
+
+const byWords = (names: readonly string[]) => (names.length > 0 ? `by ${names.join(", ")}` : "");

@@ -20,7 +20,7 @@ export function reportText(report: Report): string {
     "What was found and done",
     report.valves.flatMap((one, at) => [
       ...(at > 0 ? [""] : []),
-      `${one.valve}${one.about ? ` (${one.about})` : ""}, ${one.time}`,
+      `${one.valve}${one.about ? ` (${one.about})` : ""}, ${one.time}${one.by.length > 0 ? `, by ${one.by.join(", ")}` : ""}`,
       ...linesOr([...one.done, ...one.tests, ...one.checks], "Nothing was understood for this valve."),
     ]),
   );

@@ -10,6 +10,8 @@ const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 /** The real server as its own process on its own data, to be killed and started again on the same port. */
 export interface RunningServer {
   address: string;
+  /** the folder of its data */
+  data: string;
   /** SIGKILL: no chance to finish anything */
   kill(): Promise<void>;
   start(): Promise<void>;
@@ -25,6 +27,7 @@ export async function runServer(): Promise<RunningServer> {
   let port = "0";
   const server: RunningServer = {
     address: "",
+    data,
     async start() {
       const env = { ...process.env, PORT: port, DATA_DIR: data, LOG_LEVEL: "warn", HOST: "127.0.0.1" };
       const started = spawn(process.execPath, ["dist/server/main.js"], { cwd: ROOT, env });

@@ -1,21 +1,25 @@
 import type { Child } from "hono/jsx";
+import type { Right } from "../../core/index.ts";
 import type { Deeds } from "../state/deeds.ts";
+import { may } from "../state/door.ts";
 import { addressOf, type Route } from "../state/route.ts";
 import type { State } from "../state/state.ts";
 import { clockHere } from "../state/time-words.ts";
 import { outboxWords } from "../sync/outbox-words.ts";
+import { DoorBand } from "./door-band.tsx";
 import { Stencil } from "./stencil.tsx";
 import { ThemeChoice } from "./theme-choice.tsx";
 
-const SCREENS: { route: Route; name: string }[] = [
+const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "bench" }, name: "Bench" },
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "due" }, name: "Due" },
   { route: { screen: "carry" }, name: "Carry" },
-  { route: { screen: "reliability" }, name: "Fleet" },
+  { route: { screen: "reliability" }, name: "Fleet", right: "read_all" },
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },
   { route: { screen: "words" }, name: "Words" },
+  { route: { screen: "people" }, name: "People", right: "manage_people" },
 ];
 
 /** What every screen of the desk stands in: its sign, the way to the others, the light. */
@@ -34,7 +38,7 @@ export function DeskFrame({
     <>
       <header class="desk-head">
         <nav aria-label="Screens">
-          {SCREENS.map(({ route, name }) => (
+          {SCREENS.filter(({ right }) => !right || may(state, right)).map(({ route, name }) => (
             <a
               key={name}
               class="tab"
@@ -44,11 +48,19 @@ export function DeskFrame({
               {name}
             </a>
           ))}
+          <a
+            class="tab"
+            href={addressOf({ screen: state.barred ? "sign-in" : "me" })}
+            aria-current={state.route.screen === "me" || state.route.screen === "sign-in" ? "page" : undefined}
+          >
+            {state.caller?.name ?? (state.barred ? "Sign in" : "Who")}
+          </a>
         </nav>
         <h1 class="sign">
           <Stencil text={sign} class="head-sign" />
         </h1>
       </header>
+      <DoorBand state={state} />
       <main class="desk">{children}</main>
       <footer class="desk-foot">
         <ThemeChoice settings={state.settings} deeds={deeds} />

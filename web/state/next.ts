@@ -1,4 +1,4 @@
-import { type Listening, listen, type Part, startListening } from "../../core/index.ts";
+import { type Caller, type Listening, listen, type Part, startListening } from "../../core/index.ts";
 import type { Route } from "./route.ts";
 import type {
   CardPhrase,
@@ -31,6 +31,8 @@ export type Happening =
   | { is: "strayed"; text?: string }
   | { is: "noticed"; notice?: string }
   | { is: "taught"; words: KeptWord[] }
+  | { is: "known_as"; caller: Caller }
+  | { is: "barred"; words: string }
   | { is: "newer" }
   | { is: "ear"; ear: Partial<EarView> }
   | { is: "outbox"; outbox: Partial<Outbox> };
@@ -99,6 +101,10 @@ export function next(state: State, now: Happening): State {
     case "taught":
       // what was said before the word was taught is read with it too
       return heardAgain({ ...state, taught: now.words });
+    case "known_as":
+      return { ...state, caller: now.caller, barred: undefined };
+    case "barred":
+      return { ...state, caller: undefined, barred: now.words };
     case "newer":
       return { ...state, newer: true };
     case "ear":

@@ -12,7 +12,12 @@ export type Route =
   | { screen: "reliability"; site?: string }
   | { screen: "help" }
   | { screen: "glossary" }
-  | { screen: "words"; say?: string };
+  | { screen: "words"; say?: string }
+  | { screen: "sign-in"; next?: string }
+  | { screen: "set-password"; code: string }
+  | { screen: "enrol"; code: string }
+  | { screen: "me" }
+  | { screen: "people" };
 
 /** Reads the part of an address after `#`; what it does not know is the bench. */
 export function readRoute(hash: string): Route {
@@ -29,6 +34,9 @@ export function readRoute(hash: string): Route {
     return { screen, site, days: wholeDays(asked.get("days")), stock: asked.get("stock") || undefined };
   if (screen === "help" || screen === "glossary") return { screen };
   if (screen === "words") return { screen, say: asked.get("say") || undefined };
+  if (screen === "sign-in") return { screen, next: ownPath(asked.get("next")) };
+  if (screen === "set-password" || screen === "enrol") return { screen, code: asked.get("code") ?? "" };
+  if (screen === "me" || screen === "people") return { screen };
   return { screen: "bench" };
 }
 
@@ -40,6 +48,8 @@ export function addressOf(route: Route): string {
   if ("day" in route && route.day) asked.set("day", route.day);
   if ("say" in route && route.say) asked.set("say", route.say);
   if ("days" in route && route.days !== undefined) asked.set("days", String(route.days));
+  if ("next" in route && route.next) asked.set("next", route.next);
+  if ("code" in route && route.code) asked.set("code", route.code);
   if ("stock" in route && route.stock) asked.set("stock", route.stock);
   const query = asked.toString();
   const path = route.screen === "valve" ? `valve/${encodeURIComponent(route.tag)}` : route.screen;
@@ -49,6 +59,11 @@ export function addressOf(route: Route): string {
 /** A number of days as an address has it; what is none is left to the screen. */
 function wholeDays(text: string | null): number | undefined {
   return text && /^\d{1,4}$/.test(text) ? Number(text) : undefined;
+}
+
+/** Where to go on after signing in: a report of this very server, and nowhere else. */
+function ownPath(text: string | null): string | undefined {
+  return text && /^\/report\?[\w=&%.+-]*$/.test(text) ? text : undefined;
 }
 
 function decode(piece: string): string {

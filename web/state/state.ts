@@ -1,4 +1,4 @@
-import type { Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
+import type { Caller, Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
 import type { Route } from "./route.ts";
 import type { KeptWord } from "./taught.ts";
 
@@ -106,4 +106,8 @@ export interface State {
   taught: KeptWord[];
   ear: EarView;
   outbox: Outbox;
+  /** who the server takes this page for, as it last said */
+  caller?: Caller;
+  /** why the server lets this page do nothing, in its words; what is said here is kept meanwhile */
+  barred?: string;
 }

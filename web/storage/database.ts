@@ -16,7 +16,7 @@ interface Shelf extends DBSchema {
   valves: { key: string; value: KnownValve };
   listed: { key: string; value: ListedValve };
   kept: {
-    key: "openJob" | "settings" | "lastKeptAt" | "sites" | "taught";
+    key: "openJob" | "settings" | "lastKeptAt" | "sites" | "taught" | "token";
     value: string | Partial<Settings> | KnownSite[] | KeptWord[];
   };
 }

@@ -55,7 +55,7 @@ export type Verdict =
 /** Reads a reply. `status` 0 is no reply at all. */
 export function judge(status: number, body: unknown, batch: Batch): Verdict {
   if (status === 0) return { is: "later", why: "no network to the server" };
-  if (status === 401) return { is: "later", why: "the server does not know this device" };
+  if (status === 401) return { is: "later", why: detailOf(body) ?? "the server does not know this device" };
   if (status === 408 || status === 429) return { is: "later", why: "the server is busy" };
   if (status >= 500) return { is: "later", why: `the server has trouble (${status})` };
   if (status >= 400) {

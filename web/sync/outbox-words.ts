@@ -7,6 +7,8 @@ export function outboxWords(outbox: Outbox, clock: (instant: string) => string):
   if (outbox.waiting) parts.push(`${outbox.waiting} waiting`);
   if (!outbox.waiting && !outbox.refused)
     parts.push(outbox.lastKeptAt ? `all kept by the server ${clock(outbox.lastKeptAt)}` : "nothing waiting");
+  // the server's own words are whole sentences
+  if (outbox.trouble && /^[A-Z]/.test(outbox.trouble)) return `${parts.join(", ")}. ${outbox.trouble}`;
   if (outbox.trouble) parts.push(outbox.trouble);
   else if (outbox.waiting && outbox.lastKeptAt) parts.push(`last kept ${clock(outbox.lastKeptAt)}`);
   return parts.join(", ");

@@ -1,8 +1,10 @@
+import { call } from "./door.ts";
+
 /** Hands the server one request's body. Never rejects: no reply is status 0, a reply that is not JSON has no body. */
 export async function postPhrases(body: string): Promise<{ status: number; body: unknown }> {
   let reply: Response;
   try {
-    reply = await fetch("/api/phrases", {
+    reply = await call("/api/phrases", {
       method: "POST",
       headers: { "content-type": "application/json" },
       body,

@@ -1,5 +1,6 @@
 import { and, asc, between, desc, eq } from "drizzle-orm";
 import type { Entry, JobSummary, JobView, PhraseView } from "../../../core/index.ts";
+import { namesOf } from "../../accounts/people.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
@@ -106,7 +107,8 @@ async function phraseViews(store: Store, job: JobRow, beside: Beside): Promise<P
     .innerJoin(readings, eq(readings.phrase, phrases.id))
     .where(and(eq(phrases.site, job.site), eq(phrases.job, job.id)))
     .orderBy(asc(phrases.saidAt), asc(phrases.id));
-  const later = await correctionsOf(store, job);
+  const [later, names] = await Promise.all([correctionsOf(store, job), namesOf(store.db)]);
+  const by = (person: string | null) => (person === null ? undefined : names.get(person));
   return rows.map(({ phrase, reading }) => ({
     id: phrase.id,
     job: phrase.job,
@@ -122,6 +124,7 @@ async function phraseViews(store: Store, job: JobRow, beside: Beside): Promise<P
     marks: JSON.parse(reading.marks),
     alerts: JSON.parse(reading.alerts),
     touched: JSON.parse(reading.touched),
+    ...(by(phrase.person) === undefined ? {} : { by: by(phrase.person) }),
     corrections: later.get(phrase.id) ?? [],
     clips: clipViews(beside.filter((one) => one.phrase === phrase.id)),
     photos: photoViews(beside.filter((one) => one.phrase === phrase.id)),

@@ -31,7 +31,7 @@ const leave = createRoute({
   ...may("self"),
   method: "post",
   path: "/api/sign-out",
-  summary: "Sign out: the session ends here and now",
+  summary: "Sign out: the session ends here and now; asked with a device's token, the device is given back",
   responses: { 200: json(z.object({ signedOut: z.literal(true) }), "done"), ...refusals, ...writeRefusals },
 });
 const first = createRoute({

@@ -153,6 +153,17 @@ describe("a session's cookie", () => {
     expect(foreign.status).toBe(403);
   });
 
+  it("goes before the token of the device, which stands again once it is over", async () => {
+    const { app, store, page, lead } = await withLead();
+    const { token } = await enrolled(store, "B. Tech", ["technician"]);
+    const phone = client(app, { token });
+    phone.bring(page.cookie());
+    const who = async () => (await (await phone.call("GET", "/api/me")).json()) as { id: string; by: string };
+    expect(await who()).toMatchObject({ id: lead.person, by: "session" });
+    await page.call("POST", "/api/sign-out");
+    expect(await who()).toMatchObject({ name: "B. Tech", by: "device" });
+  });
+
   it("without any word of where the call comes from changes nothing either", async () => {
     const { app, page } = await withLead();
     const answer = await app.request("/api/sign-out", { method: "POST", headers: { cookie: page.cookie() ?? "" } });

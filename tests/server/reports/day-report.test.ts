@@ -15,6 +15,7 @@ function day(entries: Entry[], about: Partial<DayData["jobs"][number]["shares"][
     jobs: [
       {
         time: "10:00",
+        by: [],
         shares: [{ tag: "LCV-213", valve: {}, entries, consequences: nothing, ...about }],
         phrases: [{ time: "10:00", text: "what was said", unread: [], alerts }],
       },

@@ -48,6 +48,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
             </div>
           )}
           {state.notice && <p class="tell">{state.notice}</p>}
+          {state.barred && <p class="tell tell-bad">{state.barred}</p>}
         </div>
         <h2 class="rule-head">{settings.site ? `Valves at ${siteName(state, settings.site)}` : "Valves known here"}</h2>
         {here.length ? (

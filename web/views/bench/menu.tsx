@@ -26,6 +26,10 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           <a class="glove" href={addressOf({ screen: "words" })}>
             Teach a word
           </a>
+          <a class="glove" href={addressOf({ screen: "me" })}>
+            Who is speaking
+            <small>{state.caller?.name ?? (state.barred ? "This device is not known" : "Nobody in particular")}</small>
+          </a>
         </nav>
         {state.card && (
           <button type="button" class="glove" onClick={() => void deeds.close()}>

@@ -2,6 +2,7 @@ import type { JobSummary, Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
@@ -61,7 +62,7 @@ export function Desk({ route, state, deeds }: DeskProps) {
             ▸
           </button>
         </div>
-        {site && (
+        {site && may(state, "read_all") && (
           <a class="tab" href={path("/report", { site, day })}>
             The day’s report
           </a>

@@ -6,6 +6,7 @@ import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { hazardName, listed } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
@@ -34,7 +35,7 @@ export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds
           {job.site ? `, ${siteName(state, job.site)}` : ""}
         </p>
         <p>
-          {job.site && (
+          {job.site && may(state, "read_all") && (
             <a href={`/report?${new URLSearchParams({ site: job.site, day: job.day })}`}>The day’s report</a>
           )}{" "}
           <a href={addressOf({ screen: "desk", site: job.site, day: job.day })}>Jobs of that day</a>
@@ -81,6 +82,7 @@ function PhraseLine({ phrase, all }: { phrase: PhraseView; all: readonly PhraseV
       <p class="phrase-when">
         {clockThere(phrase.saidAt)} {phrase.how}
         {phrase.confidence === undefined ? "" : `, ${Math.round(phrase.confidence * 100)} % sure`}
+        {phrase.by === undefined ? "" : `, by ${phrase.by}`}
       </p>
       <MarkedPhrase reading={{ ...phrase, unread: phrase.unread.map((one) => ({ ...one, phrase: 0 })) }} />
       <EntryLines entries={phrase.entries} />

@@ -1,0 +1,54 @@
+import type { AuditRecord, Role } from "../../../core/index.ts";
+import { clockThere, dayWords } from "../../state/time-words.ts";
+
+const ROLE_WORDS: Record<Role, string> = { technician: "technician", lead: "lead", office: "office" };
+
+export const rolesWords = (roles: readonly Role[]): string => roles.map((role) => ROLE_WORDS[role]).join(" and ");
+
+/** A moment by the clock on the wall here. */
+export function momentWords(iso: string): string {
+  const at = new Date(iso);
+  const local = new Date(at.getTime() - at.getTimezoneOffset() * 60_000).toISOString();
+  return `${dayWords(local.slice(0, 10))}, ${clockThere(local)}`;
+}
+
+export const untilWords = (iso: string): string => `until ${momentWords(iso)}`;
+
+const ACTS: Record<string, string> = {
+  person_enrolled: "enrolled",
+  roles_changed: "changed the roles of",
+  person_left: "let go",
+  code_made: "made a code for",
+  device_enrolled: "enrolled a device of",
+  device_revoked: "revoked a device of",
+  signed_in: "signed in",
+  sign_in_refused: "was refused at signing in",
+  signed_out: "signed out",
+  password_set: "set a password",
+  password_change_refused: "was refused at changing the password",
+  phrase_corrected: "corrected a phrase",
+  words_taught: "taught words",
+  site_set_up: "set up site",
+  valve_set_up: "set up valve",
+  stock_set: "said what is on hand at",
+  keeping_set: "said how long sound is kept at",
+  report_set_up: "said who gets the report of",
+  report_handed_over: "had the report sent of",
+  mail_sent: "sent the report of",
+};
+
+const BY_WORDS: Record<string, string> = {
+  command: "Somebody at the server’s machine",
+  open: "Somebody at the server’s machine",
+  server: "The server by itself",
+};
+
+/** One act as a line: who did what to whom. `names` are people's by their ids. */
+export function actWords(record: AuditRecord, names: ReadonlyMap<string, string>): string {
+  const { about, act } = record;
+  const person =
+    typeof about.person === "string" && about.person !== record.person ? names.get(about.person) : undefined;
+  const thing = [about.tag, about.site].find((one) => typeof one === "string" && one !== "") as string | undefined;
+  const who = record.name ?? BY_WORDS[record.by] ?? "Somebody unknown";
+  return [who, ACTS[act] ?? act.replaceAll("_", " "), person ?? thing].filter(Boolean).join(" ");
+}
