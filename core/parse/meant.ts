@@ -7,11 +7,25 @@ import { type Fragment, readFragment } from "./fragment.ts";
 import { knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
 import type { Carry } from "./scene.ts";
 
+/** So many words are put right together; what was misheard farther off has no part in it. */
+const BREATH = 80;
+
+/** Reads words as they were meant. A long run is put right a breath at a time, and then read as a whole. */
+export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
+  if (words.length <= BREATH) return readBreath(words, carry, lexicon);
+  const meant: Proposal[] = [];
+  for (let from = 0; from < words.length; from += BREATH) {
+    const breath = readBreath(words.slice(from, from + BREATH), carry, lexicon);
+    for (const one of breath.respelled ?? []) meant.push({ ...one, from: from + one.from, to: from + one.to });
+  }
+  return meant.length > 0 ? readRespelled(words, meant, carry, lexicon) : readFragment(words, carry, lexicon);
+}
+
 /**
  * Reads words as they were meant: as heard, and with known mishearings undone, and takes whichever makes more sense.
  * Phrases with talk of other things in them are taken as heard.
  */
-export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
+function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const heard = readFragment(words, carry, lexicon);
   const confused = knownConfusions(words, lexicon);
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;

@@ -7,46 +7,47 @@ import type { Draft, Scene } from "./scene.ts";
 
 /** One entry per condition per part, however many synonyms were said. */
 export function oneEach(drafts: readonly Draft[]): Draft[] {
-  const kept: Draft[] = [];
+  const kept: { draft: Draft; chunks: Set<number> }[] = [];
+  const alike = new Map<string, typeof kept>();
   for (const draft of drafts) {
-    const { entry } = draft;
-    const same = kept.find(({ entry: other }) => {
-      // "is that a crack? that's a crack in the yoke": the part may be said the second time
-      if (
-        entry.type === "finding" &&
-        other.type === "finding" &&
-        entry.condition === other.condition &&
-        entry.absent === other.absent &&
-        (entry.part === undefined || other.part === undefined)
-      )
-        return true;
-      if (entry.type === "finding" && other.type === "finding")
-        return (
-          entry.condition === other.condition &&
-          entry.part === other.part &&
-          (entry.place ?? other.place) === (other.place ?? entry.place) &&
-          entry.absent === other.absent &&
-          (entry.count ?? other.count) === (other.count ?? entry.count)
-        );
-      if (entry.type === "work" && other.type === "work")
-        return (
-          entry.work === other.work &&
-          entry.part === other.part &&
-          entry.status === other.status &&
-          (entry.count ?? other.count) === (other.count ?? entry.count)
-        );
-      if (entry.type === "hazard" && other.type === "hazard") return entry.hazard === other.hazard;
-      return false;
-    });
-    if (!same) kept.push({ ...draft });
-    else {
-      same.entry = { ...entry, ...same.entry } as Entry;
-      same.named ||= draft.named;
-      same.chunks = [...new Set([...same.chunks, ...draft.chunks])];
+    const about = aboutOf(draft.entry);
+    const others = alike.get(about) ?? [];
+    const same = about ? others.find((other) => isSame(draft.entry, other.draft.entry)) : undefined;
+    if (same) {
+      same.draft.entry = { ...draft.entry, ...same.draft.entry } as Entry;
+      same.draft.named ||= draft.named;
+      for (const at of draft.chunks) same.chunks.add(at);
+      continue;
     }
+    const one = { draft: { ...draft }, chunks: new Set(draft.chunks) };
+    kept.push(one);
+    alike.set(about, [...others, one]);
   }
-  return kept;
+  return kept.map(({ draft, chunks }) => ({ ...draft, chunks: [...chunks] }));
 }
+
+/** What two entries must share to be one at all; empty for entries that always stand by themselves. */
+function aboutOf(entry: Entry): string {
+  if (entry.type === "finding") return `finding ${entry.condition}`;
+  if (entry.type === "work") return `work ${entry.work}`;
+  return entry.type === "hazard" ? `hazard ${entry.hazard}` : "";
+}
+
+function isSame(entry: Entry, other: Entry): boolean {
+  if (entry.type === "finding" && other.type === "finding") {
+    if (entry.absent !== other.absent) return false;
+    // "is that a crack? that's a crack in the yoke": the part may be said the second time
+    if (entry.part === undefined || other.part === undefined) return true;
+    return entry.part === other.part && agree(entry.place, other.place) && agree(entry.count, other.count);
+  }
+  if (entry.type === "work" && other.type === "work")
+    return entry.part === other.part && entry.status === other.status && agree(entry.count, other.count);
+  return true;
+}
+
+/** Said of both, the two are the same; said of one, the other goes with it. */
+const agree = <Value>(one: Value | undefined, other: Value | undefined): boolean =>
+  one === undefined || other === undefined || one === other;
 
 /** Entries of one phrase in the log's order, for when an amendment has moved them. */
 export function ranked(entries: readonly Entry[]): Entry[] {

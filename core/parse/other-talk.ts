@@ -11,10 +11,11 @@ import type { Draft, Scene } from "./scene.ts";
 export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
   const talk = scene.chunks.flatMap((one, at) => (one.talk ? [at] : []));
   if (talk.length === 0) return [...drafts];
+  const said = drafts.flatMap((draft) => draft.chunks.map((at) => ({ at, draft }))).sort((a, b) => a.at - b.at);
   const trade = scene.chunks.filter((one) => one.used && isTrade(one)).length;
   return drafts.filter((draft) => {
     if (draft.entry.type === "hazard") return true;
-    const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, drafts);
+    const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, said);
     if (!kept)
       for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return kept;
@@ -24,10 +25,10 @@ export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
 /** How close before it a word of other talk makes a thing that word's own: "my pickup needs a gasket kit". */
 const NEAR = 4;
 
-function ledByTalk(scene: Scene, draft: Draft, drafts: readonly Draft[]): boolean {
+/** `said`: the chunks of all drafts, from left to right. */
+function ledByTalk(scene: Scene, draft: Draft, said: readonly { at: number; draft: Draft }[]): boolean {
   const start = Math.min(...draft.chunks);
-  const ends = drafts.flatMap((other) => (other === draft ? [] : other.chunks)).filter((at) => at < start);
-  const from = Math.max(-1, ...ends) + 1;
+  const from = (said.findLast((other) => other.draft !== draft && other.at < start)?.at ?? -1) + 1;
   for (let at = start - 1; at >= from; at -= 1) {
     const chunk = scene.at(at);
     if (!chunk || has(chunk, ROLE.but) || (has(chunk, ROLE.and) && draft.named)) return false;
