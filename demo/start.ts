@@ -32,7 +32,12 @@ else {
   if (!read.ok) wrongUse("demo", read.problem);
   const folder = join(read.value.dataDir, "demo");
   await start(
-    { ...read.value, dataDir: folder, databaseUrl: `file:${join(folder, "handsfull.db")}` },
+    {
+      ...read.value,
+      dataDir: folder,
+      mailFolder: join(folder, "mail"),
+      databaseUrl: `file:${join(folder, "handsfull.db")}`,
+    },
     asked.value.options.has("fresh"),
   );
 }

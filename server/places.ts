@@ -21,3 +21,4 @@ export const ROOT = packageFolder();
 export const MIGRATIONS = join(ROOT, "server/db/migrations");
 export const WEB = join(ROOT, "dist/web");
 export const REPORT_CSS = join(ROOT, "server/reports/report.css");
+export const PDF_WORKER = join(ROOT, "server/reports/pdf-worker.mjs");

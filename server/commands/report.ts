@@ -3,10 +3,10 @@ import { systemClock } from "../clock.ts";
 import type { Store } from "../db/open.ts";
 import type { Settings } from "../env.ts";
 import { dayData } from "../reports/day-data.ts";
-import { type DayData, makeReport } from "../reports/day-report.ts";
+import { dayMail } from "../reports/day-mail.ts";
+import type { DayData } from "../reports/day-report.ts";
 import { dayState } from "../reports/day-state.ts";
 import { issue } from "../reports/issue.ts";
-import { reportMail } from "../reports/mail.ts";
 import { settingsOf } from "../routes/sending/store.ts";
 import { helpText, readArguments, wrongUse } from "./arguments.ts";
 import { AT_COMMAND } from "./at-command.ts";
@@ -65,6 +65,6 @@ else {
     }
     if (options.has("send")) return send(store, settings, data);
     const to = (await settingsOf(store.db, site))?.recipients;
-    process.stdout.write(await reportMail(makeReport(data), { from: settings.mailFrom, to }));
+    process.stdout.write(await dayMail(store, data, 1, { from: settings.mailFrom, to }));
   });
 }

@@ -1,11 +1,13 @@
 import { eq } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
 import { jobs } from "../db/tables.ts";
+import { clockTime } from "../moments.ts";
 import { todayIn } from "../reading/what-is-known.ts";
 import { dueWithin } from "../routes/due/store.ts";
-import { jobsOf, jobView } from "../routes/jobs/store.ts";
+import { jobView } from "../routes/jobs/store.ts";
 import { siteOf } from "../routes/sites/store.ts";
 import type { DayData, DayJob } from "./day-report.ts";
+import { jobsOfDays } from "./jobs-of-days.ts";
 
 const DUE_DAYS = 30;
 
@@ -15,7 +17,10 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
   if (!site && !(await isNamed(store, key))) return undefined;
   const on = day ?? todayIn(site?.zone);
   const done: DayJob[] = [];
-  for (const { id } of await jobsOf(store, key, on)) {
+  const ids = ((await jobsOfDays(store, key, on, on)).get(on) ?? []).map((one) => one.id);
+  for (const id of ids) {
+    // a day of hundreds of jobs takes seconds: others are answered in between
+    await new Promise((turn) => setImmediate(turn));
     const job = await jobView(store, id);
     if (!job) continue;
     done.push({
@@ -41,6 +46,5 @@ async function isNamed(store: Store, key: string): Promise<boolean> {
 
 /** HH:MM at the site; without a zone, as the device's own clock said. */
 function clock(iso: string, zone: string | undefined): string {
-  if (!zone) return iso.slice(11, 16);
-  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit" }).format(new Date(iso));
+  return zone ? clockTime(new Date(iso).toISOString(), zone).slice(0, 5) : iso.slice(11, 16);
 }

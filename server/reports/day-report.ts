@@ -48,7 +48,7 @@ export interface Report {
     tests: string[];
     checks: string[];
   }[];
-  followUps: { valve: string; what: string; when: string; why: string; urgent: boolean }[];
+  followUps: { valve: string; what: string; when: string; why: string; urgent: boolean; owner?: string }[];
   parts: { used: CountedPart[]; needed: CountedPart[] };
   due: { valve: string; what: string; overdue: boolean; why: string }[];
   dueDays: number;
@@ -63,7 +63,6 @@ export interface CountedPart {
   valves: string;
 }
 
-const NOT_REVIEWED = "Not yet reviewed: everything below stands as it was heard or typed at the valve.";
 const CAUTION =
   "This report says what was said, found and done. It does not say that any valve is safe to operate. " +
   "Site procedure, local codes and the people licensed to decide govern.";
@@ -87,7 +86,11 @@ export function makeReport(data: DayData, version = 1): Report {
       about: valveWords(share.valve, serviceSaid(share.entries)),
       time: share.time,
       by: share.job.by,
-      done: [...partSentences(share.entries), ...otherSentences(share.entries.filter((one) => one.type !== "test"))],
+      done: [
+        ...hazardsCalled(share),
+        ...partSentences(share.entries),
+        ...otherSentences(share.entries.filter((one) => one.type !== "test")),
+      ],
       tests: testsOf(share),
       checks: share.consequences.checks.map(checkSentence),
     })),
@@ -106,7 +109,7 @@ export function makeReport(data: DayData, version = 1): Report {
         .map(({ time, text, unread }) => ({ valve: jobName(job), time, text, words: unread })),
     ),
     totals: totalsOf(data, all, shares),
-    reviewed: NOT_REVIEWED,
+    reviewed: notReviewed(data.jobs.length),
     caution: CAUTION,
   };
 }
@@ -124,6 +127,13 @@ function hazardsOf(job: DayJob): Report["hazards"] {
         : [],
     ),
   );
+}
+
+/** The job's hazards stand with its own valve too, where somebody reads about that valve alone. */
+function hazardsCalled({ job, tag }: Share & { job: DayJob }): string[] {
+  if (job.shares[0]?.tag !== tag) return [];
+  const called = new Set(hazardsOf(job).map((one) => one.what));
+  return called.size > 0 ? [`A hazard was called: ${[...called].join(", ")}.`] : [];
 }
 
 /** Tests said to have failed, and measured leaks over their limit; the last word on each test counts. */
@@ -144,8 +154,18 @@ function testsOf({ entries, consequences }: Share): string[] {
   });
 }
 
-function followUpsOf(shares: readonly Share[]): Report["followUps"] {
-  const lines = shares.flatMap(({ tag, consequences }) => {
+/** Nobody can review yet, so all of a day is not reviewed. */
+function notReviewed(jobs: number): string {
+  const what = jobs === 0 ? "" : jobs === 1 ? " the one job" : ` all ${jobs} jobs`;
+  return `Not yet reviewed:${what || " this day"}. Everything below stands as it was heard or typed at the valve.`;
+}
+
+/** Whom to ask about what is owed of a job. */
+const ownerOf = (by: readonly string[]): { owner?: string } =>
+  by.length > 0 ? { owner: `Logged by ${by.join(", ")}` } : {};
+
+function followUpsOf(shares: readonly (Share & { job: DayJob })[]): Report["followUps"] {
+  const lines = shares.flatMap(({ tag, consequences, job }) => {
     const inspection = consequences.due.find((one) => one.task === "seat_inspection")?.on;
     return consequences.followUps.map((one) => ({
       valve: nameOf(tag),
@@ -153,6 +173,7 @@ function followUpsOf(shares: readonly Share[]): Report["followUps"] {
       when: whenWords(one, inspection),
       why: capital(one.why),
       urgent: one.when === "now",
+      ...ownerOf(job.by),
       stop: one.do === "stop",
     }));
   });

@@ -17,8 +17,8 @@ import {
 import { momentOf } from "../moments.ts";
 import { settingsOf } from "../routes/sending/store.ts";
 import { dayData } from "./day-data.ts";
-import { makeReport } from "./day-report.ts";
-import { addressOnly, domainOf, reportMail } from "./mail.ts";
+import { dayMail } from "./day-mail.ts";
+import { addressOnly, domainOf } from "./mail.ts";
 import { nextStep, type Step } from "./next-step.ts";
 import { NOTHING_SAID, recordOfDays } from "./record-digest.ts";
 
@@ -95,7 +95,7 @@ async function compose(given: Issuing, key: VersionKey, to: string[]): Promise<L
   if (!data) return undefined;
   const at = given.clock();
   const messageId = messageIdOf(key, given.from);
-  const message = await reportMail(makeReport(data, key.version), {
+  const message = await dayMail(given.store, data, key.version, {
     from: given.from,
     to,
     messageId,

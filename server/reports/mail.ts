@@ -15,8 +15,14 @@ export interface Envelope {
   inReplyTo?: string | undefined;
 }
 
-/** The report as one mail (RFC 5322) with a text and an HTML part. */
-export async function reportMail(report: Report, about: Envelope): Promise<Buffer> {
+export interface Attachment {
+  filename: string;
+  content: string | Buffer;
+  contentType: string;
+}
+
+/** The report as one mail (RFC 5322) with a text and an HTML part, and what is attached. */
+export async function reportMail(report: Report, about: Envelope, attachments: Attachment[] = []): Promise<Buffer> {
   const composer = new MailComposer({
     from: about.from,
     to: about.to,
@@ -28,7 +34,10 @@ export async function reportMail(report: Report, about: Envelope): Promise<Buffe
     references: about.inReplyTo,
     text: reportText(report),
     html: reportPage(report, { css: readFileSync(REPORT_CSS, "utf8") }),
+    attachments,
     headers: { "Auto-Submitted": "auto-generated" },
+    // as it goes over the wire, so that a file of it is the same bytes
+    newline: "windows",
     disableFileAccess: true,
     disableUrlAccess: true,
   });

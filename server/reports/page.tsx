@@ -2,6 +2,7 @@
 // said here as well as in tsconfig: tsx follows no project references
 import { raw } from "hono/html";
 import type { Child, FC } from "hono/jsx";
+import { sentences } from "../wording/sentences.ts";
 import type { CountedPart, Report } from "./day-report.ts";
 
 /**
@@ -85,14 +86,16 @@ const Body: FC<{ report: Report }> = ({ report }) => (
       </ul>
     </Section>
     <Section title="Totals" show>
-      <dl>
-        {report.totals.map((one) => (
-          <div>
-            <dt>{one.what}</dt>
-            <dd>{String(one.count)}</dd>
-          </div>
-        ))}
-      </dl>
+      <table>
+        <tbody>
+          {report.totals.map((one) => (
+            <tr>
+              <th scope="row">{one.what}</th>
+              <td>{String(one.count)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </Section>
     <footer>
       <p class="caution">{report.caution}</p>
@@ -125,7 +128,7 @@ const Valves: FC<{ report: Report }> = ({ report }) => (
           <span class="why">{[one.about, one.time, byWords(one.by)].filter(Boolean).join(", ")}</span>
         </h3>
         {one.done.length + one.tests.length === 0 ? <p>Nothing was understood for this valve.</p> : null}
-        {one.done.length > 0 ? <p dir="auto">{one.done.join(" ")}</p> : null}
+        {one.done.length > 0 ? <p dir="auto">{sentences(one.done)}</p> : null}
         {one.tests.length > 0 ? <p>{one.tests.join(" ")}</p> : null}
         {one.checks.length > 0 ? <p class="why">{one.checks.join(" ")}</p> : null}
       </article>
@@ -138,7 +141,11 @@ const FollowUps: FC<{ report: Report }> = ({ report }) => (
     <ul>
       {report.followUps.map((one) => (
         <li class={one.urgent ? "urgent" : ""}>
-          <bdi>{one.valve}</bdi>: {one.what}, <strong>{one.when}</strong> <span class="why">{one.why}</span>
+          <bdi>{one.valve}</bdi>: {one.what}, <strong>{one.when}</strong>{" "}
+          <span class="why">
+            {one.why}
+            {one.owner ? `. ${one.owner}` : ""}
+          </span>
         </li>
       ))}
     </ul>

@@ -1,9 +1,8 @@
 import { createHash } from "node:crypto";
-import { and, asc, between, eq, inArray } from "drizzle-orm";
+import { and, asc, eq, inArray } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
-import { corrections, jobs, phrases } from "../db/tables.ts";
-import { aroundDay, localDay } from "../moments.ts";
-import { zoneOf } from "../reading/what-is-known.ts";
+import { corrections, phrases } from "../db/tables.ts";
+import { jobsOfDays } from "./jobs-of-days.ts";
 
 /** The digest of a day on which nothing was said. */
 export const NOTHING_SAID = createHash("sha256").digest("hex");
@@ -22,17 +21,7 @@ export async function recordOfDays(
   from: string,
   to: string,
 ): Promise<Map<string, RecordOfDay>> {
-  const zone = await zoneOf(store.db, site);
-  const rows = await store.db
-    .select({ id: jobs.id, tag: jobs.tag, utc: jobs.startedAt, offset: jobs.startedOffset })
-    .from(jobs)
-    .where(and(eq(jobs.site, site), between(jobs.startedAt, aroundDay(from)[0], aroundDay(to)[1])))
-    .orderBy(asc(jobs.startedAt), asc(jobs.id));
-  const days = new Map<string, { id: string; tag: string | null }[]>();
-  for (const row of rows) {
-    const day = localDay(row, zone);
-    if (day >= from && day <= to) days.set(day, [...(days.get(day) ?? []), row]);
-  }
+  const days = await jobsOfDays(store, site, from, to);
   const record = new Map<string, RecordOfDay>();
   for (const [day, of] of days) {
     record.set(day, { jobs: of.length, digest: await digestOf(store, site, of) });

@@ -131,6 +131,11 @@ export function valveWords(valve: Valve, service?: string): string {
   return said.filter(Boolean).join(", ");
 }
 
+/** Sentences one after the other; a note said without a full stop gets one. */
+export function sentences(all: readonly string[]): string {
+  return all.map((one) => (/[.!?…]["”’)]?$/.test(one) ? one : `${one}.`)).join(" ");
+}
+
 function joined(clauses: readonly string[]): string {
   if (clauses.length < 2) return clauses[0] ?? "";
   return `${clauses.slice(0, -1).join(", ")} and ${clauses[clauses.length - 1]}`;

@@ -8,6 +8,7 @@ import { hostile } from "./hostile.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
 import { reliability } from "./reliability.ts";
+import { reporting } from "./reporting.ts";
 import { storing } from "./storing.ts";
 
 /** Every figure that the project gives of itself, each beside a peer or a target of the same run. */
@@ -17,6 +18,7 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["growth", "Ten times the text", growth],
   ["hostile", "Hostile phrases", hostile],
   ["storing", "Phrases stored through HTTP", () => storing(ROOT)],
+  ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],
   ["reckoning", "Reckoning", reckoning],
   ["corpora", "Corpora: jobs read wholly right", corpora],

@@ -209,6 +209,6 @@ describe("the day's report", () => {
 });
 
 const KNOWN =
-  "!doctype html head meta title link body main h1 h2 h3 bdi span section ul li strong q p article dl div dt dd footer".split(
+  "!doctype html head meta title link body main h1 h2 h3 bdi span section ul li strong q p article table tbody tr th td footer".split(
     " ",
   );
