@@ -52,7 +52,7 @@ export interface Report {
   parts: { used: CountedPart[]; needed: CountedPart[] };
   due: { valve: string; what: string; overdue: boolean; why: string }[];
   dueDays: number;
-  notUnderstood: { valve: string; time: string; text: string; words: string[] }[];
+  notUnderstood: { valve: string; time: string; text: string; words: string[]; what: string }[];
   totals: { what: string; count: number }[];
   reviewed: string;
   caution: string;
@@ -106,7 +106,13 @@ export function makeReport(data: DayData, version = 1): Report {
     notUnderstood: data.jobs.flatMap((job) =>
       job.phrases
         .filter((one) => one.unread.length > 0)
-        .map(({ time, text, unread }) => ({ valve: jobName(job), time, text, words: unread })),
+        .map(({ time, text, unread }) => ({
+          valve: jobName(job),
+          time,
+          text,
+          words: unread,
+          what: unreadWords(text, unread),
+        })),
     ),
     totals: totalsOf(data, all, shares),
     reviewed: notReviewed(data.jobs.length),
@@ -152,6 +158,12 @@ function testsOf({ entries, consequences }: Share): string[] {
     if (one.type !== "test" || (one.test === "seat_leak" && one.result === null && judged)) return [];
     return [testSentence(one)];
   });
+}
+
+/** Which words of a phrase were not understood; all of them are not said twice. */
+function unreadWords(text: string, unread: readonly string[]): string {
+  if (unread.length === 1 && unread[0] === text.trim()) return "nothing of it was understood";
+  return `not understood: ${unread.map((one) => `"${one}"`).join(", ")}`;
 }
 
 /** Nobody can review yet, so all of a day is not reviewed. */

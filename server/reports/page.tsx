@@ -79,7 +79,7 @@ const Body: FC<{ report: Report }> = ({ report }) => (
           <li>
             {one.time} <bdi>{one.valve}</bdi>: <q dir="auto">{one.text}</q>
             <span class="why">
-              not understood: <bdi>{one.words.join(", ")}</bdi>
+              <bdi>{one.what}</bdi>
             </span>
           </li>
         ))}

@@ -19,6 +19,14 @@ export const LACKING = "�";
 /** No line of the page holds so many letters, and the PDF maker takes ages to find where such a word can be broken. */
 const LONG_WORD = /\S{60}(?=\S)/gu;
 
+/**
+ * Text in pieces of some two thousand letters, to be set as paragraphs: what one long paragraph costs the PDF maker
+ * grows with its square.
+ */
+export function paragraphs(text: string): string[] {
+  return pdfText(text).match(/[\s\S]{1,2000}(?=[\s\u200b]|$)|[\s\S]{1,2000}/gu) ?? [""];
+}
+
 /** Makes what people said fit for the page: one line, nothing that turns the reading direction, no missing glyph. */
 export function pdfText(text: string): string {
   font ??= (require("fontkit") as { create(bytes: Buffer): Font }).create(fontBytes(FONT_FILES.normal));

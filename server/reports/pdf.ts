@@ -2,7 +2,7 @@ import { Worker } from "node:worker_threads";
 import { PDF_WORKER } from "../places.ts";
 import { sentences } from "../wording/sentences.ts";
 import type { Report } from "./day-report.ts";
-import { FONT_FILES, fontBytes, LACKING, pdfText } from "./pdf-text.ts";
+import { FONT_FILES, fontBytes, LACKING, paragraphs, pdfText } from "./pdf-text.ts";
 
 type Block = Record<string, unknown> | Block[];
 
@@ -84,12 +84,13 @@ function body(report: Report): Block[] {
     ),
     ...list(
       "Not understood, word for word",
-      report.notUnderstood.map((one) => [
-        pdfText(`${one.time}  `),
-        lead(one.valve),
-        pdfText(`"${one.text}"`),
-        why(`not understood: ${one.words.map((word) => `"${word}"`).join(", ")}`),
-      ]),
+      report.notUnderstood.flatMap((one) => {
+        const [first = "", ...more] = paragraphs(`"${one.text}"`);
+        const [what = "", ...rest] = paragraphs(`\u00a0 ${one.what}`);
+        const end = [{ text: what, style: "soft" }, ...rest.map(soft)];
+        const head = [pdfText(`${one.time}  `), lead(one.valve), first];
+        return more.length + rest.length > 0 ? [head, ...more.map((text) => [text]), end] : [[...head, ...end]];
+      }),
     ),
     {
       unbreakable: true,
@@ -138,14 +139,15 @@ function list(title: string, lines: readonly unknown[][]): Block[] {
 }
 
 function valve(one: Report["valves"][number]): Block {
-  const about = [one.about, one.time].filter(Boolean).join(", ");
+  const by = one.by.length > 0 && `by ${one.by.join(", ")}`;
+  const about = [one.about, one.time, by].filter(Boolean).join(", ");
   const said = sentences([...one.done, ...one.tests]) || "Nothing was understood for this valve.";
   return {
     // what is longer than a page must break
     unbreakable: said.length < 1_500,
     stack: [
       { text: [pdfText(one.valve), { text: pdfText(`   ${about}`), style: "soft", bold: false }], style: "valve" },
-      { text: pdfText(said) },
+      ...paragraphs(said).map((text) => ({ text })),
       ...(one.checks.length > 0 ? [{ text: pdfText(one.checks.join(" ")), style: "soft" }] : []),
     ],
   };

@@ -39,9 +39,7 @@ export function reportText(report: Report): string {
   );
   section(
     "Not understood, word for word",
-    report.notUnderstood.map((one) => {
-      return `- ${one.time} ${one.valve}: "${one.text}" (not understood: ${one.words.map((w) => `"${w}"`).join(", ")})`;
-    }),
+    report.notUnderstood.map((one) => `- ${one.time} ${one.valve}: "${one.text}" (${one.what})`),
   );
   section(
     "Totals",

@@ -61,7 +61,15 @@ async function tell(store: Store, folder: string): Promise<void> {
   const post = { server: undefined, folder: "nowhere" };
   const mail = { clock: systemClock, from: "log@example.com", post, wake: () => {} };
   const kept = keptFiles(join(folder, "kept"));
-  const app = makeApp({ store, kept, log: makeLog("silent"), metrics: makeMetrics(), recent: new RecentJobs(), mail });
+  const app = makeApp({
+    store,
+    kept,
+    log: makeLog("silent"),
+    metrics: makeMetrics(),
+    recent: new RecentJobs(),
+    mail,
+    door: { loopback: true, tls: false },
+  });
   const ask = async (method: string, path: string, body: object) => {
     const headers = { "content-type": "application/json" };
     const reply = await app.request(path, { method, headers, body: JSON.stringify(body) });
