@@ -4,9 +4,11 @@ import { secureHeaders } from "hono/secure-headers";
 import { access } from "./access.ts";
 import { answerFailure, Refusal } from "./errors.ts";
 import { bodies, isBytesPath } from "./limits.ts";
+import { calendarRoutes } from "./routes/calendar/route.ts";
 import { carryRoutes } from "./routes/carry/route.ts";
 import { correctionRoutes } from "./routes/corrections/route.ts";
 import { dueRoutes } from "./routes/due/route.ts";
+import { entryRoutes } from "./routes/entries/route.ts";
 import { healthRoutes } from "./routes/health/route.ts";
 import { jobRoutes } from "./routes/jobs/route.ts";
 import { keepsakeRoutes } from "./routes/keepsakes/route.ts";
@@ -33,7 +35,7 @@ export function makeApp(given: Given, web?: string) {
     await next();
     given.metrics.took((performance.now() - start) / 1000);
     given.metrics.count("handsfull_requests", { method: knownMethod(c.req.method), status: String(c.res.status) });
-    given.log.debug("request", { method: c.req.method, path: c.req.path, status: c.res.status });
+    given.log.debug("request", { method: c.req.method, path: withoutSecret(c.req.path), status: c.res.status });
   });
   app.use(policyOfBytes());
   app.use(headers());
@@ -57,6 +59,8 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", keepsakeRoutes(given));
   app.route("/", reportRoutes(given));
   app.route("/", sendingRoutes(given));
+  app.route("/", entryRoutes(given));
+  app.route("/", calendarRoutes(given));
   app.doc31("/api/openapi.json", {
     openapi: "3.1.0",
     info: {
@@ -122,6 +126,9 @@ function headers() {
     xXssProtection: false,
   });
 }
+
+/** The address of a calendar is its key, which has no place in a log. */
+const withoutSecret = (path: string) => path.replace(/^\/calendar\/.*/, "/calendar/…");
 
 const knownMethod = (method: string) => (/^(GET|HEAD|POST|PUT|DELETE|PATCH|OPTIONS)$/.test(method) ? method : "other");
 

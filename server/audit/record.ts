@@ -24,6 +24,8 @@ export type ActName =
   | "valve_set_up"
   | "stock_set"
   | "keeping_set"
+  | "calendar_opened"
+  | "calendar_closed"
   | "report_set_up"
   | "report_handed_over"
   | "mail_sent";

@@ -333,3 +333,15 @@ export const reportRecipients = sqliteTable(
   },
   (t) => [primaryKey({ columns: [t.site, t.day, t.version, t.address] })],
 );
+
+/** The private address at which a site's due dates are read as a calendar; none where nobody asked for one. */
+export const calendarFeeds = sqliteTable(
+  "calendar_feeds",
+  {
+    site: text("site").primaryKey(),
+    /** SHA-256 of the secret in the address: a copied database opens no calendar */
+    secret: text("secret_hash").notNull(),
+    madeAt: text("made_at").notNull(),
+  },
+  (t) => [index("calendar_feeds_by_secret").on(t.secret)],
+);

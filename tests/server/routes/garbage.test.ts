@@ -83,7 +83,7 @@ describe("garbage at every endpoint", () => {
       "/report",
       "/report?site=",
       "/report?site=a&day=2026-13-01",
-      "/report?site=a&form=pdf",
+      "/report?site=a&form=song",
     ]) {
       await problemOf(await send("GET", path), 400);
     }

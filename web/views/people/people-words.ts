@@ -33,6 +33,8 @@ const ACTS: Record<string, string> = {
   stock_set: "said what is on hand at",
   keeping_set: "said how long sound is kept at",
   report_set_up: "said who gets the report of",
+  calendar_opened: "made a calendar address for",
+  calendar_closed: "took back the calendar address of",
   report_handed_over: "had the report sent of",
   mail_sent: "sent the report of",
 };
