@@ -51,6 +51,14 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
           )}
         />
       );
+    case "report":
+      return (
+        <Arriving
+          key="report"
+          room={DESK}
+          draw={({ ReportSheet }) => <ReportSheet key={`${route.site} ${route.day}`} route={route} {...all} />}
+        />
+      );
     case "due":
       return (
         <Arriving
@@ -125,6 +133,7 @@ function titleOf(state: State): string {
     bench: valveAtHand(state).tag ?? "Bench",
     desk: "Jobs",
     job: "Job",
+    report: "Report",
     due: "Due",
     carry: "What to carry",
     reliability: "Fleet",

@@ -20,7 +20,7 @@ export interface RunningServer {
   put(path: string, body: unknown): Promise<void>;
 }
 
-export async function runServer(): Promise<RunningServer> {
+export async function runServer(more: Record<string, string> = {}): Promise<RunningServer> {
   await promisify(execFile)(process.execPath, ["server/commands/build.mjs"], { cwd: ROOT });
   const data = await mkdtemp(join(tmpdir(), "handsfull-data-"));
   let child: ChildProcess | undefined;
@@ -29,7 +29,7 @@ export async function runServer(): Promise<RunningServer> {
     address: "",
     data,
     async start() {
-      const env = { ...process.env, PORT: port, DATA_DIR: data, LOG_LEVEL: "warn", HOST: "127.0.0.1" };
+      const env = { ...process.env, PORT: port, DATA_DIR: data, LOG_LEVEL: "warn", HOST: "127.0.0.1", ...more };
       const started = spawn(process.execPath, ["dist/server/main.js"], { cwd: ROOT, env });
       child = started;
       server.address = await new Promise<string>((resolve, reject) => {

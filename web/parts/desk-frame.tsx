@@ -13,6 +13,7 @@ import { ThemeChoice } from "./theme-choice.tsx";
 const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "bench" }, name: "Bench" },
   { route: { screen: "desk" }, name: "Jobs" },
+  { route: { screen: "report" }, name: "Report", right: "read_all" },
   { route: { screen: "due" }, name: "Due" },
   { route: { screen: "carry" }, name: "Carry" },
   { route: { screen: "reliability" }, name: "Fleet", right: "read_all" },

@@ -7,6 +7,7 @@ export type Route =
   | { screen: "desk"; site?: string; day?: string }
   | { screen: "job"; id: string }
   | { screen: "valve"; tag: string; site?: string }
+  | { screen: "report"; site?: string; day?: string }
   | { screen: "due"; site?: string }
   | { screen: "carry"; site?: string; days?: number; stock?: string }
   | { screen: "reliability"; site?: string }
@@ -25,7 +26,7 @@ export function readRoute(hash: string): Route {
   const [screen = "", subject = ""] = path.split("/").map(decode);
   const asked = new URLSearchParams(query);
   const site = asked.get("site") || undefined;
-  if (screen === "desk") return { screen, site, day: asked.get("day") || undefined };
+  if (screen === "desk" || screen === "report") return { screen, site, day: asked.get("day") || undefined };
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
   if (screen === "due") return { screen, site };

@@ -4,4 +4,5 @@ export { Desk } from "./desk/desk.tsx";
 export { DueBoard } from "./due/due.tsx";
 export { JobSheet } from "./job/job.tsx";
 export { ReliabilitySheet } from "./reliability/reliability.tsx";
+export { ReportSheet } from "./report/report.tsx";
 export { ValveSheet } from "./valve/valve.tsx";

@@ -50,6 +50,7 @@ inBrowser("every screen, by axe against WCAG 2.2 AA", () => {
     ["the jobs", () => "#/desk?site=north", ".ticket"],
     ["a job", () => `#/job/${job}`, ".phrase"],
     ["a valve", () => "#/valve/LCV-213?site=north", ".timeline"],
+    ["the report and who gets it", () => "#/report?site=north", ".standing-line"],
     ["what is due", () => "#/due", ".due"],
     ["what to carry", () => "#/carry", ".fleet"],
     ["the fleet", () => "#/reliability", ".fleet"],

@@ -7,6 +7,7 @@ const ROUTES: Route[] = [
   { screen: "desk", site: undefined, day: undefined },
   { screen: "job", id: "0190-abc" },
   { screen: "valve", tag: "LCV/213 #2", site: "north" },
+  { screen: "report", site: "north", day: "2026-03-04" },
   { screen: "due", site: "north" },
   { screen: "carry", site: "north", days: 30, stock: "packing:4,seat/globe_control/2:1" },
   { screen: "carry", site: undefined, days: undefined, stock: undefined },

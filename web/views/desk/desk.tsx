@@ -1,4 +1,5 @@
 import type { JobSummary, Site } from "../../../core/index.ts";
+import { DayPicker } from "../../parts/day-picker.tsx";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
@@ -43,27 +44,9 @@ export function Desk({ route, state, deeds }: DeskProps) {
             {site && !known.some((one) => one.site === site) && <option value={site}>{site}</option>}
           </select>
         </label>
-        <div class="day-picker">
-          <button type="button" class="tab" aria-label="The day before" onClick={() => go({ day: dayFrom(day, -1) })}>
-            ◂
-          </button>
-          <label>
-            <span>Day</span>
-            <input
-              type="date"
-              value={day}
-              onBlur={(event: Event) => {
-                const picked = (event.target as HTMLInputElement).value;
-                if (picked && picked !== day) go({ day: picked });
-              }}
-            />
-          </label>
-          <button type="button" class="tab" aria-label="The day after" onClick={() => go({ day: dayFrom(day, 1) })}>
-            ▸
-          </button>
-        </div>
+        <DayPicker day={day} go={(to) => go({ day: to })} />
         {site && may(state, "read_all") && (
-          <a class="tab" href={path("/report", { site, day })}>
+          <a class="tab" href={addressOf({ screen: "report", site, day })}>
             The day’s report
           </a>
         )}
@@ -104,8 +87,4 @@ function byWeight(a: JobSummary, b: JobSummary): number {
     Number(b.unread > 0) - Number(a.unread > 0) ||
     Date.parse(b.startedAt) - Date.parse(a.startedAt)
   );
-}
-
-function dayFrom(day: string, days: number): string {
-  return new Date(Date.parse(`${day}T12:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
 }
