@@ -41,7 +41,8 @@ export function bestA(lives: Lives, b: number, start: number, slopes: Slopes): {
     else if (slopes.a < 0) over = a;
     else return { a, converged: slopes.a === 0 };
     let move = -slopes.a / slopes.aa;
-    if (!Number.isFinite(move)) move = slopes.a > 0 ? 3 : -3;
+    // Far from the top the bend is nothing but last digits, of either sign: then only the slope tells the way.
+    if (!(slopes.aa < 0) || !Number.isFinite(move)) move = slopes.a > 0 ? 3 : -3;
     move = Math.max(-3, Math.min(3, move));
     if (Math.abs(move) <= 1e-13 * (1 + Math.abs(a))) return { a, converged: true };
     const next = a + move;

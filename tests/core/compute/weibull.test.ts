@@ -108,6 +108,25 @@ describe("edges", () => {
     expect(fitted([5, 5, 5].map((age) => ({ lower: age, upper: age }))).shape).toBe(20);
     expect(fitWeibull([])).toMatchObject({ ok: false, problem: "no_estimate" });
   });
+  test("lives that only touch at an age share it in any unit, whatever the last digits become", () => {
+    const lives = [
+      { lower: 0.03285420944558522, upper: 0.262 },
+      { lower: 0, upper: 12.9 },
+      { lower: 0, upper: 0.03285420944558522 },
+    ];
+    for (const k of [1, 0.013116721606883621, 0.1, 3, 7.7])
+      expect(fitted(lives.map(({ lower, upper }) => ({ lower: lower * k, upper: upper * k }))).shape).toBe(20);
+  });
+  test("lives a hair apart have an estimate too", () => {
+    for (const gap of [1e-4, 1e-6, 1e-8, 1e-10, 1e-12, 1e-15])
+      expect(
+        fitted([
+          { lower: 1, upper: 8 },
+          { lower: 0, upper: 12 },
+          { lower: 0, upper: 1 - gap },
+        ]).scale,
+      ).toBeCloseTo(1, 0);
+  });
   test("a life that ends before it begins is said to be none", () => {
     expect(fitWeibull([{ lower: 4, upper: 3 }])).toMatchObject({ ok: false, problem: "no_estimate" });
   });
@@ -147,7 +166,7 @@ describe("properties", () => {
         near(scaled.lowerBound(0.1, 0.9), times(fit.lowerBound(0.1, 0.9)), 1e-6, "bound");
         near(scaled.waitBound(times(sound)), times(fit.waitBound(sound)), 1e-6, "wait");
       }),
-      { numRuns: 150 },
+      { numRuns: 400 },
     );
   });
 
@@ -158,10 +177,11 @@ describe("properties", () => {
         const other = fitWeibull([{ lower: 0 }, ...lives.toReversed()]);
         expect(other.ok).toBe(fit.ok);
         if (!fit.ok || !other.ok) return;
-        near(other.shape, fit.shape, 1e-8, "shape");
-        near(other.waitBound(2), fit.waitBound(2), 1e-7, "wait");
+        // A roof may be flat to half the digits: the top is found no nearer than that.
+        near(other.shape, fit.shape, 1e-6, "shape");
+        near(other.waitBound(2), fit.waitBound(2), 1e-6, "wait");
       }),
-      { numRuns: 100 },
+      { numRuns: 400 },
     );
   });
 
@@ -185,7 +205,7 @@ describe("properties", () => {
           expect(held.wait(sound)).toBeGreaterThanOrEqual(fit.waitBound(sound) * (1 - 1e-6));
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 400 },
     );
   });
 });
