@@ -1,7 +1,9 @@
 import type { JobView, PhraseView } from "../../../core/index.ts";
+import { Clip } from "../../parts/clip.tsx";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
+import { Photo } from "../../parts/photo.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { hazardName, listed } from "../../parts/words.ts";
@@ -54,6 +56,16 @@ export function JobSheet({ id, state, deeds }: { id: string; state: State; deeds
               <PhraseLine key={phrase.id} phrase={phrase} all={job.phrases} />
             ))}
           </ol>
+          {job.photos.length > 0 && (
+            <>
+              <h2 class="rule-head">Photographs of the job</h2>
+              <div class="keepsakes">
+                {job.photos.map((photo) => (
+                  <Photo key={photo.id} {...photo} of={job.tag} />
+                ))}
+              </div>
+            </>
+          )}
           {job.ask.length > 0 && (
             <>
               <h2 class="rule-head">Open questions</h2>
@@ -86,6 +98,16 @@ function PhraseLine({ phrase, all }: { phrase: PhraseView; all: readonly PhraseV
       </p>
       <MarkedPhrase reading={{ ...phrase, unread: phrase.unread.map((one) => ({ ...one, phrase: 0 })) }} />
       <EntryLines entries={phrase.entries} />
+      {phrase.clips.length + phrase.photos.length > 0 && (
+        <div class="keepsakes">
+          {phrase.clips.map((clip) => (
+            <Clip key={clip.id} id={clip.id} seconds={clip.seconds} of={phrase.text} />
+          ))}
+          {phrase.photos.map((photo) => (
+            <Photo key={photo.id} {...photo} of={phrase.text} />
+          ))}
+        </div>
+      )}
       {phrase.unread.length > 0 && (
         <p class="not-read">
           Not read: <b>{phrase.unread.map((one) => one.text.trim()).join(" … ")}</b>
