@@ -1,24 +1,31 @@
 import { render } from "hono/jsx/dom";
 import { App } from "./app.tsx";
 import { registerWorker } from "./offline/register.ts";
+import { encodeClip } from "./speech/clip.ts";
 import { ear } from "./speech/ear.ts";
+import { phraseRecorder } from "./speech/phrase-recorder.ts";
 import { browserRecognition } from "./speech/recognition.ts";
 import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
 import { doorDeeds } from "./state/door-deeds.ts";
+import { keepsakeDeeds } from "./state/keepsake-deeds.ts";
 import { readRoute } from "./state/route.ts";
 import { createStore } from "./state/store.ts";
 import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
 import { openDatabase } from "./storage/database.ts";
 import { enrolmentOn, noEnrolmentShelf } from "./storage/enrolment.ts";
-import { noShelf } from "./storage/no-shelf.ts";
+import { keepsakesOn } from "./storage/keepsake-shelf.ts";
+import { noKeepsakes, noShelf } from "./storage/no-shelf.ts";
+import { roomOn } from "./storage/room.ts";
 import { shelfOn } from "./storage/shelf.ts";
 import { uuid7 } from "./storage/uuid7.ts";
 import { ask, send as sendAny } from "./sync/ask.ts";
+import { fetchBytes } from "./sync/bytes.ts";
 import { holdToken, whenBarred } from "./sync/door.ts";
 import { sender } from "./sync/flush.ts";
-import { postPhrases } from "./sync/post.ts";
+import { keepsakeSender } from "./sync/keepsakes.ts";
+import { postPhrases, putKeepsake } from "./sync/post.ts";
 import { knowValve, listValves } from "./sync/valves.ts";
 import { wordPasser } from "./sync/words.ts";
 
@@ -28,28 +35,52 @@ async function open(): Promise<void> {
   addEventListener("hashchange", () => store.happen({ is: "went", route: readRoute(location.hash) }));
 
   const opened = await openDatabase().then(
-    (db) => ({ shelf: shelfOn(db), enrolment: enrolmentOn(db) }),
+    (db) => {
+      const keepsakes = keepsakesOn(db);
+      const room = roomOn({
+        estimate: navigator.storage?.estimate?.bind(navigator.storage),
+        letGo: keepsakes.letGo,
+        tell: (full) => store.happen({ is: "outbox", outbox: { full } }),
+      });
+      return { shelf: shelfOn(db, room.write), keepsakes, room, enrolment: enrolmentOn(db) };
+    },
     (problem: unknown) => {
       const why = problem instanceof Error ? problem.message : String(problem);
       store.happen({
         is: "noticed",
         notice: `This browser lets the page keep nothing (${why}). Words are lost when the page closes unless the server has them.`,
       });
-      return { shelf: noShelf(why), enrolment: noEnrolmentShelf };
+      const keepsakes = noKeepsakes(why);
+      const room = roomOn({ letGo: keepsakes.letGo, tell: () => {} });
+      return { shelf: noShelf(why), keepsakes, room, enrolment: noEnrolmentShelf };
     },
   );
   const { shelf } = opened;
   whenBarred((words) => store.happen({ is: "barred", words }));
   holdToken(await opened.enrolment.token());
 
-  const send = sender({
-    shelf,
-    post: postPhrases,
+  const sending = {
     tell: store.happen,
-    alone: (work) => navigator.locks.request("handsfull-outbox", work),
-    later: (work, ms) => void setTimeout(work, ms),
+    later: (work: () => void, ms: number) => void setTimeout(work, ms),
     now: () => instantHere(new Date()),
     chance: Math.random,
+    ticks: () => performance.now(),
+  };
+  const sendKeepsakes = keepsakeSender({
+    ...sending,
+    shelf: opened.keepsakes,
+    counts: shelf.counts,
+    put: putKeepsake,
+    setLastKeptAt: shelf.setLastKeptAt,
+    // a lock of their own: a photograph on a weak link must not hold up words
+    alone: (work) => navigator.locks.request("handsfull-keepsakes", work),
+  });
+  const send = sender({
+    ...sending,
+    shelf,
+    post: postPhrases,
+    delivered: () => void sendKeepsakes(),
+    alone: (work) => navigator.locks.request("handsfull-outbox", work),
   });
 
   const passWords = wordPasser({
@@ -69,14 +100,34 @@ async function open(): Promise<void> {
 
   let acts: Deeds | undefined;
   let takeOver: (() => void) | undefined;
-  const hearing = ear(browserRecognition(), {
-    view: (view) => store.happen({ is: "ear", ear: view }),
-    phrase: (text, confidence) => void acts?.say(text, "heard", confidence),
+  const recognition = browserRecognition();
+  const recorder = recognition?.givesClips ? undefined : phraseRecorder();
+  const hearing = ear(recognition, {
+    view(view) {
+      store.happen({ is: "ear", ear: view });
+      // not while the page speaks: a clip is what was said to it
+      if (view.state === "open" && keepsakes.wantsSound()) recorder?.open();
+      else if (view.state === "closed" || view.state === "hushed") recorder?.close();
+    },
+    phrase: (text, confidence, sound) =>
+      void acts?.say(text, "heard", confidence, sound ? Promise.resolve(sound) : recorder?.cut()),
   });
   const speaking = voice(hearing);
+  const keepsakes = keepsakeDeeds(store, {
+    shelf: opened.keepsakes,
+    room: opened.room,
+    encode: encodeClip,
+    fetchPhoto: (id) => fetchBytes(`/api/photos/${encodeURIComponent(id)}`),
+    counts: shelf.counts,
+    flush: () => void sendKeepsakes(),
+    speak: speaking.say,
+    newId: () => uuid7(),
+    now: () => new Date(),
+  });
   acts = deeds(store, {
     shelf,
     flush,
+    keepsakes,
     sendWords: () => void passWords(),
     knowValve: (tag) => {
       const { card } = store.state();

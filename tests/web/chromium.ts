@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
@@ -31,6 +31,8 @@ export interface Device {
   /** what the page complained of: errors, and anything the content policy blocked */
   complaints: string[];
   close(): Promise<void>;
+  /** SIGKILL to every process of this browser: no chance to finish anything */
+  kill(): Promise<void>;
 }
 
 const FLAGS = [
@@ -40,15 +42,22 @@ const FLAGS = [
   "--no-first-run",
   "--disable-dev-shm-usage",
   "--use-fake-ui-for-media-stream",
-  "--use-fake-device-for-media-stream",
 ];
+const CAMERA_AND_MICROPHONE = "--use-fake-device-for-media-stream";
+
+export interface Making {
+  /** the folder of an earlier device, to go on with what that had kept */
+  profile?: string;
+  /** false: neither camera nor microphone */
+  media?: boolean;
+}
 
 /** A browser of its own with a profile of its own, opened on nothing yet. */
-export async function newDevice(viewport = { width: 360, height: 740 }): Promise<Device> {
-  const profile = await mkdtemp(join(tmpdir(), "handsfull-profile-"));
+export async function newDevice(viewport = { width: 360, height: 740 }, making: Making = {}): Promise<Device> {
+  const profile = making.profile ?? (await mkdtemp(join(tmpdir(), "handsfull-profile-")));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM ?? "",
-    args: FLAGS,
+    args: making.media === false ? FLAGS : [...FLAGS, CAMERA_AND_MICROPHONE],
     viewport,
   });
   const page = context.pages()[0] ?? (await context.newPage());
@@ -63,9 +72,26 @@ export async function newDevice(viewport = { width: 360, height: 740 }): Promise
     complaints,
     async close() {
       await context.close();
-      await rm(profile, { recursive: true, force: true });
+      if (!making.profile) await rm(profile, { recursive: true, force: true });
+    },
+    async kill() {
+      for (const pid of await processesOf(profile)) process.kill(pid, "SIGKILL");
+      while ((await processesOf(profile)).length) await new Promise((done) => setTimeout(done, 20));
+      await context.close();
     },
   };
+}
+
+/** The processes of the browser that has this profile: its folder stands in the command line of each. */
+async function processesOf(profile: string): Promise<number[]> {
+  const found: number[] = [];
+  for (const pid of await readdir("/proc")) {
+    if (!/^\d+$/.test(pid)) continue;
+    // a process may end while it is looked at
+    const command = await readFile(`/proc/${pid}/cmdline`, "utf8").catch(() => "");
+    if (command.split("\0").includes(`--user-data-dir=${profile}`)) found.push(Number(pid));
+  }
+  return found;
 }
 
 /** Waits until the page is served by its own worker: only then does it open offline. */

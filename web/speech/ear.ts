@@ -1,4 +1,5 @@
 import type { EarView } from "../state/state.ts";
+import type { Sound } from "./clip.ts";
 import type { Recognition, RecognitionMaker } from "./recognition.ts";
 import { NO_EAR, troubleWords } from "./trouble.ts";
 
@@ -13,7 +14,8 @@ export interface Ear {
 
 export interface EarTells {
   view(ear: Partial<EarView>): void;
-  phrase(text: string, confidence: number | undefined): void;
+  /** `sound`: of this phrase, where the recogniser gives it */
+  phrase(text: string, confidence: number | undefined, sound: Sound | undefined): void;
 }
 
 /** How long a recogniser may take to say that it ended: some never do. */
@@ -38,6 +40,10 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
     current.lang = "en-US";
     current.continuous = true;
     current.interimResults = true;
+    let sound: Sound | undefined;
+    current.onclip = (samples, rate) => {
+      sound = { samples, rate };
+    };
     current.onstart = () => tells.view({ state: "open", trouble: undefined });
     current.onresult = (event) => {
       if (recognition !== current) return;
@@ -50,7 +56,11 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
         const text = best.transcript.trim();
         if (!result.isFinal) hearing += ` ${text}`;
         // a confidence of 0 is how some browsers say that they have none
-        else if (text) tells.phrase(text, best.confidence > 0 && best.confidence <= 1 ? best.confidence : undefined);
+        else if (text) {
+          const sure = best.confidence > 0 && best.confidence <= 1 ? best.confidence : undefined;
+          tells.phrase(text, sure, sound);
+          sound = undefined;
+        }
       }
       tells.view({ hearing: hearing.trim() });
     };

@@ -1,3 +1,5 @@
+import type { OnClip } from "./clip.ts";
+
 /**
  * The ear's interface: the part of the W3C SpeechRecognition (Web Speech API, draft community group report) that the
  * page uses. Whatever hears, the browser's own or an engine of ours, stands behind this; the page does not know which.
@@ -10,6 +12,8 @@ export interface Recognition {
   onend: (() => void) | null;
   onerror: ((event: { error: string; message?: string }) => void) | null;
   onresult: ((event: RecognitionResultEvent) => void) | null;
+  /** ours alone: the sound of a phrase, before its final result; an ear that hears by itself calls it */
+  onclip?: OnClip | null;
   start(): void;
   /** ends listening; what was heard until now still comes as a result */
   stop(): void;
@@ -20,7 +24,11 @@ export interface RecognitionResultEvent {
   resultIndex: number;
   results: ArrayLike<{ isFinal: boolean; length: number; [index: number]: { transcript: string; confidence: number } }>;
 }
-export type RecognitionMaker = new () => Recognition;
+export interface RecognitionMaker {
+  new (): Recognition;
+  /** it calls `onclip`: nothing else needs to record */
+  readonly givesClips?: boolean;
+}
 
 /**
  * The browser's own recogniser, where it names one. That the name is there does not mean that it can hear: a browser

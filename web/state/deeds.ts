@@ -1,5 +1,8 @@
 import { type Entry, readPhrase, startListening, type Taught, type TaughtWord, teach } from "../../core/index.ts";
 import { alertSpoken, readBack, sayEntries, sayParts, sayPartsShortly } from "../parts/say.ts";
+import { cameraOrder } from "../speech/camera-words.ts";
+import type { Sound } from "../speech/clip.ts";
+import type { KeepsakeDeeds } from "./keepsake-deeds.ts";
 import { amendedNow, questionNow, standingAlert, valveAtHand, whatFollows } from "./seen.ts";
 import type { CardPhrase, JobCard, KnownValve, Settings } from "./state.ts";
 import type { Store } from "./store.ts";
@@ -24,6 +27,8 @@ export interface Hands {
   sendWords(): void;
   /** what is known of a valve, from the server or from this device */
   knowValve(tag: string): Promise<KnownValve | undefined>;
+  /** what is done with sound and photographs */
+  keepsakes: KeepsakeDeeds;
   speak(text: string): void;
   quiet(): void;
   openEar(): void;
@@ -35,8 +40,9 @@ export interface Hands {
 }
 
 export interface Deeds {
+  keepsakes: KeepsakeDeeds;
   /** says a phrase: into the open job, or, with none open, to choose the valve */
-  say(text: string, how: "typed" | "heard", confidence?: number): Promise<void>;
+  say(text: string, how: "typed" | "heard", confidence?: number, sound?: Promise<Sound | undefined>): Promise<void>;
   start(tag: string | undefined, site?: string): Promise<void>;
   /** starts a job without a tag and says the words that named none */
   startWithStray(): Promise<void>;
@@ -106,7 +112,12 @@ export function deeds(store: Store, hands: Hands): Deeds {
     return sites.size === 1 ? [...sites][0] : undefined;
   }
 
-  async function sayInJob(text: string, how: "typed" | "heard", confidence?: number): Promise<void> {
+  async function sayInJob(
+    text: string,
+    how: "typed" | "heard",
+    confidence?: number,
+    sound?: Promise<Sound | undefined>,
+  ): Promise<void> {
     const { card, heard } = store.state();
     if (!card) return;
     if (heard.muted && how === "heard") {
@@ -127,6 +138,8 @@ export function deeds(store: Store, hands: Hands): Deeds {
     const kept = keep(phrase);
     answer();
     await kept;
+    // the words come first: their sound may take its time
+    if (sound) void hands.keepsakes.keepClip(phrase, sound);
     await learn(valveAtHand(store.state()).tag);
   }
 
@@ -143,12 +156,21 @@ export function deeds(store: Store, hands: Hands): Deeds {
     if (standingAlert(state)) return;
     const command = reading.entries.find((entry) => entry.type === "command")?.command;
     if (command === "photo") {
-      store.happen({ is: "noticed", notice: "There is no camera here yet. Say “note” and what you see." });
-    }
-    if (command === "finish") void close();
+      hands.keepsakes.openCamera();
+      if (state.settings.readBack) hands.speak("Say now.");
+    } else if (command === "finish") void close();
     else if (command === "read_back") hands.speak(sayEntries(valveAtHand(state).entries));
     else if (command === "missing") hands.speak(sayParts(whatFollows(state).missing));
     else if (state.settings.readBack) hands.speak(readBack(reading, questionNow(state), amendedNow(state)));
+  }
+
+  /** Whether the words were an order to the open camera: they say nothing of the valve and are no phrase of the job. */
+  function tellCamera(words: string, how: "typed" | "heard"): boolean {
+    const { camera, heard } = store.state();
+    const order = camera && cameraOrder(words);
+    if (!order || (heard.muted && how === "heard")) return false;
+    store.happen({ is: "camera", camera: order === "shut" ? undefined : { ...camera, order: { is: order } } });
+    return true;
   }
 
   async function close(): Promise<void> {
@@ -174,12 +196,14 @@ export function deeds(store: Store, hands: Hands): Deeds {
   }
 
   return {
+    keepsakes: hands.keepsakes,
     start,
     close,
-    async say(text, how, confidence) {
+    async say(text, how, confidence, sound) {
       const words = text.trim();
       if (!words) return;
-      if (store.state().card) return sayInJob(words, how, confidence);
+      if (tellCamera(words, how)) return;
+      if (store.state().card) return sayInJob(words, how, confidence, sound);
       const reading = readPhrase(words, startListening(wordsHere(store.state())));
       const tag = tagIn(reading.entries);
       if (!tag && !reading.alerts.length) {
@@ -188,7 +212,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
       }
       await start(tag, siteOf(tag));
       // a bare tag is the name of the job; anything more is a phrase of it and must not be lost
-      if (words.toUpperCase() !== tag) await sayInJob(words, how, confidence);
+      if (words.toUpperCase() !== tag) await sayInJob(words, how, confidence, sound);
     },
     async startWithStray() {
       const { stray } = store.state();
@@ -211,6 +235,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
       if (!kept) return;
       store.happen({ is: "restored", ...kept });
       await hands.shelf.setOpenJob(kept.card.id);
+      await hands.keepsakes.recall();
       await learn(valveAtHand(store.state()).tag);
     },
     async keepAgain(id) {
@@ -253,7 +278,10 @@ export function deeds(store: Store, hands: Hands): Deeds {
       if (word.problem || !word.id) await keepTaught(taught.filter((one) => one !== word));
       else await keepTaught(taught.map((one) => (one === word ? { ...one, withdrawn: true, sent: false } : one)));
     },
-    recall: () => learn(valveAtHand(store.state()).tag),
+    async recall() {
+      await hands.keepsakes.recall();
+      await learn(valveAtHand(store.state()).tag);
+    },
   };
 }
 

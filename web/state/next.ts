@@ -1,4 +1,5 @@
 import { type Caller, type Listening, listen, type Part, startListening } from "../../core/index.ts";
+import type { CardKeepsake } from "./keepsake.ts";
 import type { Route } from "./route.ts";
 import type {
   CardPhrase,
@@ -26,6 +27,10 @@ export type Happening =
   | { is: "not_on_device"; id: string; problem: string }
   | { is: "delivered"; ids: string[] }
   | { is: "refused"; id: string; problem: string }
+  | { is: "keepsake"; keepsake: CardKeepsake }
+  | { is: "keepsakes"; keepsakes: CardKeepsake[] }
+  /** opens the camera, tells it something, or, without one, shuts it */
+  | { is: "camera"; camera?: State["camera"] }
   | { is: "alert_seen"; id: string }
   | { is: "closed"; at: string; missing: Part[] }
   | { is: "strayed"; text?: string }
@@ -43,12 +48,13 @@ export function firstState(route: Route): State {
     settings: { theme: "system", readBack: true },
     phrases: [],
     heard: startListening(),
+    keepsakes: [],
     closedMissing: [],
     valves: [],
     sites: [],
     taught: [],
     ear: { state: "closed", hearing: "" },
-    outbox: { waiting: 0, refused: 0 },
+    outbox: { waiting: 0, clips: 0, photos: 0, refused: 0 },
   };
 }
 
@@ -89,6 +95,16 @@ export function next(state: State, now: Happening): State {
       return each(state, now.ids, (one) => ({ ...one, delivery: "kept", problem: undefined }));
     case "refused":
       return each(state, [now.id], (one) => ({ ...one, delivery: "refused", problem: now.problem }));
+    case "keepsake": {
+      const { keepsake } = now;
+      if (keepsake.job !== state.card?.id) return state;
+      const others = state.keepsakes.filter((one) => one.id !== keepsake.id);
+      return { ...state, keepsakes: [...others, keepsake].sort((a, b) => (a.id < b.id ? -1 : 1)) };
+    }
+    case "keepsakes":
+      return { ...state, keepsakes: now.keepsakes };
+    case "camera":
+      return { ...state, camera: now.camera };
     case "alert_seen":
       return each(state, [now.id], (one) => ({ ...one, alertSeen: true }));
     case "closed":
@@ -128,6 +144,8 @@ function bare(state: State): State {
     card: undefined,
     phrases: [],
     heard: startListening(),
+    keepsakes: [],
+    camera: undefined,
     known: undefined,
     closed: undefined,
     closedMissing: [],

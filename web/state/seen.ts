@@ -84,6 +84,12 @@ export function lastSaid(state: State): { phrase: CardPhrase; reading: PhraseRea
   return phrase && reading ? { phrase, reading } : undefined;
 }
 
+/** The phrase of the last finding that stands for the valve at hand: what a photograph taken now is of. */
+export function lastFinding(state: State): CardPhrase | undefined {
+  const found = valveAtHand(state).entries.findLast((entry) => entry.type === "finding" && entry.phrase !== undefined);
+  return found?.phrase === undefined ? undefined : state.phrases[found.phrase];
+}
+
 /** A site's name where it has one, else its key. */
 export function siteName(state: State, site: string | undefined): string {
   return state.sites.find((one) => one.site === site)?.name ?? site ?? "";

@@ -1,4 +1,6 @@
-import type { Caller, Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
+import type { Caller, Keeping, Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
+import type { CameraOrder } from "../speech/camera-words.ts";
+import type { CardKeepsake } from "./keepsake.ts";
 import type { Route } from "./route.ts";
 import type { KeptWord } from "./taught.ts";
 
@@ -48,6 +50,8 @@ export interface KnownSite {
   site: string;
   name: string;
   zone: string;
+  /** what it does with the sound of phrases */
+  keeping?: Keeping;
 }
 
 /** A valve as the list to choose from shows it. */
@@ -67,17 +71,26 @@ export interface EarView {
 }
 
 export interface Outbox {
+  /** phrases that the server does not hold yet */
   waiting: number;
+  clips: number;
+  photos: number;
   refused: number;
   /** when the server last said that it holds something, ISO 8601 */
   lastKeptAt?: string;
   /** why it is not getting through, in words */
   trouble?: string;
+  /** the same of sound and photographs, which go by themselves */
+  keepsakeTrouble?: string;
+  /** the device's store has no room for sound and photographs */
+  full?: boolean;
 }
 
 export interface Settings {
   theme: "system" | "day" | "dark";
   readBack: boolean;
+  /** false: this device keeps no sound of phrases, whatever the site does */
+  keepSound?: boolean;
   site?: string;
 }
 
@@ -89,6 +102,10 @@ export interface State {
   phrases: CardPhrase[];
   /** the reading of `phrases`, one for one */
   heard: Listening;
+  /** sound and photographs of the open job that lie on this device */
+  keepsakes: CardKeepsake[];
+  /** the camera stands open: for which phrase, and what it was told last */
+  camera?: { phrase?: string; order?: { is: CameraOrder } };
   known?: KnownValve;
   /** the job closed last, so that a closing said by mistake can be taken back */
   closed?: JobCard;

@@ -1,5 +1,6 @@
 import type { CardPhrase, JobCard, KnownSite, ListedValve } from "../state/state.ts";
 import type { KeptJob } from "./database.ts";
+import type { KeepsakeShelf } from "./keepsake-shelf.ts";
 import type { Shelf } from "./shelf.ts";
 
 /**
@@ -63,7 +64,7 @@ export function noShelf(why: string): Shelf {
     },
     async counts() {
       const refused = only(jobs, "refused").length + only(phrases, "refused").length;
-      return { waiting: only(phrases, "waiting").length, refused, lastKeptAt };
+      return { waiting: only(phrases, "waiting").length, clips: 0, photos: 0, refused, lastKeptAt };
     },
     async keepValve() {},
     async valve() {
@@ -87,6 +88,30 @@ export function noShelf(why: string): Shelf {
     },
     async keepTaught() {
       throw new Error(`this browser lets the page keep nothing (${why}); it is read until the page closes`);
+    },
+  };
+}
+
+/** Sound and photographs are not even held in the page: they are told to be lost, with the reason. */
+export function noKeepsakes(why: string): KeepsakeShelf {
+  return {
+    async keep() {
+      throw new Error(`this browser lets the page keep nothing (${why})`);
+    },
+    async bytes() {
+      return undefined;
+    },
+    async ofJob() {
+      return [];
+    },
+    async toSend() {
+      return undefined;
+    },
+    async mark() {
+      return undefined;
+    },
+    async letGo() {
+      return 0;
     },
   };
 }

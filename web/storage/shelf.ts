@@ -1,6 +1,7 @@
-import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Settings } from "../state/state.ts";
+import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Outbox, Settings } from "../state/state.ts";
 import type { KeptWord } from "../state/taught.ts";
 import type { Database, KeptJob } from "./database.ts";
+import type { Room } from "./room.ts";
 
 /** `strict`: the promise settles after the words are on the disk, not in some cache in front of it. */
 const STRICT = { durability: "strict" } as const;
@@ -22,7 +23,8 @@ export interface Shelf {
   refused(): Promise<{ jobs: KeptJob[]; phrases: CardPhrase[] }>;
   /** puts every refused row back in the queue */
   askAgain(): Promise<void>;
-  counts(): Promise<{ waiting: number; refused: number; lastKeptAt?: string }>;
+  /** what waits, by kind, and what was refused of any kind */
+  counts(): Promise<Pick<Outbox, "waiting" | "clips" | "photos" | "refused" | "lastKeptAt">>;
   keepValve(known: KnownValve): Promise<void>;
   valve(tag: string, site: string | undefined): Promise<KnownValve | undefined>;
   keepListed(valves: ListedValve[], sites: KnownSite[]): Promise<void>;
@@ -43,7 +45,8 @@ function valveKey({ tag, site }: { tag: string; site?: string }): string {
   return `${site ?? ""}\n${tag}`;
 }
 
-export function shelfOn(db: Database): Shelf {
+/** `write`: around every writing of words, which must find room before anything else does. */
+export function shelfOn(db: Database, write: Room["write"] = (_bytes, put) => put()): Shelf {
   async function job(id: string) {
     const row = await db.get("jobs", id);
     if (!row) return undefined;
@@ -53,16 +56,20 @@ export function shelfOn(db: Database): Shelf {
   return {
     job,
     async keepJob(card) {
-      const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
-      await Promise.all([
-        tx.objectStore("jobs").put({ ...card, delivery: "waiting" }),
-        tx.objectStore("kept").put(card.id, "openJob"),
-        tx.done,
-      ]);
+      await write(JSON.stringify(card).length, async () => {
+        const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
+        await Promise.all([
+          tx.objectStore("jobs").put({ ...card, delivery: "waiting" }),
+          tx.objectStore("kept").put(card.id, "openJob"),
+          tx.done,
+        ]);
+      });
     },
     async keepPhrase(phrase) {
-      const tx = db.transaction("phrases", "readwrite", STRICT);
-      await Promise.all([tx.store.put({ ...phrase, delivery: "waiting", problem: undefined }), tx.done]);
+      await write(phrase.text.length, async () => {
+        const tx = db.transaction("phrases", "readwrite", STRICT);
+        await Promise.all([tx.store.put({ ...phrase, delivery: "waiting", problem: undefined }), tx.done]);
+      });
     },
     async markSeen(phraseId) {
       const tx = db.transaction("phrases", "readwrite", STRICT);
@@ -127,21 +134,32 @@ export function shelfOn(db: Database): Shelf {
       };
     },
     async askAgain() {
-      const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);
+      const tx = db.transaction(["jobs", "phrases", "keepsakes"], "readwrite", STRICT);
       for (const row of await tx.objectStore("jobs").index("delivery").getAll("refused"))
         await tx.objectStore("jobs").put({ ...row, delivery: "waiting" });
+      for (const row of await tx.objectStore("keepsakes").index("delivery").getAll("refused"))
+        await tx.objectStore("keepsakes").put({ ...row, delivery: "waiting" });
       for (const row of await tx.objectStore("phrases").index("delivery").getAll("refused"))
         await tx.objectStore("phrases").put({ ...row, delivery: "waiting" });
       await tx.done;
     },
     async counts() {
-      const [phrases, phrasesNo, jobsNo, at] = await Promise.all([
+      const [waiting, keepsakes, at, ...refused] = await Promise.all([
         db.countFromIndex("phrases", "delivery", "waiting"),
+        db.getAllFromIndex("keepsakes", "delivery", "waiting"),
+        db.get("kept", "lastKeptAt"),
         db.countFromIndex("phrases", "delivery", "refused"),
         db.countFromIndex("jobs", "delivery", "refused"),
-        db.get("kept", "lastKeptAt"),
+        db.countFromIndex("keepsakes", "delivery", "refused"),
       ]);
-      return { waiting: phrases, refused: phrasesNo + jobsNo, lastKeptAt: typeof at === "string" ? at : undefined };
+      const clips = keepsakes.filter((row) => row.kind === "clip").length;
+      return {
+        waiting,
+        clips,
+        photos: keepsakes.length - clips,
+        refused: refused.reduce((sum, one) => sum + one, 0),
+        lastKeptAt: typeof at === "string" ? at : undefined,
+      };
     },
     async keepValve(known) {
       await db.put("valves", known, valveKey(known));

@@ -81,12 +81,6 @@ export function judge(status: number, body: unknown, batch: Batch): Verdict {
   return { is: "answered", delivered, refused };
 }
 
-/** Wait before the next try: doubling from one second to a minute; `chance` in 0..1 keeps devices apart. */
-export function backoffMs(failures: number, chance: number): number {
-  const full = Math.min(60_000, 1000 * 2 ** Math.min(failures, 6));
-  return full / 2 + (full / 2) * chance;
-}
-
 function detailOf(body: unknown): string | undefined {
   if (typeof body !== "object" || body === null) return undefined;
   const { detail, title } = body as { detail?: unknown; title?: unknown };

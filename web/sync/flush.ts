@@ -1,27 +1,23 @@
 import type { Happening } from "../state/next.ts";
 import type { Shelf } from "../storage/shelf.ts";
-import { type Batch, backoffMs, bodyOf, fitting, judge, MOST_PHRASES } from "./batch.ts";
+import { type Batch, bodyOf, fitting, judge, MOST_PHRASES } from "./batch.ts";
+import type { Reply } from "./reply.ts";
+import { type RoundHands, rounds, type Trouble } from "./rounds.ts";
 
-/** Everything the sender touches, handed in so that it can be tried without a page. */
-export interface Sending {
+/** Everything the sender of words touches, handed in so that it can be tried without a page. */
+export interface Sending extends RoundHands {
   shelf: Shelf;
-  post(body: string): Promise<{ status: number; body: unknown }>;
+  post(body: string): Promise<Reply>;
   tell(now: Happening): void;
-  /** runs the work when no other tab is sending */
-  alone(work: () => Promise<void>): Promise<void>;
-  later(work: () => void, ms: number): void;
+  /** the server has words it did not have: what belongs to them may go */
+  delivered?(): void;
   now(): string;
-  chance(): number;
 }
 
 /**
- * Makes the sender. Call what it returns whenever there may be something to send; calls while it runs fold into one.
- * Each row is sent until the server answers for it: the server takes a repeated id once.
+ * Makes the sender of words. Each row is sent until the server answers for it: the server takes a repeated id once.
  */
 export function sender(at: Sending): () => Promise<void> {
-  let running = false;
-  let asked = false;
-  let failures = 0;
   /** after a request was turned down whole, the next go one row at a time until one passes */
   let single = false;
 
@@ -45,7 +41,7 @@ export function sender(at: Sending): () => Promise<void> {
   }
 
   /** Sends until nothing waits or the server cannot be had; then says why. */
-  async function sendAll(): Promise<string | undefined> {
+  async function sendAll(): Promise<Trouble | undefined> {
     for (;;) {
       const rows = await at.shelf.waiting(single ? 1 : MOST_PHRASES);
       if (single && !rows.phrases.length) rows.jobs = rows.jobs.slice(0, 1);
@@ -54,7 +50,7 @@ export function sender(at: Sending): () => Promise<void> {
       if (!batch.phrases.length && !batch.jobs.length) return undefined;
       const reply = await at.post(bodyOf(batch));
       const verdict = judge(reply.status, reply.body, batch);
-      if (verdict.is === "later") return verdict.why;
+      if (verdict.is === "later") return { why: verdict.why, waitMs: reply.waitMs };
       if (verdict.is === "split") {
         single = true;
         continue;
@@ -71,31 +67,10 @@ export function sender(at: Sending): () => Promise<void> {
     }
   }
 
-  return async function flush(): Promise<void> {
-    asked = true;
-    if (running) return;
-    running = true;
-    try {
-      while (asked) {
-        asked = false;
-        let trouble: string | undefined;
-        await at.alone(async () => {
-          trouble = await sendAll();
-        });
-        await recount(trouble);
-        failures = trouble ? failures + 1 : 0;
-        if (trouble) at.later(() => void flush(), backoffMs(failures - 1, at.chance()));
-      }
-    } catch (problem) {
-      // the device's own store failed: the words are on the screen, say so and try again
-      at.tell({ is: "outbox", outbox: { trouble: `this device's store cannot be read (${words(problem)})` } });
-      at.later(() => void flush(), backoffMs(++failures, at.chance()));
-    } finally {
-      running = false;
-    }
-  };
-}
-
-function words(problem: unknown): string {
-  return problem instanceof Error ? problem.message : String(problem);
+  return rounds(at, sendAll, async (trouble) => {
+    // first why, then the count: where even the count fails, why is known
+    at.tell({ is: "outbox", outbox: { trouble: trouble?.why } });
+    await recount(trouble?.why);
+    if (!trouble) at.delivered?.();
+  });
 }

@@ -1,15 +1,25 @@
 import type { Outbox } from "../state/state.ts";
 
-/** How far the words have come, for a person. `clock` turns an instant into the hour on the wall. */
+/** How far words, sound and photographs have come, for a person. `clock` turns an instant into the hour on the wall. */
 export function outboxWords(outbox: Outbox, clock: (instant: string) => string): string {
+  const { refused, lastKeptAt } = outbox;
+  const waiting = outbox.waiting + outbox.clips + outbox.photos;
+  const trouble = outbox.trouble ?? outbox.keepsakeTrouble;
   const parts: string[] = [];
-  if (outbox.refused) parts.push(`${outbox.refused} refused by the server`);
-  if (outbox.waiting) parts.push(`${outbox.waiting} waiting`);
-  if (!outbox.waiting && !outbox.refused)
-    parts.push(outbox.lastKeptAt ? `all kept by the server ${clock(outbox.lastKeptAt)}` : "nothing waiting");
+  if (refused) parts.push(`${refused} refused by the server`);
+  if (waiting) parts.push(`${waiting} waiting${kindsOf(outbox)}`);
+  if (!waiting && !refused) parts.push(lastKeptAt ? `all kept by the server ${clock(lastKeptAt)}` : "nothing waiting");
   // the server's own words are whole sentences
-  if (outbox.trouble && /^[A-Z]/.test(outbox.trouble)) return `${parts.join(", ")}. ${outbox.trouble}`;
-  if (outbox.trouble) parts.push(outbox.trouble);
-  else if (outbox.waiting && outbox.lastKeptAt) parts.push(`last kept ${clock(outbox.lastKeptAt)}`);
-  return parts.join(", ");
+  const sentences = trouble !== undefined && /^[A-Z]/.test(trouble) ? [trouble] : [];
+  if (trouble !== undefined && !sentences.length) parts.push(trouble);
+  else if (!trouble && waiting && lastKeptAt) parts.push(`last sent ${clock(lastKeptAt)}`);
+  if (outbox.full) sentences.push("This device is full: only words are kept until it has sent what waits.");
+  return [parts.join(", "), ...sentences].join(". ");
+}
+
+/** Which kinds wait, where it is not words alone. */
+function kindsOf({ waiting, clips, photos }: Outbox): string {
+  if (!clips && !photos) return "";
+  const count = (many: number, one: string) => (many ? [`${many} ${one}${many === 1 ? "" : "s"}`] : []);
+  return ` (${[...count(waiting, "phrase"), ...count(clips, "clip"), ...count(photos, "photo")].join(", ")})`;
 }

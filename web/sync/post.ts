@@ -1,23 +1,11 @@
-import { call } from "./door.ts";
+import { type Reply, replyTo } from "./reply.ts";
 
-/** Hands the server one request's body. Never rejects: no reply is status 0, a reply that is not JSON has no body. */
-export async function postPhrases(body: string): Promise<{ status: number; body: unknown }> {
-  let reply: Response;
-  try {
-    reply = await call("/api/phrases", {
-      method: "POST",
-      headers: { "content-type": "application/json" },
-      body,
-      // a shop's flaky link can hang for ever: give up, keep the words, come back
-      signal: AbortSignal.timeout(20_000),
-    });
-  } catch {
-    // unreachable, cut off or out of time: the caller keeps every row
-    return { status: 0, body: undefined };
-  }
-  try {
-    return { status: reply.status, body: await reply.json() };
-  } catch {
-    return { status: reply.status, body: undefined };
-  }
+/** Hands the server one request's worth of words. */
+export function postPhrases(body: string): Promise<Reply> {
+  return replyTo("POST", "/api/phrases", body, "application/json", 20_000);
+}
+
+/** Hands the server a clip or photograph. The server itself waits 100 s for a slow one to come in. */
+export function putKeepsake(address: string, bytes: ArrayBuffer, type: string): Promise<Reply> {
+  return replyTo("PUT", address, bytes, type, 110_000);
 }

@@ -1,4 +1,4 @@
-import type { Site, ValveSummary, ValveView } from "../../core/index.ts";
+import type { Keeping, Site, ValveSummary, ValveView } from "../../core/index.ts";
 import type { KnownSite, KnownValve, ListedValve } from "../state/state.ts";
 import { dayWords } from "../state/time-words.ts";
 import type { Shelf } from "../storage/shelf.ts";
@@ -8,10 +8,10 @@ import { ask, path } from "./ask.ts";
 export async function listValves(shelf: Shelf): Promise<{ valves: ListedValve[]; sites: KnownSite[] } | undefined> {
   const [answer, places] = await Promise.all([
     ask<{ valves: ValveSummary[] }>("/api/valves"),
-    ask<{ sites: Site[] }>("/api/sites"),
+    ask<{ sites: (Site & { keeping: Keeping })[] }>("/api/sites"),
   ]);
   if (!answer.ok || !places.ok) return undefined;
-  const sites = places.value.sites.map(({ site, name, zone }) => ({ site, name, zone }));
+  const sites = places.value.sites.map(({ site, name, zone, keeping }) => ({ site, name, zone, keeping }));
   const valves = answer.value.valves.map((one) => ({ tag: one.tag, site: one.site, note: noteOf(one) }));
   await shelf.keepListed(valves, sites);
   return { valves, sites };

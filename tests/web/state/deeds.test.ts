@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { deeds, type Hands } from "../../../web/state/deeds.ts";
+import { type KeepsakeDeeds, keepsakeDeeds } from "../../../web/state/keepsake-deeds.ts";
 import type { CardPhrase, JobCard } from "../../../web/state/state.ts";
 import { createStore } from "../../../web/state/store.ts";
 
@@ -11,7 +12,23 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
   const spoken: string[] = [];
   let clock = Date.parse("2026-03-04T16:00:00Z");
   let ids = 0;
+  const sounds: string[] = [];
+  const keepsakes: KeepsakeDeeds = {
+    ...keepsakeDeeds(store, {
+      shelf: { keep: async () => {}, bytes: async () => undefined, ofJob: async () => [] },
+      room: { write: (_bytes, put) => put(), hasFor: async () => true },
+      encode: async () => undefined,
+      fetchPhoto: async () => ({ ok: false, status: 0, problem: "no network" }),
+      counts: async () => ({}),
+      flush: () => {},
+      speak: (text) => void spoken.push(text),
+      newId: () => `kept-${ids++}`,
+      now: () => new Date(clock),
+    }),
+    keepClip: async (phrase) => void sounds.push(phrase.text),
+  };
   const hands: Hands = {
+    keepsakes,
     shelf: {
       keepJob: async (card) => void jobs.push(card),
       keepPhrase: keepPhrase ?? (async (phrase) => void kept.push(phrase)),
@@ -41,7 +58,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
   const setClock = (at: string) => {
     clock = Date.parse(at);
   };
-  return { store, acts: deeds(store, hands), kept, jobs, spoken, setClock };
+  return { store, acts: deeds(store, hands), kept, jobs, spoken, sounds, setClock };
 }
 
 describe("at the bench", () => {
@@ -178,5 +195,73 @@ describe("a word of the site", () => {
     await acts.start("LCV-2", "north");
     await acts.say("doohickey is bent", "typed");
     expect(store.state().heard.entries).toMatchObject([{ part: "positioner" }]);
+  });
+});
+
+describe("the camera", () => {
+  async function opened() {
+    const all = bench();
+    await all.acts.start("LCV-213");
+    for (const words of ["seat worn one side", "bonnet bolts torqued to twenty eight"])
+      await all.acts.say(words, "typed");
+    await all.acts.say("take a picture", "heard");
+    return all;
+  }
+
+  it("opens at a word, for the last finding that stands", async () => {
+    const { store, spoken } = await opened();
+    expect(store.state().camera).toEqual({ phrase: store.state().phrases[0]?.id });
+    expect(spoken.at(-1)).toBe("Say now.");
+  });
+
+  it("belongs to the job alone once the finding was scratched", async () => {
+    const { store, acts } = bench();
+    await acts.start("LCV-213");
+    for (const words of ["seat worn one side", "scratch that", "take a picture"]) await acts.say(words, "typed");
+    expect(store.state().camera).toEqual({ phrase: undefined });
+  });
+
+  it("takes orders that are no phrases of the job, and nothing else is lost on it", async () => {
+    const { store, acts, kept } = await opened();
+    await acts.say("Now.", "heard");
+    expect(store.state().camera?.order).toEqual({ is: "take" });
+    await acts.say("in three", "heard");
+    expect(store.state().camera?.order).toEqual({ is: "timer" });
+    await acts.say("plug cracked", "heard");
+    await acts.say("never mind", "heard");
+    expect(store.state().camera).toBeUndefined();
+    await acts.say("now", "heard");
+    expect(kept.map((one) => one.text).slice(3)).toEqual(["plug cracked", "now"]);
+  });
+
+  it("keeps a photograph with what it was opened for, and says so only after it is on the device", async () => {
+    const { store, acts, spoken } = await opened();
+    const picture = { bytes: new ArrayBuffer(4), type: "image/jpeg", width: 2, height: 2 };
+    expect(await acts.keepsakes.keepPhoto(picture)).toBeUndefined();
+    expect(store.state().keepsakes).toMatchObject([{ kind: "photo", phrase: store.state().phrases[0]?.id, size: 4 }]);
+    expect(spoken.at(-1)).toBe("Photo kept.");
+  });
+});
+
+describe("the sound of a phrase", () => {
+  it("is kept with what was heard into the job, not with a bare tag nor with an order to the camera", async () => {
+    const { acts, sounds } = bench();
+    const sound = Promise.resolve({ samples: new Float32Array(1600), rate: 16_000 });
+    for (const words of ["LCV-213", "seat worn one side", "take a picture", "now"])
+      await acts.say(words, "heard", 0.9, sound);
+    expect(sounds).toEqual(["seat worn one side", "take a picture"]);
+  });
+
+  it("is not wanted where the device or the site says so", async () => {
+    const { store, acts } = bench();
+    const keeping = { clips: "none", days: 30 } as const;
+    store.happen({ is: "listed", valves: [], sites: [{ site: "north", name: "North", zone: "Etc/UTC", keeping }] });
+    expect(acts.keepsakes.wantsSound()).toBe(true);
+    await acts.start("LCV-213", "north");
+    expect(acts.keepsakes.wantsSound()).toBe(false);
+    await acts.start("LCV-213", "south");
+    expect(acts.keepsakes.wantsSound()).toBe(true);
+    acts.set({ keepSound: false });
+    expect(acts.keepsakes.wantsSound()).toBe(false);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { CardPhrase } from "../../../web/state/state.ts";
 import type { KeptJob } from "../../../web/storage/database.ts";
-import { backoffMs, bodyOf, fitting, judge } from "../../../web/sync/batch.ts";
+import { bodyOf, fitting, judge } from "../../../web/sync/batch.ts";
 
 const job = (id: string): KeptJob => ({ id, startedAt: "2026-03-04T09:00:00Z", delivery: "waiting" });
 const phrase = (id: string, text = "seat worn", of = "j"): CardPhrase => ({
@@ -64,14 +64,5 @@ describe("what a reply says", () => {
       is: "turned_down",
       problem: "too long",
     });
-  });
-});
-
-describe("backing off", () => {
-  it("doubles to a minute and never goes past it", () => {
-    expect(backoffMs(0, 1)).toBe(1000);
-    expect(backoffMs(3, 1)).toBe(8000);
-    expect(backoffMs(50, 1)).toBe(60_000);
-    expect(backoffMs(50, 0)).toBe(30_000);
   });
 });

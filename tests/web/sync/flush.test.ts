@@ -40,6 +40,7 @@ async function sending(texts: string[], answer: (sent: Sent, turn: number) => Re
     later: (work) => void later.push(work),
     now: () => "2026-03-04T09:41:00Z",
     chance: () => 0.5,
+    ticks: () => 0,
   });
   return { shelf, told, posts, later, flush };
 }

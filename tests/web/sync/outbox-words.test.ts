@@ -7,9 +7,22 @@ const at = "2026-03-04T09:41:00Z";
 it.each([
   [{ waiting: 0, refused: 0 }, "nothing waiting"],
   [{ waiting: 0, refused: 0, lastKeptAt: at }, "all kept by the server 09:41"],
-  [{ waiting: 2, refused: 0, lastKeptAt: at }, "2 waiting, last kept 09:41"],
+  [{ waiting: 2, refused: 0, lastKeptAt: at }, "2 waiting, last sent 09:41"],
   [{ waiting: 2, refused: 0, trouble: "no network to the server" }, "2 waiting, no network to the server"],
   [{ waiting: 0, refused: 1, lastKeptAt: at }, "1 refused by the server"],
+  [
+    { waiting: 9, clips: 2, photos: 1, refused: 0, lastKeptAt: at },
+    "12 waiting (9 phrases, 2 clips, 1 photo), last sent 09:41",
+  ],
+  [{ waiting: 0, clips: 0, photos: 2, refused: 0, lastKeptAt: at }, "2 waiting (2 photos), last sent 09:41"],
+  [
+    { waiting: 0, clips: 1, refused: 0, keepsakeTrouble: "the server is busy" },
+    "1 waiting (1 clip), the server is busy",
+  ],
+  [
+    { waiting: 1, refused: 0, lastKeptAt: at, full: true },
+    "1 waiting, last sent 09:41. This device is full: only words are kept until it has sent what waits.",
+  ],
 ])("says how far the words have come: %o", (outbox, words) => {
-  expect(outboxWords(outbox, clock)).toBe(words);
+  expect(outboxWords({ clips: 0, photos: 0, ...outbox }, clock)).toBe(words);
 });

@@ -1,6 +1,7 @@
 import type { Deeds } from "../../state/deeds.ts";
 import { standingAlert } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
+import { Camera } from "../camera/camera.tsx";
 import { Choose } from "./choose.tsx";
 import { Controls } from "./controls.tsx";
 import { JobOnBench } from "./job-on-bench.tsx";
@@ -11,7 +12,7 @@ export function Bench({ state, deeds }: { state: State; deeds: Deeds }) {
   const alert = standingAlert(state);
   return (
     <>
-      <main class={`bench${state.card ? "" : " bench-choosing"}`} inert={alert ? true : undefined}>
+      <main class={`bench${state.card ? "" : " bench-choosing"}`} inert={alert || state.camera ? true : undefined}>
         {state.card ? (
           <JobOnBench key={state.card.id} state={state} deeds={deeds} />
         ) : (
@@ -19,6 +20,8 @@ export function Bench({ state, deeds }: { state: State; deeds: Deeds }) {
         )}
         <Controls state={state} deeds={deeds} />
       </main>
+      {/* a place that is always there: what is drawn from nothing beside others is drawn twice, and opens twice */}
+      <div>{state.camera && <Camera state={state} deeds={deeds.keepsakes} />}</div>
       {alert && <StopScreen key={alert.phrase.id} alert={alert} deeds={deeds} />}
     </>
   );

@@ -11,6 +11,7 @@ import { dayOfJob, hazardsSaid, lastSaid, questionNow, valveAtHand, whatFollows 
 import type { CardPhrase, State } from "../../state/state.ts";
 import { clockHere } from "../../state/time-words.ts";
 import { outboxWords } from "../../sync/outbox-words.ts";
+import { PhotoStrip } from "../camera/photo-strip.tsx";
 import { BenchMenu } from "./menu.tsx";
 import { Understood } from "./understood.tsx";
 
@@ -51,6 +52,7 @@ export function JobOnBench({ state, deeds }: { state: State; deeds: Deeds }) {
       <div class="paper" ref={paper}>
         <div class="paper-column">
           <Understood state={state} deeds={deeds} />
+          <PhotoStrip state={state} deeds={deeds.keepsakes} />
           <details class={`cautions${last ? " cautions-short" : ""}`}>
             <summary>
               <b>Cautions</b> {STANDING_LINE}

@@ -1,3 +1,4 @@
+import { SoundChoice } from "../../parts/sound-choice.tsx";
 import { ThemeChoice } from "../../parts/theme-choice.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
@@ -55,6 +56,7 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           Read-back is {settings.readBack ? "on" : "off"}
           <small>Hazards are spoken either way.</small>
         </button>
+        <SoundChoice state={state} deeds={deeds} />
         <ThemeChoice settings={settings} deeds={deeds} />
         {sites.length > 0 && (
           <label class="menu-site">

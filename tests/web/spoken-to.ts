@@ -1,0 +1,47 @@
+import type { Page } from "playwright-core";
+
+/**
+ * Gives a page an ear for the test to speak into, before it is opened: a headless browser has no speech service. The
+ * microphone beside it is the browser's own, which beeps. No voice reads back, or the ear would be shut while it speaks.
+ */
+export async function withVoice(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    class Spoken {
+      static latest: Spoken | undefined;
+      onstart: (() => void) | null = null;
+      onend: (() => void) | null = null;
+      onresult: ((event: object) => void) | null = null;
+      running = false;
+      start() {
+        Spoken.latest = this;
+        this.running = true;
+        this.onstart?.();
+      }
+      stop() {
+        if (this.running) this.onend?.();
+        this.running = false;
+      }
+      abort() {
+        this.stop();
+      }
+      hear(transcript: string) {
+        const result = { isFinal: true, length: 1, 0: { transcript, confidence: 0.9 } };
+        this.onresult?.({ resultIndex: 0, results: [result] });
+      }
+    }
+    Object.assign(globalThis, { SpeechRecognition: Spoken, webkitSpeechRecognition: Spoken });
+    Object.defineProperty(globalThis, "speechSynthesis", { value: undefined });
+  });
+}
+
+/** Says words into the open ear. */
+export async function hear(page: Page, words: string): Promise<void> {
+  await page.waitForFunction(() => {
+    const { SpeechRecognition } = globalThis as unknown as { SpeechRecognition: { latest?: { running: boolean } } };
+    return SpeechRecognition.latest?.running;
+  });
+  await page.evaluate((said) => {
+    const named = globalThis as unknown as { SpeechRecognition: { latest: { hear(words: string): void } } };
+    named.SpeechRecognition.latest.hear(said);
+  }, words);
+}
