@@ -80,29 +80,31 @@ export function Camera({ state, deeds }: { state: State; deeds: KeepsakeDeeds })
           Shut
         </button>
         <Light camera={camera} />
-        {camera.ready ? (
+        {camera.ready && (
           <button type="button" class="glove" onClick={() => setCount(count === undefined ? TIMER_S : undefined)}>
             {count === undefined ? `In ${TIMER_S} s` : "Wait"}
           </button>
-        ) : (
-          <label class="glove">
-            From the device
-            <input
-              class="unseen"
-              type="file"
-              accept="image/*"
-              capture="environment"
-              onChange={(event: Event) => {
-                const file = (event.target as HTMLInputElement).files?.[0];
-                if (file) void keep(() => pictureIn(file));
-              }}
-            />
-          </label>
         )}
       </div>
-      <button type="button" ref={bar} class="shutter" aria-disabled={camera.ready ? "false" : "true"} onClick={take}>
-        Take it
-      </button>
+      {camera.trouble ? (
+        <label class="shutter">
+          From the device
+          <input
+            class="unseen"
+            type="file"
+            accept="image/*"
+            capture="environment"
+            onChange={(event: Event) => {
+              const file = (event.target as HTMLInputElement).files?.[0];
+              if (file) void keep(() => pictureIn(file));
+            }}
+          />
+        </label>
+      ) : (
+        <button type="button" ref={bar} class="shutter" aria-disabled={camera.ready ? "false" : "true"} onClick={take}>
+          Take it
+        </button>
+      )}
     </div>
   );
 }
