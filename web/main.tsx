@@ -40,9 +40,11 @@ async function open(): Promise<void> {
       const room = roomOn({
         estimate: navigator.storage?.estimate?.bind(navigator.storage),
         letGo: keepsakes.letGo,
+        setReserve: keepsakes.setReserve,
+        giveUpReserve: keepsakes.giveUpReserve,
         tell: (full) => store.happen({ is: "outbox", outbox: { full } }),
       });
-      return { shelf: shelfOn(db, room.write), keepsakes, room, enrolment: enrolmentOn(db) };
+      return { shelf: shelfOn(db, room.writeWords), keepsakes, room, enrolment: enrolmentOn(db) };
     },
     (problem: unknown) => {
       const why = problem instanceof Error ? problem.message : String(problem);
@@ -51,7 +53,7 @@ async function open(): Promise<void> {
         notice: `This browser lets the page keep nothing (${why}). Words are lost when the page closes unless the server has them.`,
       });
       const keepsakes = noKeepsakes(why);
-      const room = roomOn({ letGo: keepsakes.letGo, tell: () => {} });
+      const room = roomOn({ ...keepsakes, tell: () => {} });
       return { shelf: noShelf(why), keepsakes, room, enrolment: noEnrolmentShelf };
     },
   );
@@ -79,7 +81,11 @@ async function open(): Promise<void> {
     ...sending,
     shelf,
     post: postPhrases,
-    delivered: () => void sendKeepsakes(),
+    delivered() {
+      void sendKeepsakes();
+      // what words had to take of it while there was no network
+      void opened.keepsakes.setReserve();
+    },
     alone: (work) => navigator.locks.request("handsfull-outbox", work),
   });
 
@@ -180,6 +186,7 @@ async function open(): Promise<void> {
   if (left) void acts.recall();
   // asks the browser not to clear the words away when the disk runs short; a refusal changes nothing else
   void navigator.storage?.persist?.();
+  void opened.keepsakes.setReserve();
   registerWorker((how) => {
     takeOver = how;
     store.happen({ is: "newer" });

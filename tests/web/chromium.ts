@@ -30,6 +30,8 @@ export interface Device {
   page: Page;
   /** what the page complained of: errors, and anything the content policy blocked */
   complaints: string[];
+  /** gives the pages of an address so much room on the disk; to be said before they write anything */
+  room(address: string, bytes: number): Promise<void>;
   close(): Promise<void>;
   /** SIGKILL to every process of this browser: no chance to finish anything */
   kill(): Promise<void>;
@@ -70,6 +72,10 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
     context,
     page,
     complaints,
+    async room(address, quotaSize) {
+      const { origin } = new URL(address);
+      await (await context.newCDPSession(page)).send("Storage.overrideQuotaForOrigin", { origin, quotaSize });
+    },
     async close() {
       await context.close();
       if (!making.profile) await rm(profile, { recursive: true, force: true });

@@ -1,6 +1,6 @@
 import type { Encoded, Sound } from "../speech/clip.ts";
 import type { KeepsakeShelf } from "../storage/keepsake-shelf.ts";
-import { type Room, STORE_FULL } from "../storage/room.ts";
+import type { Room } from "../storage/room.ts";
 import type { Answer } from "../sync/ask.ts";
 import type { CardKeepsake } from "./keepsake.ts";
 import { lastFinding } from "./seen.ts";
@@ -11,7 +11,7 @@ import { instantHere } from "./time-words.ts";
 /** What keeping sound and photographs needs from the rooms that touch the world. */
 export interface KeepsakeHands {
   shelf: Pick<KeepsakeShelf, "keep" | "bytes" | "ofJob">;
-  room: Room;
+  room: Pick<Room, "write">;
   encode(sound: Sound): Promise<Encoded | undefined>;
   fetchPhoto(id: string): Promise<Answer<Blob>>;
   counts(): Promise<Partial<Outbox>>;
@@ -55,7 +55,6 @@ export function keepsakeDeeds(store: Store, hands: KeepsakeHands): KeepsakeDeeds
 
   /** Shown after it is on the disk, and not before. */
   async function keep(row: CardKeepsake, bytes: ArrayBuffer): Promise<void> {
-    if (!(await hands.room.hasFor(bytes.byteLength))) throw new Error(STORE_FULL);
     await hands.room.write(bytes.byteLength, () => hands.shelf.keep(row, bytes));
     store.happen({ is: "keepsake", keepsake: row });
     store.happen({ is: "outbox", outbox: await hands.counts() });

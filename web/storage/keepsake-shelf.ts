@@ -18,7 +18,14 @@ export interface KeepsakeShelf {
    * are free. What was not sent is never touched. Gives how many bytes it let go of.
    */
   letGo(wanted: number): Promise<number>;
+  /** Sets room aside that only words may have: some thousand phrases. Whether there was room for it. */
+  setReserve(): Promise<boolean>;
+  /** Gives it up; false where it was given up before. */
+  giveUpReserve(): Promise<boolean>;
 }
+
+const RESERVE = "set aside for words";
+const RESERVE_BYTES = 1_000_000;
 
 export function keepsakesOn(db: Database): KeepsakeShelf {
   return {
@@ -71,6 +78,24 @@ export function keepsakesOn(db: Database): KeepsakeShelf {
       }
       await tx.done;
       return freed;
+    },
+    async setReserve() {
+      if (await db.count("bytes", RESERVE)) return true;
+      // what is alike the store squeezes, and it would hold no place
+      const bytes = new Uint8Array(RESERVE_BYTES);
+      for (let at = 0; at < bytes.length; at += 50_000) crypto.getRandomValues(bytes.subarray(at, at + 50_000));
+      try {
+        await db.put("bytes", bytes.buffer, RESERVE);
+        return true;
+      } catch {
+        // the store is too full for it already: words have what is left
+        return false;
+      }
+    },
+    async giveUpReserve() {
+      if (!(await db.count("bytes", RESERVE))) return false;
+      await db.delete("bytes", RESERVE);
+      return true;
     },
   };
 }

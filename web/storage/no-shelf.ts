@@ -113,5 +113,11 @@ export function noKeepsakes(why: string): KeepsakeShelf {
     async letGo() {
       return 0;
     },
+    async setReserve() {
+      return true;
+    },
+    async giveUpReserve() {
+      return false;
+    },
   };
 }

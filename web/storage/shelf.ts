@@ -46,7 +46,7 @@ function valveKey({ tag, site }: { tag: string; site?: string }): string {
 }
 
 /** `write`: around every writing of words, which must find room before anything else does. */
-export function shelfOn(db: Database, write: Room["write"] = (_bytes, put) => put()): Shelf {
+export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()): Shelf {
   async function job(id: string) {
     const row = await db.get("jobs", id);
     if (!row) return undefined;
@@ -56,7 +56,7 @@ export function shelfOn(db: Database, write: Room["write"] = (_bytes, put) => pu
   return {
     job,
     async keepJob(card) {
-      await write(JSON.stringify(card).length, async () => {
+      await write(async () => {
         const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
         await Promise.all([
           tx.objectStore("jobs").put({ ...card, delivery: "waiting" }),
@@ -66,7 +66,7 @@ export function shelfOn(db: Database, write: Room["write"] = (_bytes, put) => pu
       });
     },
     async keepPhrase(phrase) {
-      await write(phrase.text.length, async () => {
+      await write(async () => {
         const tx = db.transaction("phrases", "readwrite", STRICT);
         await Promise.all([tx.store.put({ ...phrase, delivery: "waiting", problem: undefined }), tx.done]);
       });

@@ -13,7 +13,8 @@ export function outboxWords(outbox: Outbox, clock: (instant: string) => string):
   const sentences = trouble !== undefined && /^[A-Z]/.test(trouble) ? [trouble] : [];
   if (trouble !== undefined && !sentences.length) parts.push(trouble);
   else if (!trouble && waiting && lastKeptAt) parts.push(`last sent ${clock(lastKeptAt)}`);
-  if (outbox.full) sentences.push("This device is full: only words are kept until it has sent what waits.");
+  // once all of it was sent, room is made when it is wanted
+  if (outbox.full && waiting) sentences.push("This device is full: only words are kept until it has sent what waits.");
   return [parts.join(", "), ...sentences].join(". ");
 }
 

@@ -16,7 +16,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
   const keepsakes: KeepsakeDeeds = {
     ...keepsakeDeeds(store, {
       shelf: { keep: async () => {}, bytes: async () => undefined, ofJob: async () => [] },
-      room: { write: (_bytes, put) => put(), hasFor: async () => true },
+      room: { write: (_bytes, put) => put() },
       encode: async () => undefined,
       fetchPhoto: async () => ({ ok: false, status: 0, problem: "no network" }),
       counts: async () => ({}),
