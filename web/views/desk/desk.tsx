@@ -1,4 +1,4 @@
-import type { JobSummary, Site } from "../../../core/index.ts";
+import type { JobSummary, Keeping, Site } from "../../../core/index.ts";
 import { DayPicker } from "../../parts/day-picker.tsx";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
@@ -10,6 +10,7 @@ import type { State } from "../../state/state.ts";
 import { dayWords, todayHere } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
 import { JobTicket } from "./job-ticket.tsx";
+import { KeepingForm } from "./keeping-form.tsx";
 
 export interface DeskProps {
   route: { screen: "desk"; site?: string; day?: string };
@@ -19,7 +20,7 @@ export interface DeskProps {
 
 /** The jobs of one day at one site, what can hurt first. */
 export function Desk({ route, state, deeds }: DeskProps) {
-  const [sites] = useAnswer<{ sites: (Site & { today: string })[] }>("/api/sites");
+  const [sites, againSites] = useAnswer<{ sites: (Site & { today: string; keeping: Keeping })[] }>("/api/sites");
   const known = sites?.ok ? sites.value.sites : [];
   const site = route.site ?? "";
   const day = route.day ?? todayAt(known.filter((one) => !site || one.site === site));
@@ -67,6 +68,12 @@ export function Desk({ route, state, deeds }: DeskProps) {
       ) : (
         <p class="none">No jobs on {dayWords(day)}.</p>
       )}
+      <div>
+        {may(state, "set_up") &&
+          known
+            .filter((one) => one.site === site)
+            .map((one) => <KeepingForm key={one.site} site={one} kept={againSites} />)}
+      </div>
     </DeskFrame>
   );
 }
