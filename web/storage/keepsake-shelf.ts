@@ -10,8 +10,11 @@ export interface KeepsakeShelf {
   bytes(id: string): Promise<ArrayBuffer | undefined>;
   /** all of a job, in the order taken */
   ofJob(job: string): Promise<CardKeepsake[]>;
-  /** the oldest that waits and whose phrase, or job, the server has: nothing goes before what it belongs to */
-  toSend(): Promise<{ row: CardKeepsake; bytes: ArrayBuffer } | undefined>;
+  /**
+   * The oldest that waits, is not in `but`, and whose phrase, or job, the server has: nothing goes before what it
+   * belongs to.
+   */
+  toSend(but?: { has(id: string): boolean }): Promise<{ row: CardKeepsake; bytes: ArrayBuffer } | undefined>;
   mark(id: string, delivery: CardKeepsake["delivery"], problem?: string): Promise<CardKeepsake | undefined>;
   /**
    * Lets go of bytes that the server has: sound first, the oldest first, then photographs, until `wanted` bytes or more
@@ -40,12 +43,13 @@ export function keepsakesOn(db: Database): KeepsakeShelf {
     },
     bytes: (id) => db.get("bytes", id),
     ofJob: (job) => db.getAllFromIndex("keepsakes", "job", job),
-    async toSend() {
+    async toSend(but) {
       const tx = db.transaction(["keepsakes", "bytes", "phrases", "jobs"]);
       // by id, which ascends with time
       let cursor = await tx.objectStore("keepsakes").index("delivery").openCursor("waiting");
       for (; cursor; cursor = await cursor.continue()) {
         const row = cursor.value;
+        if (but?.has(row.id)) continue;
         const belongs = row.phrase
           ? await tx.objectStore("phrases").get(row.phrase)
           : await tx.objectStore("jobs").get(row.job);

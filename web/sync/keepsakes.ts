@@ -17,18 +17,27 @@ export interface SendingKeepsakes extends RoundHands {
   now(): string;
 }
 
+const MOST_STUCK = 3;
+
 /**
  * Makes what sends sound and photographs, each after the words it belongs to, one at a time and the oldest first. Each
  * is sent whole until the server answers for it; the id was made here, so the server keeps once what it gets twice.
  */
 export function keepsakeSender(at: SendingKeepsakes): () => Promise<void> {
   async function sendAll(): Promise<Trouble | undefined> {
+    const stuck = new Map<string, Trouble>();
     for (;;) {
-      const next = await at.shelf.toSend();
-      if (!next) return undefined;
+      const next = await at.shelf.toSend(stuck);
+      if (!next) return [...stuck.values()].at(-1);
       const { row, bytes } = next;
-      const verdict = judgeKeepsake(await at.put(addressOf(row), bytes, row.type));
-      if (verdict.is === "later") return verdict.trouble;
+      const reply = await at.put(addressOf(row), bytes, row.type);
+      const verdict = judgeKeepsake(reply);
+      if (verdict.is === "later") {
+        // what breaks the server may be this one alone: a few others are tried before the round is given up
+        if (reply.status !== 500 || stuck.size >= MOST_STUCK) return verdict.trouble;
+        stuck.set(row.id, verdict.trouble);
+        continue;
+      }
       const marked = await at.shelf.mark(row.id, verdict.is, verdict.problem);
       if (verdict.is === "kept") await at.setLastKeptAt(at.now());
       if (marked) at.tell({ is: "keepsake", keepsake: marked });

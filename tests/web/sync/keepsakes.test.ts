@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
-import { judgeKeepsake } from "../../../web/sync/keepsakes.ts";
+import type { CardKeepsake } from "../../../web/state/keepsake.ts";
+import type { Happening } from "../../../web/state/next.ts";
+import { judgeKeepsake, keepsakeSender } from "../../../web/sync/keepsakes.ts";
 
 it.each([
   [{ status: 200, body: { id: "a", status: "stored" } }, { is: "kept" }],
@@ -39,4 +41,44 @@ it.each([
   ],
 ])("what became of one that was sent: %o is %o", (reply, verdict) => {
   expect(judgeKeepsake(reply)).toEqual(verdict);
+});
+
+it("one that breaks the server does not hold up those behind it", async () => {
+  const rows = new Map(
+    ["a", "b", "c"].map((id): [string, CardKeepsake] => [
+      id,
+      { id, kind: "photo", job: "j", at: "", type: "image/jpeg", size: 1, delivery: "waiting" },
+    ]),
+  );
+  const told: Happening[] = [];
+  const asked: string[] = [];
+  const send = keepsakeSender({
+    shelf: {
+      async toSend(but) {
+        const row = [...rows.values()].find((one) => one.delivery === "waiting" && !but?.has(one.id));
+        return row && { row, bytes: new ArrayBuffer(1) };
+      },
+      async mark(id, delivery) {
+        const row = rows.get(id);
+        if (row) rows.set(id, { ...row, delivery });
+        return rows.get(id);
+      },
+    },
+    counts: async () => ({}),
+    async put(address) {
+      asked.push(address.replace(/\?.*/, ""));
+      return address.includes("/a?") ? { status: 500, body: {} } : { status: 200, body: { status: "stored" } };
+    },
+    setLastKeptAt: async () => {},
+    tell: (now) => void told.push(now),
+    now: () => "2026-03-04T09:41:00Z",
+    alone: (work) => work(),
+    later: () => {},
+    chance: () => 0.5,
+    ticks: () => 0,
+  });
+  await send();
+  expect(asked).toEqual(["/api/photos/a", "/api/photos/b", "/api/photos/c"]);
+  expect([...rows.values()].map((row) => row.delivery)).toEqual(["waiting", "kept", "kept"]);
+  expect(told).toContainEqual({ is: "outbox", outbox: { keepsakeTrouble: "the server has trouble (500)" } });
 });
