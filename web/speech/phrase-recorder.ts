@@ -25,18 +25,21 @@ export function phraseRecorder(): PhraseRecorder | undefined {
   let current: Stretch | undefined;
   let before: Stretch | undefined;
   let timer: ReturnType<typeof setInterval> | undefined;
+  /** the microphone takes its time: it may come for an opening that was shut meanwhile */
+  let turn = 0;
 
-  async function begin(): Promise<void> {
+  async function begin(mine: number): Promise<void> {
+    let came: MediaStream;
     try {
-      stream ??= await navigator.mediaDevices.getUserMedia({ audio: true });
+      came = await navigator.mediaDevices.getUserMedia({ audio: true });
     } catch {
       // without a microphone there is no sound to keep; the ear itself says what is wrong with it
-      wanted = false;
+      if (mine === turn) wanted = false;
       return;
     }
-    if (!wanted) return release();
-    if (current) return;
-    current = record(stream);
+    if (mine !== turn) return leave(came);
+    stream = came;
+    current = record(came);
     timer = setInterval(() => {
       if (!stream) return;
       before = current;
@@ -49,7 +52,7 @@ export function phraseRecorder(): PhraseRecorder | undefined {
     clearInterval(timer);
     current?.stop();
     current = before = undefined;
-    for (const track of stream?.getTracks() ?? []) track.stop();
+    if (stream) leave(stream);
     stream = undefined;
   }
 
@@ -57,10 +60,11 @@ export function phraseRecorder(): PhraseRecorder | undefined {
     open() {
       if (wanted) return;
       wanted = true;
-      void begin();
+      void begin(++turn);
     },
     close() {
       wanted = false;
+      turn++;
       release();
     },
     async cut() {
@@ -78,6 +82,10 @@ export function phraseRecorder(): PhraseRecorder | undefined {
       return samples.length ? { samples: withoutSilence(samples), rate: RATE } : undefined;
     },
   };
+}
+
+function leave(stream: MediaStream): void {
+  for (const track of stream.getTracks()) track.stop();
 }
 
 const RATE = 16_000;

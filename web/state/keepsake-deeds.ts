@@ -66,7 +66,9 @@ export function keepsakeDeeds(store: Store, hands: KeepsakeHands): KeepsakeDeeds
     async keepClip(phrase, coming) {
       try {
         const sound = await coming;
-        if (!sound || !wantsSound()) return;
+        // words that are on no device say so themselves, and their sound is not kept without them
+        const words = store.state().phrases.find((one) => one.id === phrase.id);
+        if (!sound || !wantsSound() || words?.delivery === "not_kept") return;
         const clip = await hands.encode(sound);
         if (!clip) return;
         const { id: said, job, saidAt: at } = phrase;
