@@ -68,10 +68,15 @@ async function open(): Promise<void> {
     chance: Math.random,
     ticks: () => performance.now(),
   };
+  const countKeepsakes = async () => {
+    // the count of words is told by who sends words: theirs may have grown since this one was begun
+    const { waiting: _, ...others } = await shelf.counts();
+    return others;
+  };
   const sendKeepsakes = keepsakeSender({
     ...sending,
     shelf: opened.keepsakes,
-    counts: shelf.counts,
+    counts: countKeepsakes,
     put: putKeepsake,
     setLastKeptAt: shelf.setLastKeptAt,
     // a lock of their own: a photograph on a weak link must not hold up words
@@ -124,7 +129,7 @@ async function open(): Promise<void> {
     room: opened.room,
     encode: encodeClip,
     fetchPhoto: (id) => fetchBytes(`/api/photos/${encodeURIComponent(id)}`),
-    counts: shelf.counts,
+    counts: countKeepsakes,
     flush: () => void sendKeepsakes(),
     speak: speaking.say,
     newId: () => uuid7(),

@@ -126,7 +126,7 @@ export function next(state: State, now: Happening): State {
     case "ear":
       return { ...state, ear: { ...state.ear, ...now.ear } };
     case "outbox":
-      return { ...state, outbox: { ...state.outbox, ...now.outbox } };
+      return { ...state, outbox: notFewer({ ...state.outbox, ...now.outbox }, state.phrases) };
   }
 }
 
@@ -152,6 +152,12 @@ function bare(state: State): State {
     stray: undefined,
     notice: undefined,
   };
+}
+
+/** A count that was begun before the last words were on the device has missed them. */
+function notFewer(outbox: Outbox, phrases: readonly CardPhrase[]): Outbox {
+  const keeping = phrases.filter((one) => one.delivery === "keeping").length;
+  return { ...outbox, waiting: Math.max(outbox.waiting, keeping) };
 }
 
 function each(state: State, ids: string[], change: (one: CardPhrase) => CardPhrase): State {

@@ -30,6 +30,20 @@ describe("the store", () => {
     expect(lastSaid(state)?.phrase.id).toBe("b");
   });
 
+  it("never says that all is kept while a phrase is still being kept, whatever was counted before it", () => {
+    const counted = { waiting: 0, clips: 0, photos: 0, refused: 0 };
+    const said: Happening[] = [
+      { is: "started", card },
+      { is: "said", phrase: phrase("a", "seat worn") },
+    ];
+    expect(run(...said, { is: "outbox", outbox: counted }).outbox.waiting).toBe(1);
+    const sent: Happening[] = [
+      { is: "on_device", id: "a" },
+      { is: "delivered", ids: ["a"] },
+    ];
+    expect(run(...said, ...sent, { is: "outbox", outbox: counted }).outbox.waiting).toBe(0);
+  });
+
   it("shows a phrase as kept on the device only after the device said so", () => {
     const said: Happening[] = [
       { is: "started", card },
