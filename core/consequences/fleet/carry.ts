@@ -101,7 +101,9 @@ export function carryList(
       if (seals && isSoft(part, family)) continue;
       const line = at(part);
       line.likely += found / record.jobs;
-      line.reasons.push(`replaced ${found} times in ${record.jobs} jobs on like valves`);
+      line.reasons.push(
+        `replaced ${found === 1 ? "once" : `${found} times`} in ${record.jobs === 1 ? "1 job" : `${record.jobs} jobs`} on like valves`,
+      );
     }
   }
 
@@ -182,13 +184,20 @@ function countKit(
   });
 }
 
+/** "none covers it": how many more are enough. */
+function covering(extra: number): string {
+  return extra === 0 ? "none more is enough" : extra === 1 ? "1 more is enough" : `${extra} more are enough`;
+}
+
 function told({ part, family, size_in, count, likely, tags, reasons }: Line): CarryLine {
   const extra = poissonCovering(likely, CONFIDENCE);
   const named = [...tags];
   const some = named.length > 4 ? `${named.slice(0, 4).join(", ")} and ${named.length - 4} more` : named.join(", ");
   const why = [
     count > 0 ? `${count} for certain (${some})` : "none for certain",
-    likely > 0 ? `${figure(likely)} more to be expected (${mostGiven(reasons)}), ${extra} cover it 19 times in 20` : "",
+    likely > 0
+      ? `${figure(likely)} more to be expected (${mostGiven(reasons)}), ${covering(extra)} 19 times in 20`
+      : "",
   ];
   return {
     part,

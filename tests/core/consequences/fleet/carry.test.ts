@@ -119,6 +119,17 @@ describe("what to carry", () => {
     expect(seat?.carry).toBe(poissonCovering(20 * chance, 0.95));
     expect(seat?.why).toContain("worn at 5 of 20 looks");
   });
+  test("says counts as a person would: once, one job, none more", () => {
+    const often = Array.from({ length: 20 }, (_, n) =>
+      recorded(`PV-${n}`, [
+        job("2025-09-01", worked("replaced", "kit"), found("seat", "ok"), ...(n ? [] : [worked("replaced", "plug")])),
+      ]),
+    );
+    const plug = list(often).lines.find((line) => line.part === "plug");
+    expect(plug?.why).toContain("replaced once in 20 jobs on like valves");
+    const said = list([...often, recorded("PV-99", [job("2025-09-01", worked("replaced", "kit"))])]).lines;
+    expect(said.map((line) => line.why).join()).not.toMatch(/\b(1 times|0 cover|1 cover it|1 jobs)\b/);
+  });
   test("a reversible seat on its first side is turned over: none is carried; on its second it may be needed", () => {
     const dump: Valve = { family: "balanced_dump", size_in: 2 };
     const first = recorded("LCV-1", [job("2025-08-01", worked("replaced", "seals"), worked("replaced", "seat"))], dump);
