@@ -6,6 +6,7 @@ export { convert, type DoesNotConvert } from "./compute/convert.ts";
 export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./compute/leakage-limit.ts";
 export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";
 export { type BoltingPlan, boltingPlans } from "./consequences/bolting.ts";
+export { DOUBT_BELOW, doubtfulPhrases, isDoubtful, markDoubtful } from "./consequences/doubt.ts";
 export { carryList } from "./consequences/fleet/carry.ts";
 export { exportLines } from "./consequences/fleet/export.ts";
 export type { RecordedValve } from "./consequences/fleet/recorded.ts";

@@ -32,7 +32,7 @@ export function layOut(
 function asSaidToday(valve: Valve, entries: readonly Entry[]): Valve {
   let known = valve;
   for (const entry of entries) {
-    if (entry.type !== "valve") continue;
+    if (entry.type !== "valve" || entry.doubtful) continue;
     const { size_in, acts, service } = entry;
     known = {
       ...known,

@@ -1,6 +1,7 @@
 import type { Condition, Part, Work } from "../shapes/codes.ts";
 import type { Entry, Finding, WorkEntry } from "../shapes/entry.ts";
 import type { Family, PastJob } from "../shapes/valve.ts";
+import { reckonable } from "./doubt.ts";
 import { reaches } from "./parts.ts";
 
 /** One job on this valve: an earlier one, or today's, which is the last. */
@@ -20,12 +21,10 @@ export interface Visit {
 export function inOrder(history: readonly PastJob[], entries: readonly Entry[], on: string): Visit[] {
   const past = history.filter((job) => job.on <= on);
   past.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : byContent(a, b)));
-  return [...past, { on, entries }].map((job, at) => ({
-    on: job.on,
-    entries: job.entries,
-    faults: job.entries.filter(isFault),
-    at,
-  }));
+  return [...past, { on, entries }].map((job, at) => {
+    const counting = reckonable(job.entries);
+    return { on: job.on, entries: counting, faults: counting.filter(isFault), at };
+  });
 }
 
 /** What was only looked at comes before what was worked on, as a technician would do it. */

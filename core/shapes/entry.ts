@@ -25,6 +25,8 @@ const origin = {
   resolved: z.enum(PARTS).optional(),
   /** true where `resolved` was inferred, not said */
   assumed: z.literal(true).optional(),
+  /** true where the phrase was heard doubtfully and nobody has said yet that it was heard right */
+  doubtful: z.literal(true).optional(),
 };
 
 const count = z.number().int().min(1).optional();

@@ -97,7 +97,7 @@ export async function keepReading(
 /** A job's phrases in the order said, each with its newest correction in place. */
 export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; site: string }) {
   const said = await tx
-    .select({ id: phrases.id, text: phrases.text, saidAt: phrases.saidAt })
+    .select({ id: phrases.id, text: phrases.text, saidAt: phrases.saidAt, confidence: phrases.confidence })
     .from(phrases)
     .where(and(eq(phrases.site, job.site), eq(phrases.job, job.id)))
     .orderBy(asc(phrases.saidAt), asc(phrases.id));
@@ -107,7 +107,11 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
     .where(and(eq(corrections.site, job.site), eq(corrections.job, job.id)))
     .orderBy(asc(corrections.madeAt), asc(corrections.id));
   const newest = new Map(later.map((one) => [one.phrase, one.text ?? ""]));
-  return said.map((one) => ({ ...one, text: newest.get(one.id) ?? one.text }));
+  return said.map((one) => {
+    const text = newest.get(one.id);
+    // what a person wrote in its place is not in doubt
+    return text === undefined ? one : { ...one, text, confidence: null };
+  });
 }
 
 async function writePhrases(tx: Tx, job: JobRow, reader: string, reading: JobReading, from: number): Promise<void> {

@@ -1,9 +1,20 @@
-import { byValve, type Entry, type Listening, listen, type PhraseReading, startListening } from "../../core/index.ts";
+import {
+  byValve,
+  doubtfulPhrases,
+  type Entry,
+  type Listening,
+  listen,
+  markDoubtful,
+  type PhraseReading,
+  startListening,
+} from "../../core/index.ts";
 
 /** A phrase as it is to be read: with its correction in place, or "" where it was struck. */
 export interface Said {
   id: string;
   text: string;
+  /** how sure the recogniser was of the words, where they were heard */
+  confidence?: number | null;
 }
 
 /** An entry that stands, with the valve it belongs to ("" where none was named). */
@@ -27,7 +38,8 @@ export function readOn(before: JobReading, more: readonly Said[], tag: string | 
   let heard = before.heard;
   for (const { text } of more) heard = listen(heard, text);
   const said = [...before.said, ...more];
-  const standing = byValve(heard.entries, tag).flatMap((stretch) =>
+  const doubtful = doubtfulPhrases(heard.phrases, (phrase) => said[phrase]?.confidence ?? undefined);
+  const standing = byValve(markDoubtful(heard.entries, doubtful), tag).flatMap((stretch) =>
     stretch.entries.map((entry) => ({
       tag: stretch.tag ?? "",
       entry,

@@ -35,8 +35,10 @@ export async function deliver(
     const kept = await keepPhrases(tx, sentPhrases, sentJobs, who);
     const read = new Map<string, Remembered>();
     for (const [job, added] of kept.added) {
+      if (kept.confirmed.has(job)) continue;
       read.set(job.id, await keepReading(tx, job, given.recent.get(job.id), added));
     }
+    for (const job of kept.confirmed) read.set(job.id, await keepReading(tx, job));
     return { answer: { results: await withReadings(tx, kept.results, read.values()), jobs: jobResults }, read };
   });
   // only now: before COMMIT it might not have happened
@@ -88,7 +90,10 @@ const sameJob = (row: JobRow, job: JobRead) =>
 
 interface KeptPhrases {
   results: PhraseResult[];
-  added: Map<JobRow, { id: string; text: string; saidAt: string }[]>;
+  /** the phrases stored now, of each job that has to be read again */
+  added: Map<JobRow, { id: string; text: string; saidAt: string; confidence: number | null }[]>;
+  /** jobs in which a phrase heard doubtfully has been confirmed: those are read again whole */
+  confirmed: Set<JobRow>;
 }
 
 async function keepPhrases(
@@ -108,7 +113,7 @@ async function keepPhrases(
     good.map((one) => one.id).filter((id) => !fresh.has(id)),
   );
   const refusedJobs = new Map(sentJobs.flatMap((one) => (one.ok ? [] : [[one.id, one.problem] as const])));
-  const kept: KeptPhrases = { results: [], added: new Map() };
+  const kept: KeptPhrases = { results: [], added: new Map(), confirmed: new Set() };
   for (const one of sent) {
     if (!one.ok) {
       kept.results.push(refused(one.id, one.problem));
@@ -117,18 +122,36 @@ async function keepPhrases(
     const phrase = one.value;
     const before = known.get(phrase.id);
     const job = owners.get(phrase.job);
-    if (before) kept.results.push(alreadyThere(before, phrase));
-    else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, refusedJobs.get(phrase.job))));
+    if (before) {
+      const result = alreadyThere(before, phrase);
+      kept.results.push(result);
+      if (result.status === "known" && job && (await raise(tx, before.confidence, phrase))) kept.confirmed.add(job);
+    } else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, refusedJobs.get(phrase.job))));
     else {
       // the same id again further on in this request is judged against this one
-      known.set(phrase.id, { text: phrase.text, job: job.id });
+      known.set(phrase.id, { text: phrase.text, job: job.id, confidence: phrase.confidence ?? null });
       const added = kept.added.get(job) ?? [];
-      added.push({ id: phrase.id, text: phrase.text, saidAt: phrase.moment.utc });
+      added.push({
+        id: phrase.id,
+        text: phrase.text,
+        saidAt: phrase.moment.utc,
+        confidence: phrase.confidence ?? null,
+      });
       kept.added.set(job, added);
       kept.results.push({ id: phrase.id, status: "stored", entries: [], unread: [] });
     }
   }
   return kept;
+}
+
+/**
+ * A phrase sent again with more confidence than before was confirmed by who said it. It only rises: a repeat that
+ * arrives late must not bring a doubt back.
+ */
+async function raise(tx: Tx, before: number | null, { id, confidence }: PhraseRead): Promise<boolean> {
+  if (before === null || confidence === undefined || confidence <= before) return false;
+  await tx.update(phrases).set({ confidence }).where(eq(phrases.id, id));
+  return true;
 }
 
 /** Inserts every phrase whose id is new and whose job is known, the first of each id; returns the ids inserted. */
@@ -221,10 +244,12 @@ async function jobsById(tx: Tx, ids: readonly string[]): Promise<Map<string, Job
   return new Map((await tx.select().from(jobs).where(where)).map((row) => [row.id, row]));
 }
 
-async function phrasesById(tx: Tx, ids: readonly string[]): Promise<Map<string, { text: string; job: string }>> {
+type Known = Pick<typeof phrases.$inferSelect, "text" | "job" | "confidence">;
+
+async function phrasesById(tx: Tx, ids: readonly string[]): Promise<Map<string, Known>> {
   if (ids.length === 0) return new Map();
   const rows = await tx
-    .select({ id: phrases.id, text: phrases.text, job: phrases.job })
+    .select({ id: phrases.id, text: phrases.text, job: phrases.job, confidence: phrases.confidence })
     .from(phrases)
     .where(inArray(phrases.id, [...new Set(ids)]));
   return new Map(rows.map((row) => [row.id, row]));
