@@ -8,6 +8,7 @@ import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
 import { Bench } from "./views/bench/bench.tsx";
+import { HearingScreen } from "./views/bench/hearing-screen.tsx";
 
 const DESK: Room<typeof import("./views/desk-room.ts")> = { load: () => import("./views/desk-room.ts") };
 const PEOPLE: Room<typeof import("./views/people-room.ts")> = { load: () => import("./views/people-room.ts") };
@@ -29,6 +30,8 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
   switch (route.screen) {
     case "bench":
       return <Bench {...all} />;
+    case "hearing":
+      return <HearingScreen {...all} />;
     case "desk":
       return (
         <Arriving
@@ -131,6 +134,7 @@ function titleOf(state: State): string {
   const { route } = state;
   const names = {
     bench: valveAtHand(state).tag ?? "Bench",
+    hearing: "Talking",
     desk: "Jobs",
     job: "Job",
     report: "Report",

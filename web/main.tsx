@@ -5,12 +5,17 @@ import { encodeClip } from "./speech/clip.ts";
 import { ear } from "./speech/ear.ts";
 import { phraseRecorder } from "./speech/phrase-recorder.ts";
 import { browserRecognition } from "./speech/recognition.ts";
+import { markEndOfSpeech, measureToTone } from "./speech/speed.ts";
+import { listenForTalkKey } from "./speech/talk-key-press.ts";
+import { sounder } from "./speech/tones.ts";
 import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
 import { doorDeeds } from "./state/door-deeds.ts";
 import { keepsakeDeeds } from "./state/keepsake-deeds.ts";
 import { readRoute } from "./state/route.ts";
+import { readSettings } from "./state/settings.ts";
 import { createStore } from "./state/store.ts";
+import { talk } from "./state/talk.ts";
 import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
 import { openDatabase } from "./storage/database.ts";
@@ -24,6 +29,7 @@ import { ask, send as sendAny } from "./sync/ask.ts";
 import { fetchBytes } from "./sync/bytes.ts";
 import { holdToken, whenBarred } from "./sync/door.ts";
 import { sender } from "./sync/flush.ts";
+import { keepSite } from "./sync/keep-site.ts";
 import { keepsakeSender } from "./sync/keepsakes.ts";
 import { postPhrases, putKeepsake } from "./sync/post.ts";
 import { knowValve, listValves } from "./sync/valves.ts";
@@ -109,7 +115,7 @@ async function open(): Promise<void> {
     if (store.state().taught.some(waits)) void passWords();
   };
 
-  let acts: Deeds | undefined;
+  let acts: Deeds;
   let takeOver: (() => void) | undefined;
   const recognition = browserRecognition();
   const recorder = recognition?.givesClips ? undefined : phraseRecorder();
@@ -119,11 +125,28 @@ async function open(): Promise<void> {
       // not while the page speaks: a clip is what was said to it
       if (view.state === "open" && keepsakes.wantsSound()) recorder?.open();
       else if (view.state === "closed" || view.state === "hushed") recorder?.close();
+      if (view.state === "open") turned({ is: "opened" });
+      if (view.state === "closed") turned({ is: "shut", trouble: store.state().ear.trouble !== undefined });
     },
-    phrase: (text, confidence, sound) =>
-      void acts?.say(text, "heard", confidence, sound ? Promise.resolve(sound) : recorder?.cut()),
+    phrase(text, confidence, sound) {
+      const { callWord: call } = store.state().settings;
+      turned({ is: "heard", text, confidence, call, sound: sound ? Promise.resolve(sound) : recorder?.cut() });
+    },
+    ended: () => markEndOfSpeech(),
+    garbled: () => turned({ is: "garbled" }),
   });
   const speaking = voice(hearing);
+  const sounds = sounder();
+  const turned = talk(store, {
+    ear: hearing,
+    voice: speaking,
+    sound(tone) {
+      sounds.sound(tone);
+      measureToTone();
+    },
+    deeds: () => acts,
+    later: (work, ms) => void setTimeout(work, ms),
+  });
   const keepsakes = keepsakeDeeds(store, {
     shelf: opened.keepsakes,
     room: opened.room,
@@ -131,7 +154,7 @@ async function open(): Promise<void> {
     fetchPhoto: (id) => fetchBytes(`/api/photos/${encodeURIComponent(id)}`),
     counts: countKeepsakes,
     flush: () => void sendKeepsakes(),
-    speak: speaking.say,
+    speak: (say) => turned({ is: "answered", mood: "understood", say }),
     newId: () => uuid7(),
     now: () => new Date(),
   });
@@ -144,16 +167,18 @@ async function open(): Promise<void> {
       const { card } = store.state();
       return knowValve(shelf, tag, card?.site, card?.id);
     },
-    speak: speaking.say,
-    quiet: speaking.quiet,
-    openEar: hearing.open,
-    closeEar: hearing.close,
+    keptValve: shelf.valve,
+    turned,
+    quiet() {
+      speaking.quiet();
+      turned({ is: "spoken" });
+    },
     newId: () => uuid7(),
     now: () => new Date(),
     takeNewer: () => takeOver?.(),
   });
 
-  store.happen({ is: "set", settings: await shelf.settings() });
+  store.happen({ is: "set", settings: readSettings(await shelf.settings()) });
   // before any job is taken up again: its words are read by them
   store.happen({ is: "taught", words: await shelf.taught() });
   const left = await shelf.openJob();
@@ -165,7 +190,9 @@ async function open(): Promise<void> {
     flush();
     void passWords();
     const listed = await listValves(shelf);
-    if (listed) store.happen({ is: "listed", ...listed });
+    if (!listed) return;
+    store.happen({ is: "listed", ...listed });
+    await keepSite(shelf, listed.valves, store.state().settings.site);
   };
 
   const root = document.getElementById("root");
@@ -189,6 +216,8 @@ async function open(): Promise<void> {
   });
   void catchUp();
   if (left) void acts.recall();
+  listenForTalkKey(store, turned);
+  if (store.state().settings.handsFree) turned({ is: "hands_free", on: true });
   // asks the browser not to clear the words away when the disk runs short; a refusal changes nothing else
   void navigator.storage?.persist?.();
   void opened.keepsakes.setReserve();

@@ -15,6 +15,7 @@ export function EntryLines({ entries }: { entries: readonly Entry[] }) {
             <span class="line-words">
               {subject && <b>{capital(subject)}</b>} {told}
               {unsure && <em class="unsure"> not sure</em>}
+              {entry.doubtful && <em class="unsure"> heard in doubt</em>}
               {"assumed" in entry && entry.assumed && entry.resolved && (
                 <em class="unsure"> taken to be the {nameOf(entry.resolved, "part")}</em>
               )}

@@ -16,10 +16,16 @@ export interface EarTells {
   view(ear: Partial<EarView>): void;
   /** `sound`: of this phrase, where the recogniser gives it */
   phrase(text: string, confidence: number | undefined, sound: Sound | undefined): void;
+  /** somebody stopped speaking: the phrase is on its way */
+  ended?(): void;
+  /** somebody spoke, and no words were found in it */
+  garbled?(): void;
 }
 
 /** How long a recogniser may take to say that it ended: some never do. */
 const END_WAIT_MS = 1500;
+const QUICK_MS = 1000;
+const MOST_QUICK_ENDS = 20;
 
 /**
  * Listens phrase by phrase on whatever recogniser it is given, and keeps listening until closed: browsers end a
@@ -30,8 +36,9 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
   let hushed = false;
   let recognition: Recognition | undefined;
   let ended: (() => void)[] = [];
-  /** ends in a row that came without a word: a recogniser that ends at once must not be started in a tight loop */
-  let idleEnds = 0;
+  /** ends in a row that came at once: a recogniser that cannot run must not be started in a tight loop */
+  let quickEnds = 0;
+  let startedAt = 0;
 
   function start(): void {
     if (!make || recognition || !wanted || hushed) return;
@@ -47,7 +54,6 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
     current.onstart = () => tells.view({ state: "open", trouble: undefined });
     current.onresult = (event) => {
       if (recognition !== current) return;
-      idleEnds = 0;
       let hearing = "";
       for (let index = event.resultIndex; index < event.results.length; index++) {
         const result = event.results[index];
@@ -70,7 +76,14 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
       wanted = false;
       tells.view({ trouble });
     };
+    current.onspeechend = () => {
+      if (recognition === current) tells.ended?.();
+    };
+    current.onnomatch = () => {
+      if (recognition === current) tells.garbled?.();
+    };
     current.onend = () => finished(current);
+    startedAt = performance.now();
     tells.view({ state: "opening", hearing: "" });
     try {
       current.start();
@@ -87,7 +100,9 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
     recognition = undefined;
     for (const told of ended) told();
     ended = [];
-    if (wanted && !hushed && idleEnds++ < 20) setTimeout(start, Math.min(idleEnds * 100, 1000));
+    // one that ran for a while ended at a silence, however often: who listens hands-free may be silent for an hour
+    quickEnds = performance.now() - startedAt < QUICK_MS ? quickEnds + 1 : 0;
+    if (wanted && !hushed && quickEnds <= MOST_QUICK_ENDS) setTimeout(start, Math.min(quickEnds * 100, 1000));
     else {
       if (!hushed) wanted = false;
       tells.view({ state: hushed && wanted ? "hushed" : "closed", hearing: "" });
@@ -101,7 +116,7 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
         return;
       }
       wanted = true;
-      idleEnds = 0;
+      quickEnds = 0;
       tells.view({ trouble: undefined });
       start();
     },

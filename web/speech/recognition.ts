@@ -12,6 +12,10 @@ export interface Recognition {
   onend: (() => void) | null;
   onerror: ((event: { error: string; message?: string }) => void) | null;
   onresult: ((event: RecognitionResultEvent) => void) | null;
+  /** sound that was speech has ended; what it was follows as a result */
+  onspeechend: (() => void) | null;
+  /** speech was heard and no words were found in it */
+  onnomatch: ((event: unknown) => void) | null;
   /** ours alone: the sound of a phrase, before its final result; an ear that hears by itself calls it */
   onclip?: OnClip | null;
   start(): void;

@@ -17,6 +17,7 @@ export interface KeepsakeHands {
   counts(): Promise<Partial<Outbox>>;
   /** sends what waits */
   flush(): void;
+  /** says it after the tone that all is well; "" is the tone alone */
   speak(text: string): void;
   newId(): string;
   now(): Date;
@@ -92,7 +93,7 @@ export function keepsakeDeeds(store: Store, hands: KeepsakeHands): KeepsakeDeeds
         const row = { id: hands.newId(), kind: "photo", job: card.id, phrase: camera.phrase } as const;
         const about = { at: instantHere(hands.now()), type, width, height, size: bytes.byteLength };
         await keep({ ...row, ...about, delivery: "waiting" }, bytes);
-        if (store.state().settings.readBack) hands.speak("Photo kept.");
+        hands.speak(store.state().settings.readBack === "tones" ? "" : "Photo kept.");
         return undefined;
       } catch (problem) {
         return wordsOf(problem);

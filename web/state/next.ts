@@ -1,6 +1,8 @@
 import { type Caller, type Listening, listen, type Part, startListening } from "../../core/index.ts";
 import type { CardKeepsake } from "./keepsake.ts";
+import { type Loop, RESTING } from "./loop.ts";
 import type { Route } from "./route.ts";
+import { USUAL } from "./settings.ts";
 import type {
   CardPhrase,
   EarView,
@@ -8,6 +10,7 @@ import type {
   KnownSite,
   KnownValve,
   ListedValve,
+  Offer,
   Outbox,
   Settings,
   State,
@@ -34,6 +37,11 @@ export type Happening =
   | { is: "alert_seen"; id: string }
   | { is: "closed"; at: string; missing: Part[] }
   | { is: "strayed"; text?: string }
+  | { is: "offered"; offer?: Offer }
+  | { is: "closing"; closing: boolean }
+  | { is: "confirmed"; id: string }
+  | { is: "told"; text?: string }
+  | { is: "turned"; loop: Loop }
   | { is: "noticed"; notice?: string }
   | { is: "taught"; words: KeptWord[] }
   | { is: "known_as"; caller: Caller }
@@ -45,7 +53,7 @@ export type Happening =
 export function firstState(route: Route): State {
   return {
     route,
-    settings: { theme: "system", readBack: true },
+    settings: USUAL,
     phrases: [],
     heard: startListening(),
     keepsakes: [],
@@ -54,6 +62,7 @@ export function firstState(route: Route): State {
     sites: [],
     taught: [],
     ear: { state: "closed", hearing: "" },
+    loop: RESTING,
     outbox: { waiting: 0, clips: 0, photos: 0, refused: 0 },
   };
 }
@@ -77,6 +86,8 @@ export function next(state: State, now: Happening): State {
       return {
         ...state,
         notice: undefined,
+        closing: undefined,
+        told: undefined,
         phrases: [...state.phrases, now.phrase],
         heard: listen(state.heard, now.phrase.text),
         // from this moment not everything is kept, long before the next count
@@ -111,7 +122,21 @@ export function next(state: State, now: Happening): State {
       if (!state.card) return state;
       return { ...bare(state), closed: { ...state.card, closedAt: now.at }, closedMissing: now.missing };
     case "strayed":
-      return { ...state, stray: now.text };
+      return { ...state, stray: now.text, offered: undefined };
+    case "offered":
+      return { ...state, offered: now.offer, stray: undefined };
+    case "closing":
+      return { ...state, closing: now.closing || undefined };
+    case "confirmed":
+      // who said it says that it was heard right: no recogniser can know better
+      return {
+        ...each(state, [now.id], (one) => ({ ...one, confidence: 1, delivery: "keeping" })),
+        outbox: { ...state.outbox, waiting: state.outbox.waiting + 1 },
+      };
+    case "told":
+      return { ...state, told: now.text };
+    case "turned":
+      return { ...state, loop: now.loop };
     case "noticed":
       return { ...state, notice: now.notice };
     case "taught":
@@ -150,6 +175,9 @@ function bare(state: State): State {
     closed: undefined,
     closedMissing: [],
     stray: undefined,
+    offered: undefined,
+    closing: undefined,
+    told: undefined,
     notice: undefined,
   };
 }

@@ -3,8 +3,10 @@ import {
   byValve,
   type Consequences,
   consequences,
+  doubtfulPhrases,
   type Entry,
   familyOf,
+  markDoubtful,
   narrow,
   type PhraseReading,
 } from "../../core/index.ts";
@@ -42,9 +44,10 @@ let narrowed: { key: readonly unknown[]; answer: AtHand } | undefined;
  */
 export function valveAtHand(state: State): AtHand {
   const { heard, card, known } = state;
-  const key = [heard, card, known];
+  const doubtful = doubtfulPhrases(heard.phrases, (phrase) => state.phrases[phrase]?.confidence);
+  const key = [heard, card, known, [...doubtful].join()];
   if (narrowed?.key.every((one, index) => one === key[index])) return narrowed.answer;
-  const stretches = byValve(heard.entries, card?.tag);
+  const stretches = byValve(markDoubtful(heard.entries, doubtful), card?.tag);
   const { tag, entries } = stretches[stretches.length - 1] ?? { tag: card?.tag, entries: [] };
   const same = known && known.tag === tag ? known : undefined;
   const bill = familyOf(same?.valve.family).bill.map((line) => line.part);
@@ -108,10 +111,10 @@ let asked: { key: readonly unknown[]; answer: Consequences } | undefined;
  * The last answer is kept: the screen asks for it far more often than a phrase is said.
  */
 export function whatFollows(state: State): Consequences {
-  const { card, heard, known, sites } = state;
-  const key = [card, heard, known, sites];
-  if (asked?.key.every((one, index) => one === key[index])) return asked.answer;
+  const { card, known, sites } = state;
   const at = valveAtHand(state);
+  const key = [card, at, known, sites];
+  if (asked?.key.every((one, index) => one === key[index])) return asked.answer;
   const same = known && known.tag === at.tag ? known : undefined;
   const answer = consequences(
     same?.valve ?? (at.tag ? { tag: at.tag } : {}),

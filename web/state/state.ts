@@ -1,7 +1,9 @@
 import type { Caller, Keeping, Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
 import type { CameraOrder } from "../speech/camera-words.ts";
 import type { CardKeepsake } from "./keepsake.ts";
+import type { Loop } from "./loop.ts";
 import type { Route } from "./route.ts";
+import type { Settings } from "./settings.ts";
 import type { KeptWord } from "./taught.ts";
 
 /** Everything the screens show. A value: next.ts makes the next one, nothing edits it in place. */
@@ -59,6 +61,13 @@ export interface ListedValve {
   tag: string;
   site?: string;
   note?: string;
+  /** the day of its last job, as the server knows it */
+  lastOn?: string;
+}
+
+export interface Offer {
+  tag: string;
+  text: string;
 }
 
 export type EarState = "closed" | "opening" | "open" | "hushed";
@@ -66,6 +75,8 @@ export interface EarView {
   state: EarState;
   /** what is being heard and is not settled yet */
   hearing: string;
+  /** how loud it is, 0 to 1, where the recogniser says so */
+  level?: number;
   /** why it cannot listen, in words */
   trouble?: string;
 }
@@ -86,13 +97,7 @@ export interface Outbox {
   full?: boolean;
 }
 
-export interface Settings {
-  theme: "system" | "day" | "dark";
-  readBack: boolean;
-  /** false: this device keeps no sound of phrases, whatever the site does */
-  keepSound?: boolean;
-  site?: string;
-}
+export type { Settings } from "./settings.ts";
 
 export interface State {
   route: Route;
@@ -113,6 +118,14 @@ export interface State {
   closedMissing: Part[];
   /** words that came while no job was open and named no valve */
   stray?: string;
+  /** a tag heard doubtfully: the job starts by it once somebody says that it was heard right */
+  offered?: Offer;
+  /** the job was to be closed, and it is asked whether it may with what was not heard */
+  closing?: true;
+  /** what was asked for aloud, as it was said: what is missing, what stands, what is known of the valve */
+  told?: string;
+  /** where the loop of speaking and being understood stands */
+  loop: Loop;
   /** one thing to say on the screen that is about no phrase */
   notice?: string;
   /** a newer page has been fetched and waits to be taken */

@@ -47,9 +47,11 @@ export function noShelf(why: string): Shelf {
       const first = only(phrases, "waiting").slice(0, limit);
       return { jobs: [...jobs.values()].filter((job) => first.some((one) => one.job === job.id)), phrases: first };
     },
-    async markDelivered(jobIds, phraseIds) {
+    async markDelivered(jobIds, sent) {
       for (const id of jobIds) mark(jobs, id, "kept");
-      for (const id of phraseIds) mark(phrases, id, "kept");
+      const same = sent.filter((one) => phrases.get(one.id)?.confidence === one.confidence).map((one) => one.id);
+      for (const id of same) mark(phrases, id, "kept");
+      return same;
     },
     async markRefused(kind, id, problem) {
       if (kind === "jobs") mark(jobs, id, "refused", problem);

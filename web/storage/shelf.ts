@@ -18,7 +18,11 @@ export interface Shelf {
   job(id: string): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
   /** what the server does not hold yet, oldest first, at most `limit` phrases */
   waiting(limit: number): Promise<{ jobs: KeptJob[]; phrases: CardPhrase[] }>;
-  markDelivered(jobs: string[], phrases: string[]): Promise<void>;
+  /**
+   * Marks what the server holds. A phrase that was confirmed while it was being sent stays in the queue: the server has
+   * it as it was before. Gives the ids of those that stand as they were sent.
+   */
+  markDelivered(jobs: string[], phrases: readonly CardPhrase[]): Promise<string[]>;
   markRefused(kind: "jobs" | "phrases", id: string, problem: string): Promise<void>;
   refused(): Promise<{ jobs: KeptJob[]; phrases: CardPhrase[] }>;
   /** puts every refused row back in the queue */
@@ -106,15 +110,19 @@ export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()
     },
     async markDelivered(jobs, phrases) {
       const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);
+      const marked: string[] = [];
       for (const id of jobs) {
         const row = await tx.objectStore("jobs").get(id);
         if (row) await tx.objectStore("jobs").put({ ...row, delivery: "kept", problem: undefined });
       }
-      for (const id of phrases) {
-        const row = await tx.objectStore("phrases").get(id);
-        if (row) await tx.objectStore("phrases").put({ ...row, delivery: "kept", problem: undefined });
+      for (const sent of phrases) {
+        const row = await tx.objectStore("phrases").get(sent.id);
+        if (!row || row.confidence !== sent.confidence) continue;
+        await tx.objectStore("phrases").put({ ...row, delivery: "kept", problem: undefined });
+        marked.push(sent.id);
       }
       await tx.done;
+      return marked;
     },
     async markRefused(kind, id, problem) {
       const tx = db.transaction(["jobs", "phrases"], "readwrite", STRICT);

@@ -29,15 +29,15 @@ export function sender(at: Sending): () => Promise<void> {
     const no = new Set(refused.map((one) => one.id));
     // the reply answers for phrases; a job is held as soon as a request that carried it was taken
     const jobs = batch.jobs.filter((job) => !no.has(job.id)).map((job) => job.id);
-    const phrases = batch.phrases.filter((phrase) => delivered.includes(phrase.id)).map((phrase) => phrase.id);
-    await at.shelf.markDelivered(jobs, phrases);
+    const sent = batch.phrases.filter((phrase) => delivered.includes(phrase.id));
+    const phrases = await at.shelf.markDelivered(jobs, sent);
     at.tell({ is: "delivered", ids: phrases });
     for (const one of refused) {
       const kind = batch.jobs.some((job) => job.id === one.id) ? "jobs" : "phrases";
       await at.shelf.markRefused(kind, one.id, one.problem);
       at.tell({ is: "refused", id: one.id, problem: one.problem });
     }
-    if (phrases.length) await at.shelf.setLastKeptAt(at.now());
+    if (sent.length) await at.shelf.setLastKeptAt(at.now());
   }
 
   /** Sends until nothing waits or the server cannot be had; then says why. */

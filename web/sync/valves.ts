@@ -12,7 +12,12 @@ export async function listValves(shelf: Shelf): Promise<{ valves: ListedValve[];
   ]);
   if (!answer.ok || !places.ok) return undefined;
   const sites = places.value.sites.map(({ site, name, zone, keeping }) => ({ site, name, zone, keeping }));
-  const valves = answer.value.valves.map((one) => ({ tag: one.tag, site: one.site, note: noteOf(one) }));
+  const valves = answer.value.valves.map((one) => ({
+    tag: one.tag,
+    site: one.site,
+    note: noteOf(one),
+    lastOn: one.lastOn,
+  }));
   await shelf.keepListed(valves, sites);
   return { valves, sites };
 }

@@ -51,9 +51,16 @@ inBrowser("hands in gloves, or on keys alone", () => {
     expect(await page.evaluate(() => getComputedStyle(document.activeElement as Element).outlineStyle)).toBe("solid");
     await page.keyboard.press("Enter");
     await page.locator(".touched").waitFor();
-    await expect.poll(() => page.locator(".next").textContent()).not.toContain("Plug cracked");
+    await reach(".whole-card > summary");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator(".whole-card").textContent()).toContain("Seat");
+    expect(await page.locator(".whole-card").textContent()).not.toContain("Plug cracked");
     await reach("#words");
     await page.keyboard.type("close it out");
+    await page.keyboard.press("Enter");
+    // most of the list was not heard: asked once, answered in a word
+    await page.locator(".asked").waitFor();
+    await page.keyboard.type("yes");
     await page.keyboard.press("Enter");
     await page.getByText("Open it again").waitFor();
     await reach(".menu summary");
@@ -82,6 +89,7 @@ inBrowser("hands in gloves, or on keys alone", () => {
     expect(small).toEqual([]);
     await page.fill("#words", "close it out");
     await page.press("#words", "Enter");
+    await page.getByRole("button", { name: "Close it" }).click();
     await page.locator(".choosing").waitFor();
   });
 
@@ -96,7 +104,9 @@ inBrowser("hands in gloves, or on keys alone", () => {
         await page.press("#words", "Enter");
       }
       await say(page, "seat worn one side");
-      for (const control of ["#words", ".say", ".pad", ".undo", ".menu summary"]) {
+      for (const control of ["#words", ".undo", ".pad", ".menu summary", ".say"]) {
+        // with words in the field "say" stands where "scratch" stood
+        await page.fill("#words", control === ".say" ? "plug" : "");
         const box = await page.locator(control).boundingBox();
         const where = `${control} on ${screen.width}x${screen.height}`;
         if (!box) throw new Error(`${where} is not drawn`);
@@ -105,6 +115,7 @@ inBrowser("hands in gloves, or on keys alone", () => {
         expect(box.x + box.width, where).toBeLessThanOrEqual(screen.width);
         expect(box.y + box.height, where).toBeLessThanOrEqual(screen.height);
       }
+      await page.fill("#words", "");
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(wide, `sideways on ${screen.width}x${screen.height}`).toBeLessThanOrEqual(screen.width);
       const size = await page
@@ -112,6 +123,22 @@ inBrowser("hands in gloves, or on keys alone", () => {
         .first()
         .evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
       expect(size).toBeGreaterThanOrEqual(28);
+      // valve, understood and next are all three in sight, and the pad has the lower half or the side
+      for (const thing of [".bench-head .plate", ".understood .line-words", ".next-head"]) {
+        const where = `${thing} on ${screen.width}x${screen.height}`;
+        const hidden = await page
+          .locator(thing)
+          .first()
+          .evaluate((element) => {
+            const box = element.getBoundingClientRect();
+            const at = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
+            return !at || !(element.contains(at) || at.contains(element));
+          });
+        expect(hidden, where).toBe(false);
+      }
+      const pad = await page.locator(".controls").boundingBox();
+      const share = ((pad?.width ?? 0) * (pad?.height ?? 0)) / (screen.width * screen.height);
+      expect(share, `the pad's part of ${screen.width}x${screen.height}`).toBeGreaterThan(0.4);
     }
     await allKept(page);
   });

@@ -47,6 +47,13 @@ inBrowser("every screen, by axe against WCAG 2.2 AA", () => {
 
   const SCREENS: [string, () => string, string][] = [
     ["the bench", () => "#/bench", ".understood .said"],
+    ["how it listens and answers", () => "#/hearing", ".hearing-sheet"],
+    ["signing in", () => "#/sign-in", "form"],
+    ["choosing a password", () => "#/set-password?code=abc", "form"],
+    ["enrolling a device", () => "#/enrol?code=abc", ".sheet, form, button"],
+    ["who this is", () => "#/me", ".sheet, section"],
+    ["people", () => "#/people", "h2"],
+    ["the words of this site", () => "#/words", "form"],
     ["the jobs", () => "#/desk?site=north", ".ticket"],
     ["a job", () => `#/job/${job}`, ".phrase"],
     ["a valve", () => "#/valve/LCV-213?site=north", ".timeline"],
@@ -114,6 +121,9 @@ inBrowser("every screen, by axe against WCAG 2.2 AA", () => {
         await page.mouse.up();
         await page.fill("#words", "close it out");
         await page.press("#words", "Enter");
+        await page.locator(".answers").waitFor();
+        expect(await violations(page)).toEqual([]);
+        await page.getByRole("button", { name: "Close it" }).click();
         await page.locator(".choosing").waitFor();
         expect(await violations(page)).toEqual([]);
         await page.getByRole("button", { name: "Open it again" }).click();

@@ -28,8 +28,10 @@ inBrowser("a job of three phrases", () => {
     for (const words of phrases) await say(page, words);
     await allKept(page);
     await page.locator(".kept-kept").waitFor();
-    const card = page.getByRole("region", { name: "What is next" });
-    await expect.poll(() => card.textContent()).toMatch(/Seat flipped/);
+    await page.locator(".whole-card summary").first().click();
+    await expect.poll(() => page.locator(".whole-card").textContent()).toMatch(/Seat flipped/);
+    // one thing is next, in sight without unfolding anything
+    expect(await page.getByRole("region", { name: "What is next" }).locator(".next-head").isVisible()).toBe(true);
     expect(device.complaints).toEqual([]);
   });
 

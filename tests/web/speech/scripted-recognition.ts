@@ -22,6 +22,8 @@ export class ScriptedRecognition implements Recognition {
   onend: Recognition["onend"] = null;
   onerror: Recognition["onerror"] = null;
   onresult: Recognition["onresult"] = null;
+  onspeechend: Recognition["onspeechend"] = null;
+  onnomatch: Recognition["onnomatch"] = null;
   running = false;
   /** words spoken but not yet recognised when stop() comes: a recogniser still delivers them */
   pending = "";

@@ -10,6 +10,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
   const kept: CardPhrase[] = [];
   const jobs: JobCard[] = [];
   const spoken: string[] = [];
+  const moods: string[] = [];
   let clock = Date.parse("2026-03-04T16:00:00Z");
   let ids = 0;
   const sounds: string[] = [];
@@ -46,10 +47,13 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
     flush: () => {},
     sendWords: () => {},
     knowValve: async () => undefined,
-    speak: (text) => void spoken.push(text),
+    keptValve: async () => undefined,
+    turned(now) {
+      if (now.is !== "answered") return;
+      if (now.say) spoken.push(now.say);
+      if (now.mood) moods.push(now.mood);
+    },
     quiet: () => {},
-    openEar: () => {},
-    closeEar: () => {},
     newId: () => `id-${ids++}`,
     now: () => new Date(clock),
     takeNewer: () => {},
@@ -58,7 +62,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
   const setClock = (at: string) => {
     clock = Date.parse(at);
   };
-  return { store, acts: deeds(store, hands), kept, jobs, spoken, sounds, setClock };
+  return { store, acts: deeds(store, hands), kept, jobs, spoken, moods, sounds, setClock };
 }
 
 describe("at the bench", () => {
@@ -89,7 +93,7 @@ describe("at the bench", () => {
 
   it("a hazard with no job open is kept at once and spoken even with the read-back off", async () => {
     const { acts, kept, spoken } = bench();
-    acts.set({ readBack: false });
+    acts.set({ readBack: "tones" });
     await acts.say("I smell gas", "heard");
     expect(kept.map((one) => one.text)).toEqual(["I smell gas"]);
     expect(spoken.join()).toMatch(/^Stop\. Stop\. gas/);
@@ -153,6 +157,7 @@ describe("at the bench", () => {
     await acts.start("LCV-213");
     await acts.say("seat worn one side", "typed");
     await acts.say("close it out", "typed");
+    await acts.say("yes", "typed");
     expect(store.state().closed?.tag).toBe("LCV-213");
     await acts.reopen();
     expect(store.state().card?.tag).toBe("LCV-213");

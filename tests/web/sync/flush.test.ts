@@ -51,6 +51,29 @@ const stored = (sent: Sent): Reply => ({
 });
 
 describe("sending", () => {
+  it("sends a phrase again that was confirmed while it was on its way", async () => {
+    const confirmed: CardPhrase = {
+      id: "p0",
+      job: "j",
+      text: "one",
+      saidAt: "2026-03-04T09:00:00Z",
+      how: "heard",
+      confidence: 1,
+      delivery: "keeping",
+    };
+    const { shelf, posts, flush, told } = await sending(["one"], (sent, turn) => {
+      if (turn === 1) void shelf.keepPhrase(confirmed).catch(() => "held for sending all the same");
+      return stored(sent);
+    });
+    await flush();
+    expect(posts.map((sent) => sent.phrases)).toMatchObject([[{ id: "p0" }], [{ id: "p0", confidence: 1 }]]);
+    expect(told.filter((one) => one.is === "delivered")).toEqual([
+      { is: "delivered", ids: [] },
+      { is: "delivered", ids: ["p0"] },
+    ]);
+    expect(await shelf.counts()).toMatchObject({ waiting: 0 });
+  });
+
   it("sends everything that waits and says so", async () => {
     const { shelf, posts, flush, told } = await sending(["one", "two"], stored);
     await flush();

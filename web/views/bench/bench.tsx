@@ -6,10 +6,14 @@ import { Choose } from "./choose.tsx";
 import { Controls } from "./controls.tsx";
 import { JobOnBench } from "./job-on-bench.tsx";
 import { StopScreen } from "./stop-screen.tsx";
+import { useAwake } from "./use-awake.ts";
+import { useHeadset } from "./use-headset.ts";
 
-/** The bench: which valve, what was just understood, what is next; a field and a pad below; STOP in front of it all. */
+/** The bench: which valve, what was just understood, what is next; a field and the pad below; STOP in front of it all. */
 export function Bench({ state, deeds }: { state: State; deeds: Deeds }) {
   const alert = standingAlert(state);
+  useHeadset(state.settings.headset && !alert, deeds);
+  useAwake(state.card !== undefined);
   return (
     <>
       <main class={`bench${state.card ? "" : " bench-choosing"}`} inert={alert || state.camera ? true : undefined}>

@@ -3,6 +3,7 @@ import { ThemeChoice } from "../../parts/theme-choice.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
+import { ReadBackChoice } from "./read-back-choice.tsx";
 
 /** What is wanted seldom: screens, light, voice, site, the state of the queue. */
 export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
@@ -27,6 +28,10 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           <a class="glove" href={addressOf({ screen: "words" })}>
             Teach a word
           </a>
+          <a class="glove" href={addressOf({ screen: "hearing" })}>
+            Talking
+            <small>Key, call word, microphone check</small>
+          </a>
           <a class="glove" href={addressOf({ screen: "me" })}>
             Who is speaking
             <small>{state.caller?.name ?? (state.barred ? "This device is not known" : "Nobody in particular")}</small>
@@ -47,15 +52,7 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
             Send the {outbox.refused} refused again
           </button>
         )}
-        <button
-          type="button"
-          class="glove"
-          aria-pressed={settings.readBack ? "true" : "false"}
-          onClick={() => deeds.set({ readBack: !settings.readBack })}
-        >
-          Read-back is {settings.readBack ? "on" : "off"}
-          <small>Hazards are spoken either way.</small>
-        </button>
+        <ReadBackChoice settings={settings} deeds={deeds} />
         <SoundChoice state={state} deeds={deeds} />
         <ThemeChoice settings={settings} deeds={deeds} />
         {sites.length > 0 && (

@@ -8,7 +8,7 @@ import { WordList } from "../../parts/word-list.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
-import { TALK_KEY } from "../bench/controls.tsx";
+import { keyName } from "../../state/talk-key.ts";
 
 const PARTS = helpPage();
 const WORDS = PARTS.flatMap((part) => part.words);
@@ -68,8 +68,8 @@ export function Help({ state, deeds }: { state: State; deeds: Deeds }) {
                 <dd>says what stands in the field</dd>
               </div>
               <div>
-                <dt>{TALK_KEY}</dt>
-                <dd>opens and shuts the microphone</dd>
+                <dt>{keyName(state.settings.talkKey)}</dt>
+                <dd>opens and shuts the microphone; choose another under More, Talking</dd>
               </div>
               <div>
                 <dt>Enter, held</dt>
