@@ -61,10 +61,17 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
   let at = 0;
   while (at < words.length) {
     const one = chunkAt(words, at, lexicon);
-    chunks.push(one);
+    chunks.push(isLikened(chunks, one) ? make(words, one.from, one.to, {}) : one);
     at = one.to;
   }
   return chunks;
+}
+
+/** "big as a doughnut", "hard as a hockey puck": what a part is likened to is no other talk. */
+function isLikened(before: readonly Chunk[], one: Chunk): boolean {
+  if (!one.talk && !one.unknown) return false;
+  const [as, article] = before.slice(-2);
+  return as?.text === "as" && /^(?:a|an|the)$/.test(article?.text ?? "") && before.length > 2;
 }
 
 function make(words: readonly string[], from: number, to: number, is: Partial<Chunk>): Chunk {
@@ -111,6 +118,8 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !(known.senses.roles & ROLE.one))) {
     return make(words, at, number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
   }
+  const cut = known?.senses.part && known.end > at + 1 ? nameCut(words, at, known.end, lexicon) : undefined;
+  if (cut) return make(words, at, cut.end, { senses: cut.senses });
   if (known) {
     // a trade word in a talk word's shape ("shoulder", "ball") stays a trade word: the lexicon has it
     return make(words, at, known.end, { senses: known.senses });
@@ -118,6 +127,14 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (opens & OPENS.talk) return make(words, at, at + 1, { talk: true });
   if (opens & OPENS.plain) return make(words, at, at + 1, { senses: PLAINLY });
   return make(words, at, at + 1, { unknown: true });
+}
+
+/** "seat, plug, cage gasket": a name ends before its last word where that word begins the next part's name. */
+function nameCut(words: readonly string[], at: number, end: number, lexicon: Lexicon) {
+  const next = lexicon.longest(words, end - 1);
+  if (!next?.senses.part || next.end <= end) return undefined;
+  const head = lexicon.longest(words.slice(at, end - 1), 0);
+  return head?.senses.part && head.end === end - 1 - at ? { senses: head.senses, end: end - 1 } : undefined;
 }
 
 /** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */

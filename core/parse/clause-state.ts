@@ -2,6 +2,7 @@
 
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
 import { range } from "./chunks.ts";
 import type { Named, Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
@@ -71,9 +72,11 @@ export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], o
   state.subject = { nouns, open };
   if (!open) {
     state.said = true;
-    for (const noun of nouns)
-      if (noun.to > noun.from && scene.at(noun.core)?.senses.part === noun.part)
+    for (const noun of nouns) {
+      const said = scene.at(noun.core)?.senses.part;
+      if (noun.to > noun.from && (said === noun.part || (said && noun.part && KIND_OF[noun.part] === said)))
         scene.use(...range(noun.from, noun.to));
+    }
   }
   scene.name(nouns);
 }

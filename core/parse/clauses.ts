@@ -12,6 +12,7 @@ import { readNeed } from "./needs.ts";
 import { readPlacing } from "./placing.ts";
 import type { Scene } from "./scene.ts";
 import { readPlaceSubject, readSubject, renamePart } from "./subjects.ts";
+import { readTooling } from "./tooling.ts";
 import { readWork } from "./works.ts";
 
 /** "seat's washed out, replaced it": leaves findings, work and needs among the drafts of the scene. */
@@ -52,9 +53,13 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   }
   if (has(chunk, ROLE.compare) && chunk.text !== "again") return at + 1;
   if (has(chunk, ROLE.past)) return setPast(scene, state, at);
-  if (has(chunk, ROLE.reported)) {
+  if (scene.told.some((one) => one.from === at)) {
     state.elsewhere = at;
     return at + 1;
+  }
+  if (scene.told.some((one) => one.to === at)) {
+    reset(state);
+    if (state.subject) state.subject.open = false;
   }
   const slipped =
     scene.drafts.length > 0 && /^(?:no|nope)$/.test(chunk.text) ? renamePart(scene, state, at) : undefined;
@@ -65,6 +70,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (leaving) return leaving;
   const need = readNeed(scene, state, at);
   if (need) return need;
+  const tooled = readTooling(scene, state, at);
+  if (tooled) return tooled;
   const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
   if (placing) return placing;
   const noun = scene.noun(at);
@@ -88,6 +95,11 @@ function step(scene: Scene, state: ClauseState, at: number): number {
 function mark(scene: Scene, state: ClauseState, at: number): number {
   const chunk = scene.chunks[at];
   if (!chunk) return at + 1;
+  // "cleaned the cage with a wire brush"
+  if (chunk.senses.tool && scene.drafts.at(-1)?.entry.type === "work") {
+    scene.use(at);
+    return at + 1;
+  }
   if (has(chunk, ROLE.but) && !has(chunk, ROLE.is)) {
     reset(state);
     if (/^(?:so|but|because|cause|since)$/.test(chunk.text)) state.since = at + 1;
@@ -101,7 +113,7 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   if (has(chunk, ROLE.notAfter)) {
     // "didn't see any cracks" looks ahead, "looked for cracks and didn't see any" back
     if (scene.chunks[at + 1]?.senses.condition || scene.chunks[at + 1]?.senses.severity) state.not = at;
-    else negateLast(scene, at);
+    else if (!/^(?:none|nope|negative)$/.test(chunk.text) || at === scene.chunks.length - 1) negateLast(scene, at);
     return at + 1;
   }
   if (has(chunk, ROLE.owed)) {

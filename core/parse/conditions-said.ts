@@ -25,9 +25,17 @@ export interface Said {
 export const tightSaid = (chunk: Chunk): boolean =>
   chunk.senses.verdict === "pass" && /leak|weep|seep|drip/.test(chunk.text) && !chunk.used;
 
+/** Conditions said together, up to `end`; `stuff`: the words for what a hole is plugged with, none of the trade's. */
+interface Group {
+  said: Said[];
+  end: number;
+  stuff: Chunk[];
+}
+
 /** One or more conditions said together: "bent and scored", "no cracks or pitting". */
-export function readGroup(scene: Scene, state: ClauseState, start: number): { said: Said[]; end: number } | undefined {
+export function readGroup(scene: Scene, state: ClauseState, start: number): Group | undefined {
   const said: Said[] = [];
+  const stuff: Chunk[] = [];
   let at = start;
   let end = start;
   // "wouldn't you know it" denies nothing
@@ -98,17 +106,17 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
     said.push({
       code: condition.code,
       form: condition.form,
-      severity: severity ?? tail.severity,
+      severity: severity ?? tail.severity ?? (/\b(?:plumb|slap)\b/.test(chunk.text) ? "severe" : undefined),
       extent: extent ?? tail.extent,
       place: tail.place ?? place,
       absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined,
       at,
     });
     if (not && condition.code === "ok")
-      said[said.length - 1] = { ...(said[said.length - 1] as Said), code: "damaged", absent: undefined };
+      said[said.length - 1] = { ...(said[said.length - 1] as Said), code: notWell(chunk), absent: undefined };
     severity = undefined;
     extent = undefined;
-    at = withWhat(scene, condition.code, tail.end);
+    at = withWhat(scene, condition.code, tail.end, stuff);
     const beyond = at > tail.end ? trail(scene, at) : undefined;
     const newest = said.at(-1);
     if (beyond && newest) {
@@ -136,11 +144,14 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): { sa
         not = false;
     }
   }
-  return said.length > 0 ? { said, end } : undefined;
+  return said.length > 0 ? { said, end, stuff } : undefined;
 }
 
+/** What is not good is damaged, but what is not moving freely sticks. */
+const notWell = (chunk: Chunk): Condition => (/^(?:mov|slid|turn)/.test(chunk.text) ? "sticking" : "damaged");
+
 /** "plugged with mud", "full of sand": what it is blocked with is no second finding. */
-function withWhat(scene: Scene, code: Condition, from: number): number {
+function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): number {
   if (code !== "plugged" && code !== "fouled" && code !== "frozen") return from;
   let at = from;
   while (
@@ -150,24 +161,24 @@ function withWhat(scene: Scene, code: Condition, from: number): number {
   )
     at += 1;
   if (at === from && !/(?:with|of|by|in)$/.test(scene.at(from - 1)?.text ?? "")) return from;
-  const what = scene.at(at);
-  if (
-    what?.senses.condition?.some(
-      (one) => one.form === "has" && ["fouled", "frozen", "plugged", "corroded"].includes(one.code),
-    )
-  ) {
-    const more =
-      (has(scene.at(at + 1), ROLE.and) || has(scene.at(at + 1), ROLE.or)) &&
-      scene.at(at + 2)?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled");
-    return more ? at + 3 : at + 1;
-  }
   // "plugged with bugs": whatever it is, it is what blocks the hole
-  if (what && (what.unknown || what.talk) && /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "")) {
-    Object.assign(what, { used: true, talk: undefined, unknown: undefined });
-    return at + 1;
+  const named = /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "");
+  let end = from;
+  for (; at < from + 8; at += 1) {
+    const what = scene.at(at);
+    const dirt = what?.senses.condition?.some((one) => one.form === "has" && DIRT.has(one.code));
+    const strange = named && what && (what.unknown || what.talk);
+    if (what && (dirt || strange)) {
+      if (!dirt) stuff.push(what);
+      end = at + 1;
+    } else if (!(end === at && (has(what, ROLE.and) || has(what, ROLE.or)) && isDirt(scene.at(at + 1)))) break;
   }
-  return from;
+  return end;
 }
+
+const DIRT: ReadonlySet<Condition> = new Set<Condition>(["fouled", "frozen", "plugged", "corroded"]);
+const isDirt = (chunk: Chunk | undefined): boolean =>
+  chunk?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled") ?? false;
 
 /** Whether another condition of the same group follows: "worn and badly scored". */
 function joinsCondition(scene: Scene, at: number): boolean {

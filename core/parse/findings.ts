@@ -1,7 +1,9 @@
 /** Step 5a: what was found, and on which part. */
 
 import type { Finding } from "../shapes/entry.ts";
-import { range } from "./chunks.ts";
+import { DEEDS } from "../vocabulary/conditions.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
+import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, settleSubject } from "./clause-state.ts";
 import { readGroup, type Said } from "./conditions-said.ts";
 import { talkBehind } from "./neighbours.ts";
@@ -16,8 +18,28 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 
 /** "badly scored and pitted on the plug": the conditions that start at `start`; the index to go on from. */
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
+  if (isAgent(scene, start)) {
+    scene.use(start);
+    return start + 1;
+  }
   const group = readGroup(scene, state, start);
   if (!group) return undefined;
+  // "plugged with bugs": no other talk, as long as something is made of it
+  const heard = group.stuff.map(({ talk, unknown }) => ({ talk, unknown }));
+  for (const one of group.stuff) Object.assign(one, { used: true, talk: undefined, unknown: undefined });
+  const end = placeFindings(scene, state, group, start);
+  if (end === undefined)
+    for (const [nth, one] of group.stuff.entries()) Object.assign(one, { used: undefined, ...heard[nth] });
+  return end;
+}
+
+/** Leaves what was said on the part it is said of; the index to go on from. */
+function placeFindings(
+  scene: Scene,
+  state: ClauseState,
+  group: { said: Said[]; end: number },
+  start: number,
+): number | undefined {
   const { said, end } = group;
   const targetRead = partOf(scene, state, said, start, end);
   if (!targetRead) return undefined;
@@ -36,7 +58,7 @@ export function readFindings(scene: Scene, state: ClauseState, start: number): n
     lastSaid.severity ??= late.severity;
     scene.use(...range(to, late.end));
   }
-  const kept = emit(scene, state, said, nouns, named, [Math.min(span, start), to]);
+  const kept = emit(scene, state, said, nouns, named, [Math.min(span, start), Math.max(to, late?.end ?? 0)]);
   if (!kept) return undefined;
   settleSubject(scene, state, nouns as Noun[], false);
   for (const one of said) scene.use(one.at);
@@ -44,6 +66,16 @@ export function readFindings(scene: Scene, state: ClauseState, start: number): n
   state.not = undefined;
   state.since = to;
   return Math.max(to, late?.end ?? 0);
+}
+
+/** "salt's ate up the bolts", "sand cut the plug": dirt that does something to a part is not itself what was found. */
+function isAgent(scene: Scene, at: number): boolean {
+  const dirt = scene.at(at)?.senses.condition;
+  if (!dirt?.every((one) => one.form === "has" && (one.code === "fouled" || one.code === "corroded"))) return false;
+  let next = at + 1;
+  while (has(scene.at(next), ROLE.has) || has(scene.at(next), ROLE.did) || has(scene.at(next), ROLE.is)) next += 1;
+  const deed = scene.at(next)?.senses.condition;
+  return (deed?.some((one) => one.form === "is" && DEEDS.has(one.code)) ?? false) && scene.noun(next + 1)?.det === true;
 }
 
 /** One finding for each condition of each part. */

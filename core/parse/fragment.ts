@@ -92,12 +92,9 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
 
 /** "operator says it's leaking by": what others tell is not what was found here, and stays unread. */
 function toldBySomebody(scene: Scene): (draft: Draft) => boolean {
-  const from = scene.chunks.findIndex((one) => has(one, ROLE.reported));
-  if (from < 0) return () => false;
-  const back = scene.chunks.findIndex((one, at) => at > from && has(one, ROLE.but) && !has(one, ROLE.is));
   return (draft) => {
     const start = Math.min(...draft.chunks);
-    const told = start > from && (back < 0 || start < back);
+    const told = scene.told.some((one) => start >= one.from && start < one.to);
     if (told)
       for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return told;

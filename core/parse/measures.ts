@@ -3,7 +3,7 @@
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { has } from "./chunks.ts";
+import { type Chunk, has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
@@ -18,6 +18,8 @@ export interface Measure {
   quantity?: Quantity;
   /** the chunk that says what it is of */
   word?: number;
+  /** the chunk that makes a pressure of a bare number: "tested" */
+  lead?: number;
   /** index of the noun it is said of */
   noun?: Noun;
 }
@@ -49,7 +51,7 @@ export function findMeasures(scene: Scene): Measure[] {
       continue;
     }
     if (!chunk?.number || chunk.used) continue;
-    const measure = withUnit(scene, at) ?? bare(scene, at);
+    const measure = withUnit(scene, at) ?? bare(scene, at) ?? pressedTo(scene, at);
     if (!measure) continue;
     measure.bound = boundOf(scene, measure);
     measures.push(measure);
@@ -145,6 +147,8 @@ function bare(scene: Scene, at: number): Measure | undefined {
       chunk.senses.quantity ?? (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
     const unit = spoken && unitOfBare(spoken);
     if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: spoken };
+    if (sawJoint && tightens(chunk))
+      return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
     if (/^set/.test(chunk.text)) sawSet = true;
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
@@ -165,6 +169,39 @@ function bare(scene: Scene, at: number): Measure | undefined {
   }
   return undefined;
 }
+
+/** "tightened them to sixty", but "snugged up" and the like measure nothing. */
+const tightens = (chunk: Chunk): boolean =>
+  /^tighten/.test(chunk.text) && (chunk.senses.work?.some((one) => one.code === "tightened") ?? false);
+
+/** "tested it at a hundred and fifty", "bubble tight at sixty", "three cc a minute at fifty": psi, where a test says so. */
+function pressedTo(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  if (!number || number.fraction || number.value < 1 || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? ""))
+    return undefined;
+  const measure: Measure = { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  const verdictAt = (index: number): boolean => {
+    const { outcome, verdict } = chunks[index]?.senses ?? {};
+    return outcome !== undefined
+      ? outcome.test !== "stroke"
+      : verdict !== undefined && LEAKS_OR_HOLDS.test(chunks[index]?.text ?? "");
+  };
+  let back = at - 2;
+  while (has(chunks[back], ROLE.it) || chunks[back]?.senses.part === "valve" || chunks[back]?.text === "the") back -= 1;
+  const before = chunks[back];
+  if (before && TESTED.test(before.text)) return { ...measure, lead: back };
+  if (before && (before.senses.test || isRate(before.senses.unit))) return measure;
+  if (chunks[at - 1]?.text !== "at") return undefined;
+  if (verdictAt(back)) return measure;
+  // "at fifty it's leaking by"
+  let next = at + 1;
+  while (has(chunks[next], ROLE.it) || has(chunks[next], ROLE.is) || chunks[next]?.text === "and") next += 1;
+  return verdictAt(next) ? measure : undefined;
+}
+
+const TESTED = /^(?:test|tests|tested|testing|retested|pressure tested)$/;
+const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;
 
 function boundOf(scene: Scene, measure: Measure): Reading["bound"] | undefined {
   for (let back = measure.from - 1; back >= 0 && back >= measure.from - 2; back -= 1) {

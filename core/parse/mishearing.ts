@@ -2,6 +2,7 @@
 
 import { isEnglish } from "../vocabulary/english.ts";
 import type { Opened } from "../vocabulary/first-words.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import type { ConfusionRow } from "../vocabulary/mishearings.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
@@ -126,6 +127,8 @@ export function soundAlikes(
       const single = to === at + 1;
       const spelling = span.join("");
       if (spelling.length < 4) continue;
+      // "Dave says": a speaker, however much the name sounds like a part ("diaph")
+      if (tells(lexicon, words, to) || tells(lexicon, words, to - 1)) continue;
       // a plain English word is taken for another only where a known confusion says so
       if (single && isEnglish(spelling)) continue;
       for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5))
@@ -135,6 +138,9 @@ export function soundAlikes(
   }
   return found;
 }
+
+const tells = (lexicon: Lexicon, words: readonly string[], at: number): boolean =>
+  ((lexicon.longest(words, at)?.senses.roles ?? 0) & ROLE.tells) !== 0;
 
 /** Strange words come again: what they sound like is kept, up to so many. */
 const MOST_KEPT = 4000;

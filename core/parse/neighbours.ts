@@ -1,14 +1,19 @@
 /** Step 5: what stands right behind a verb or a part. */
 
 import { ROLE } from "../vocabulary/grammar.ts";
-import { has } from "./chunks.ts";
+import { has, range } from "./chunks.ts";
 import type { Scene } from "./scene.ts";
+
+const WEATHER = /^(?:cold|heat|hot|sun|rain|snow|weather|ice|wind|water)$/;
 
 /** "a leak in the gasket on his truck": the part is of something else. */
 export function talkBehind(scene: Scene, to: number): boolean {
   for (let at = to; at < to + 5; at += 1) {
     const chunk = scene.at(at);
     if (!chunk) return false;
+    // "stiff from the cold": what made it so
+    if (chunk.talk && WEATHER.test(chunk.text) && range(to, at).some((back) => scene.at(back)?.text === "from"))
+      return false;
     if (chunk.talk)
       return [1, 2, 3].some(
         (back) => at - back >= to && (has(scene.at(at - back), ROLE.prep) || has(scene.at(at - back), ROLE.det)),

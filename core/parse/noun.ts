@@ -1,6 +1,7 @@
 /** Step 5: one noun phrase, "the two lower bonnet bolts", "the other one", "top of the housing". */
 
 import type { Part, Place } from "../shapes/codes.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
@@ -97,7 +98,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       return endAt(at);
     }
     if (count !== undefined) {
-      // "three of the eight studs": the first counts
+      // "nineteen six studs" counts nothing; of "three of the eight studs" the first counts
+      if (noun.count !== undefined && chunks[at - 1]?.number) return undefined;
       noun.count ??= count;
       if (oneOfMany(chunks[at + 1], named)) {
         noun.one = true;
@@ -205,9 +207,14 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
     }
   }
   if (noun.one || noun.other) resolveOne(noun, named.at(-1));
+  else if (someOf(noun, named.at(-1)?.part)) noun.part = named.at(-1)?.part;
   else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
   return noun;
 }
+
+/** "bonnet bolts were loose", then "two studs are stripped": so many of the joint's own bolting. */
+const someOf = (noun: Noun, last: Part | undefined): boolean =>
+  noun.part === "bolting" && noun.count !== undefined && last !== undefined && KIND_OF[last] === "bolting";
 
 /** Finds what "the lower one" and "the other one" stand for, after the part named last. */
 function resolveOne(noun: Noun, last: Named | undefined): void {

@@ -39,7 +39,8 @@ function ledByTalk(scene: Scene, draft: Draft, said: readonly { at: number; draf
       draft.rule.startsWith("finding") &&
       !opens?.senses.condition &&
       (opens?.senses.part !== undefined || scene.at(start + 1)?.senses.part !== undefined);
-    const close = start - at <= (subject && draft.named ? 1 : NEAR);
+    const own = (subject && draft.named) || draft.entry.type === "command";
+    const close = start - at <= (own ? 1 : NEAR);
     return close || !draft.named;
   }
   return false;

@@ -33,7 +33,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     return undefined;
   let noun: { nouns: Noun[]; end: number } | undefined;
   let it: number | undefined;
-  let substance: { code: Work; at: number } | undefined;
+  let substance: { code: Work; at: number; turn?: true } | undefined;
+  const isGive = /^g[ai]v/.test(chunk.text);
   let back = false;
   let inOn = "";
   let end = at + 1;
@@ -41,15 +42,24 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   for (let next = at + 1; next < Math.min(scene.chunks.length, at + 9); next += 1) {
     const one = scene.at(next);
     if (!one || one.hazard || one.talk || one.command || (one.used && !one.senses.part)) break;
+    // "a lick of grease": so much of it, whatever the measure is called
+    if (one.unknown && scene.at(next + 1)?.text === "of") continue;
     if (one.unknown) break;
+    const turned = isGive && !substance ? turnEnd(scene, next) : undefined;
+    if (turned !== undefined) {
+      substance = { code: "adjusted", at: turned - 1, turn: true };
+      end = turned;
+      next = turned - 1;
+      continue;
+    }
     const nounWork = one.senses.work?.find(
       (sense) =>
-        sense.form === "noun" &&
+        (sense.form === "noun" || (isGive && sense.form === "base" && !sense.with && afterArticle(scene, next))) &&
         ["greased", "threadlocked", "cleaned", "lapped", "inspected", "adjusted", "dressed", "calibrated"].includes(
           sense.code,
         ),
     );
-    if (nounWork && (!noun || /^g[ai]v/.test(chunk.text)) && !one.senses.part && !substance) {
+    if (nounWork && (!noun || isGive) && !one.senses.part && !substance) {
       substance = { code: nounWork.code, at: next };
       end = next + 1;
       continue;
@@ -91,8 +101,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       (has(one, ROLE.fresh) && !noun)
     )
       continue;
-    // "a shot of grease"
-    if (one.text === "shot") continue;
+    // "a shot of grease", "a good scrub"
+    if (one.text === "shot" || (isGive && one.senses.condition?.some((each) => each.code === "ok"))) continue;
     break;
   }
   const done: Status = statusFrom(scene, state, form);
@@ -101,10 +111,11 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     const target =
       noun?.nouns ?? (it !== undefined ? pronoun(scene, state, scene.at(it)?.text ?? "it") : carried(scene, state));
     if (!noun && !clauseIsOurs(scene, at, end)) return undefined;
-    return logPlacing(scene, state, target, noun !== undefined, substance.code, done, [
-      at,
-      Math.max(end, substance.at + 1),
-    ]);
+    if (substance.turn && target.some((one) => !one.part)) return undefined;
+    // a turn given a nut tightens it, a turn given a screw that sets something sets it
+    const tightens = substance.turn && target.every((one) => TURNED_TIGHT.test(one.part ?? ""));
+    const code = tightens ? "tightened" : substance.code;
+    return logPlacing(scene, state, target, noun !== undefined, code, done, [at, Math.max(end, substance.at + 1)]);
   }
   if (isGet && !(noun?.nouns.some((one) => one.fresh) && (inOn || done === "needed"))) return undefined;
   if (onList(scene, end)) return undefined;
@@ -145,6 +156,25 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     return logPlacing(scene, state, target, false, back && inOn !== "on" ? "reused" : "installed", done, [at, end]);
   }
   return undefined;
+}
+
+const TURNED_TIGHT = /nut|bolting|packing|bonnet|fitting|stem_connector/;
+
+/** "a quarter turn", "two flats", "another turn": the index behind it. */
+function turnEnd(scene: Scene, at: number): number | undefined {
+  let next = at;
+  while (has(scene.at(next), ROLE.det) || scene.at(next)?.number || has(scene.at(next), ROLE.fresh)) next += 1;
+  return next > at && /^(?:turns?|flats?)$/.test(scene.at(next)?.text ?? "") ? next + 1 : undefined;
+}
+
+/** "a good scrub": behind an article a verb is the name of what was done. */
+function afterArticle(scene: Scene, at: number): boolean {
+  let back = at - 1;
+  while (scene.isPlain(back) || scene.at(back)?.senses.severity || scene.at(back)?.senses.condition) {
+    if (has(scene.at(back), ROLE.det)) break;
+    back -= 1;
+  }
+  return has(scene.at(back), ROLE.det);
 }
 
 /** "threw a new one in". */

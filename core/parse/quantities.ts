@@ -46,6 +46,7 @@ export function settleMeasures(
       });
     } else continue;
     for (let at = measure.from; at < measure.to; at += 1) scene.use(at);
+    if (measure.lead !== undefined) scene.use(measure.lead);
     const said = bareWord(scene, measure, low);
     if (said !== undefined) scene.use(said);
   }
@@ -169,9 +170,9 @@ function quantityOf(
     if (test === "seat_leak") return "upstream_pressure";
     if (test === "stroke") return "signal_pressure";
     if (test === "actuator") return "signal_pressure";
-    if (word === "pressure" || isPressure(unit)) return actuatorNear(scene, low, high) ? "signal_pressure" : "pressure";
+    if (actuatorNear(scene, low, high)) return "signal_pressure";
     // bare "pounds" need something of the trade beside them: weights and money are said in pounds too
-    return test || word || onIt(scene, measure) || actuatorNear(scene, low, high) ? "pressure" : undefined;
+    return word === "pressure" || isPressure(unit) || test || word || onIt(scene, measure) ? "pressure" : undefined;
   }
   if (unit === "in" || unit === "mm") {
     if (word) return word;

@@ -7,6 +7,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";
+import { type Told, toldIn } from "./told.ts";
 
 /** What earlier phrases leave for the next one. */
 export interface Carry {
@@ -35,6 +36,8 @@ export class Scene {
   readonly chunks: Chunk[];
   readonly carry: Carry;
   readonly drafts: Draft[] = [];
+  /** what of it somebody else told */
+  readonly told: readonly Told[];
   /** what has been named so far in this phrase */
   named: Named[];
   recent: Named[];
@@ -44,6 +47,7 @@ export class Scene {
   constructor(chunks: Chunk[], carry: Carry) {
     this.chunks = chunks;
     this.carry = carry;
+    this.told = toldIn(chunks);
     this.named = carry.parts;
     this.recent = carry.recent;
   }
@@ -83,8 +87,9 @@ export class Scene {
     const known = this.#nouns[index];
     if (known !== undefined) return known ? { ...known } : undefined;
     const noun = readNoun(this.chunks, index, this.named);
-    // "the lower one" depends on what was named last, so it is found anew each time
-    if (!noun || !(noun.one || noun.other)) if (noun || !this.#maybeOne(index)) this.#nouns[index] = noun ?? null;
+    // "the lower one" and "two studs" depend on what was named last, so they are found anew each time
+    if (!noun || !(noun.one || noun.other || noun.count))
+      if (noun || !this.#maybeOne(index)) this.#nouns[index] = noun ?? null;
     return noun && { ...noun };
   }
 
@@ -187,7 +192,7 @@ export class Scene {
     if (chunk.senses.condition && !this.noun(at)) return true;
     if (chunk.senses.severity && this.chunks[at + 1]?.senses.condition) return true;
     if (chunk.senses.outcome || chunk.senses.quantity === "torque") return true;
-    if (has(chunk, ROLE.owed) && !has(chunk, ROLE.and)) return true;
+    if (has(chunk, ROLE.owed) && !has(chunk, ROLE.and) && chunk.text !== "next time") return true;
     if (has(chunk, ROLE.not) && !has(chunk, ROLE.and)) return true;
     return (
       (has(chunk, ROLE.is) || has(chunk, ROLE.has)) &&

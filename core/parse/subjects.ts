@@ -68,6 +68,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     // "truck seat", "boat gasket": not this valve's
     return end;
   }
+  const where = whereabouts(scene, state, first, end);
+  if (where) return where;
   renew(state);
   state.since = at;
   const after = scene.chunks[end];
@@ -116,6 +118,29 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   )
     return end + 1;
   settleSubject(scene, state, nouns, true);
+  return end;
+}
+
+/** "fitting on the signal line is leaking": the second part tells where the first is, and nothing is said of it. */
+function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number): number | undefined {
+  const subject = state.subject;
+  const before = scene.at(noun.from - 1);
+  if (
+    !subject ||
+    !(noun.det || before?.text === "in the") ||
+    noun.fresh ||
+    !has(before, ROLE.prep) ||
+    has(before, ROLE.and)
+  )
+    return undefined;
+  // "oil's low in the controller, topped it off"
+  const behind =
+    scene.drafts.at(-1)?.rule === "finding_is" &&
+    state.since === noun.from - 1 &&
+    /^(?:in|in the|at|under|behind|by|near|around|inside)$/.test(before?.text ?? "");
+  if (!subject.open && !behind) return undefined;
+  if (subject.open && (subject.nouns.at(-1)?.to !== noun.from - 1 || !scene.predicateFollows(end))) return undefined;
+  if (!subject.open && scene.predicateFollows(end)) return undefined;
   return end;
 }
 

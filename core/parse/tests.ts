@@ -2,8 +2,8 @@
 
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { STROKING } from "../vocabulary/tests.ts";
-import { has } from "./chunks.ts";
+import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
+import { type Chunk, has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 
@@ -130,7 +130,9 @@ export function settleTests(
       if (code) tests.push({ at, test: code, result, chunks: [at] });
     } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat"))
       tests.push({ at, test: "seat_leak", result, chunks: [at] });
-    else if (/^(?:holdin|holds|held)/.test(chunk.text) && onWhole)
+    else if (pressured && noun && TEST_OF[noun] === "actuator" && /^(?:holdin|holds|held)/.test(chunk.text))
+      tests.push({ at, test: "actuator", result, chunks: [partBefore(scene, at)?.at ?? at, at] });
+    else if (/^(?:holdin|holds|held)/.test(chunk.text) && (onWhole || has(chunks[at - 1], ROLE.it)))
       tests.push({ at, test: "seat_leak", result, chunks: [at] });
   }
   const settled = merge(
@@ -149,12 +151,16 @@ export function settleTests(
       existing.result = null;
   }
   if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
-    const stroking = chunks.findIndex((chunk) => STROKING.test(chunk.text) && !chunk.used);
+    const stroking = chunks.findIndex((chunk, at) => !chunk.used && isStroking(chunk, chunks[at - 1]));
     if (stroking >= 0) settled.push({ at: stroking, test: "stroke", result: null, chunks: [stroking] });
   }
   for (const test of settled) scene.use(...test.chunks);
   return settled;
 }
+
+/** "took eight seconds to stroke", "fourteen seconds to close". */
+const isStroking = (chunk: Chunk, before: Chunk | undefined): boolean =>
+  STROKING.test(chunk.text) || (before?.text === "to" && STROKES_TO.test(chunk.text));
 
 /** The last chunk of the rate, or of the pressure said with it. */
 function rateEnd(measures: readonly Measure[]): number {

@@ -96,15 +96,45 @@ export function partOf(
   const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
   if (behind) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   if (subject) return { ...subjectNouns(), named: subject.open };
+  const shared = last.form === "has" ? sharedBehind(scene, end) : undefined;
+  if (shared) return { nouns: shared.nouns, named: true, to: end, span: start };
   const carriedParts = carried(scene, state);
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
 }
 
+/** "no tears, no holes in either diaphragm": things found one after the other share the part behind the last. */
+function sharedBehind(scene: Scene, from: number): { nouns: Named[] } | undefined {
+  let more = false;
+  for (let at = from; at < from + 8; at += 1) {
+    const chunk = scene.at(at);
+    if (!chunk || chunk.used) return undefined;
+    if (chunk.senses.condition?.some((one) => one.form === "has") && !scene.noun(at)?.part) more = true;
+    else if (more && has(chunk, ROLE.prep)) return scene.nouns(at + 1, "object");
+    else if (
+      !(
+        has(chunk, ROLE.not) ||
+        has(chunk, ROLE.or) ||
+        has(chunk, ROLE.and) ||
+        has(chunk, ROLE.det) ||
+        chunk.senses.severity
+      )
+    )
+      return undefined;
+  }
+  return undefined;
+}
+
 /** The preposition that leads to the part: "pitting right there on the stem". */
 function prepositionAt(scene: Scene, from: number): number {
   let at = from;
+  // "a crack running through the yoke"
+  if (
+    /^(?:running|going|starting|coming|extending)$/.test(scene.at(at)?.text ?? "") &&
+    has(scene.at(at + 1), ROLE.prep)
+  )
+    return at + 1;
   while (
     scene.isPlain(at) &&
     !has(scene.at(at), ROLE.prep) &&

@@ -88,6 +88,13 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
 
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
 function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm): boolean {
+  // "the jam nut had backed off": what it did by itself
+  if (
+    /^back/.test(scene.at(at)?.text ?? "") &&
+    state.subject?.open &&
+    /nut|bolting/.test(state.subject.nouns.at(-1)?.part ?? "")
+  )
+    return objectAhead(scene, at);
   // "supply port clean, signal port blocked": right behind its part the word is a verdict
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   if (objectAhead(scene, at))
@@ -101,11 +108,13 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
 }
 
 /** "lapped" done, "needs lapping" owed, "didn't lap" declined. */
-function statusOf(scene: Scene, state: ClauseState, form: WorkForm, code: Work): Status {
+function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, code: Work): Status {
   const not = state.not !== undefined ? scene.at(state.not) : undefined;
   if (not && (has(not, ROLE.declined) || has(not, ROLE.not))) return "declined";
   if (form === "past")
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
+  // "i flip did over": a recogniser's "flipped it"
+  if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
   if (form === "ing") {
     if (code === "reused") return "done";
@@ -129,7 +138,7 @@ function logWork(
 ): number | undefined {
   const found = workTarget(scene, state, at, form);
   if (!found) return undefined;
-  const status = statusOf(scene, state, form, code);
+  const status = statusOf(scene, state, at, form, code);
   const fitsNew = code === "installed" && found.nouns.some((one) => (one as Noun).fresh);
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
   if (found.named && talkBehind(scene, span[1])) return undefined;

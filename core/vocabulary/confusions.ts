@@ -16,6 +16,9 @@ const SPRUNG = "actuator main return indicator power range upper top the weak br
 
 export const CONFUSIONS: Confusion[] = [
   { hear: "re (moved|paired|used|built|installed|assembled|tightened|lubed|greased|lapped|packed|move|pair|use|install)", mean: "re$2", example: "re moved the housing" },
+  { hear: "(see|sea) it", mean: "seat", behind: "the this that a new old", example: "the see it is worn" },
+  { hear: "too (the|a)", mean: "to $2", behind: "stuck close next down", example: "stuck too the body" },
+  { hear: "(rotted|rotten) (it|them|that|her) out", mean: "rodded $2 out", example: "rotted it out" },
   // parts
   { hear: "(die|dia|dye|di) [a|uh|of|the] (fram|frame|fragm|ram|frames|fragment|phragm|from|frams|fry|frum|ham|flam)[s]", mean: "diaphragm", example: "replaced the bottom die a fram" },
   { hear: "(diagram|dye gram|die gram|diafram|diaframe|diagraph|dia gram|diaphram|diaphragms|diaframs|dietgram|diagrams)", mean: "diaphragm", example: "upper diagram torn" },

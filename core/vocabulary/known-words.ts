@@ -38,6 +38,12 @@ export function layRows(tree: WordTree): Set<string> {
     layLines(tree, GRAMMAR[role], (senses) => {
       senses.roles |= ROLE[role];
     });
+  // without a speaker before it, "says" is a small word like any other
+  for (const word of GRAMMAR.tells)
+    if (PLAIN.has(word))
+      tree.put(word, (senses) => {
+        senses.plain = true;
+      });
   return tradeWords;
 }
 
@@ -153,6 +159,9 @@ function layWorks(tree: WordTree, bases: Set<string>): void {
             tree.put(`${text} ${small}`, (senses) => addWork(senses, { code: row.code, form }));
     }
     layLines(tree, row.nouns ?? [], (senses) => addWork(senses, { code: row.code, form: "noun" }));
+    layLines(tree, row.tools ?? [], (senses) => {
+      senses.tool ??= row.code;
+    });
   }
 }
 

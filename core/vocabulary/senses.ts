@@ -27,6 +27,8 @@ export interface Senses {
   condition?: { code: Condition; form: ConditionForm }[];
   work?: { code: Work; form: WorkForm; with?: string[] }[];
   placing?: VerbForm;
+  /** a tool, by the work that is done with it */
+  tool?: Work;
   place?: Place;
   severity?: Severity;
   extent?: Extent;
@@ -52,6 +54,7 @@ export const noSenses = (): Senses => ({
   condition: undefined,
   work: undefined,
   placing: undefined,
+  tool: undefined,
   place: undefined,
   severity: undefined,
   extent: undefined,

@@ -30,5 +30,6 @@ export const VERDICTS = {
   fail: ["failed", "fails", "fail", "leaking", "leaks", "leaked", "didnt pass", "no good", "bad", "dropping", "losing pressure", "lost pressure", "bleeding down", "bled down", "did not pass", "not passing the test", "bleeds down", "didnt make it", "dropped off", "wont pass", "would not hold"],
 };
 
-/** The stroke itself, where a time is said of it. */
+/** The stroke itself, where a time is said of it: alone, and behind "to". */
 export const STROKING = /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/;
+export const STROKES_TO = /^(?:open|close|shut|stroke|travel|cycle)$/;

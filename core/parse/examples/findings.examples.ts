@@ -29,6 +29,18 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     ],
     why: "the part is carried",
   },
+  {
+    rule: "finding_is",
+    say: "Dave says the seat's shot, I found the plug scored",
+    gives: [{ type: "finding", condition: "scored", part: "plug" }],
+    why: "what Dave says was not found here, and stays unread",
+  },
+  {
+    rule: "finding_is",
+    say: "like I said the seat is worn",
+    gives: [{ type: "finding", condition: "worn", part: "seat" }],
+  },
+  { not: "finding_is", say: "the operator told me the seat was worn" },
   { not: "finding_is", say: "my boots are worn out", why: "nothing of a valve is worn" },
   { not: "finding_is", say: "seat was worn last time", why: "another visit's finding" },
 
@@ -50,6 +62,7 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     say: "packing leaks a little",
     gives: [{ type: "finding", condition: "leaking", part: "packing", severity: "slight" }],
   },
+  { not: "finding_does", say: "Dave says it was leaking" },
   { not: "finding_does", say: "it leaks by at sixty psi", why: "through the seat, under pressure: that is the test" },
   { not: "finding_does", say: "my truck leaks oil" },
 

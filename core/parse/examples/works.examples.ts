@@ -17,6 +17,19 @@ export const WORK_EXAMPLES: readonly Example[] = [
     gives: [{ type: "work", work: "replaced", status: "done", part: "packing" }],
     why: "it was done because it had to be",
   },
+  {
+    rule: "work_done",
+    say: ["bonnet bolts were loose", "replaced two studs"],
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_bolting", count: 2 }],
+    why: "so many studs, behind a joint's bolting, are of that joint",
+  },
+  {
+    rule: "work_done",
+    say: "replaced two studs",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bolting", count: 2 }],
+  },
+  { not: "work_done", say: "night crew said they replaced the seat", why: "what others tell was not done here" },
+  { not: "work_done", say: "we were told the packing was replaced" },
   { not: "work_done", say: "replace the seat" },
   { not: "work_done", say: "changed the radio station" },
   { not: "work_done", say: "bonnet bolts torqued to thirty", why: "that is the reading alone" },
@@ -103,6 +116,38 @@ export const WORK_EXAMPLES: readonly Example[] = [
     gives: [{ type: "work", work: "cleaned", status: "done", part: "seat" }],
   },
   { not: "placed_cleaned", say: "gave the seat a good look" },
+
+  {
+    rule: "placed_tightened",
+    say: "packing nut was loose, gave it a half turn",
+    gives: [{ type: "work", work: "tightened", status: "done", part: "packing_nut" }],
+    why: "a turn given a nut tightens it",
+  },
+  { not: "placed_tightened", say: "gave the adjusting screw a half turn", why: "a screw that sets something is set" },
+  { not: "placed_tightened", say: "gave it another shot" },
+
+  {
+    rule: "placed_adjusted",
+    say: "gave the adjusting screw two turns",
+    gives: [{ type: "work", work: "adjusted", status: "done", part: "adjusting_screw" }],
+  },
+  { not: "placed_adjusted", say: "gave him a turn at the wheel" },
+
+  {
+    rule: "by_tool",
+    say: ["cage is gunked up", "went to town on it with a wire brush"],
+    gives: [{ type: "work", work: "cleaned", status: "done", part: "cage" }],
+    why: "how hard one went at it leaves what was done to the tool",
+  },
+  {
+    rule: "by_tool",
+    say: "ran a stone over the seat",
+    gives: [{ type: "work", work: "dressed", status: "done", part: "seat" }],
+  },
+  { not: "by_tool", say: "went to town on friday" },
+  { not: "by_tool", say: "went to town on the plug with a hammer", why: "a hammer says nothing of what was done" },
+  { not: "by_tool", say: "hand me a wire brush" },
+  { not: "by_tool", say: "hit the truck with a rag" },
 
   {
     rule: "left",

@@ -14,7 +14,7 @@ describe("a word that is taught", () => {
   it.each<[string, TaughtWord["as"], string, object]>([
     ["Doohickey", { part: "positioner" }, "the doohickey is bent", { part: "positioner", condition: "bent" }],
     ["top hat", { part: "upper_housing" }, "top hat's cracked", { part: "upper_housing", condition: "cracked" }],
-    ["wallered", { condition: "worn" }, "seat is wallered", { part: "seat", condition: "worn" }],
+    ["gommed", { condition: "worn" }, "seat is gommed", { part: "seat", condition: "worn" }],
     ["zorch", { work: "lapped" }, "zorched the seat", { part: "seat", work: "lapped", status: "done" }],
   ])("%s is read at once", (say, as, phrase, entry) => {
     const heard = listen(startListening(words([say, as])), phrase);
