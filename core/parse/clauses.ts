@@ -96,7 +96,9 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   const chunk = scene.chunks[at];
   if (!chunk) return at + 1;
   // "cleaned the cage with a wire brush"
-  if (chunk.senses.tool && scene.drafts.at(-1)?.entry.type === "work") {
+  const worked = scene.drafts.at(-1);
+  if (chunk.senses.tool && worked?.entry.type === "work") {
+    worked.chunks.push(at);
     scene.use(at);
     return at + 1;
   }

@@ -162,7 +162,9 @@ function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): 
     at += 1;
   if (at === from && !/(?:with|of|by|in)$/.test(scene.at(from - 1)?.text ?? "")) return from;
   // "plugged with bugs": whatever it is, it is what blocks the hole
-  const named = /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "");
+  const named =
+    /^(?:with|by|full of|of)$/.test(scene.at(from)?.text ?? "") ||
+    /(?:with|by|full of)$/.test(scene.at(from - 1)?.text ?? "");
   let end = from;
   for (; at < from + 8; at += 1) {
     const what = scene.at(at);

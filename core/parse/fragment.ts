@@ -113,7 +113,7 @@ function answerOneself(scene: Scene): void {
   )
     return;
   const answer = scene.chunks.findIndex(
-    (one, at) => at > first + 1 && /^(?:no|nope|nah|not|no sir|yes|yeah|yep|yup|it is)$/.test(one.text),
+    (one, at) => at > first + 1 && /^(?:no|nope|nope not|nah|not|no sir|yes|yeah|yep|yup|it is)$/.test(one.text),
   );
   const no = answer > 0 && /^n/.test(scene.at(answer)?.text ?? "");
   for (const draft of [...scene.drafts]) {

@@ -61,7 +61,7 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   if (!objects) return undefined;
   const old = objects.nouns.some((one) => one.old);
   const next = scene.at(objects.end);
-  const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there)\b/.test(next.text);
+  const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text);
   if (!old && !stays) return undefined;
   for (const one of objects.nouns)
     emitWork(

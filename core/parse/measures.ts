@@ -128,6 +128,7 @@ function bare(scene: Scene, at: number): Measure | undefined {
   const number = chunks[at]?.number;
   if (!number || number.bareOne) return undefined;
   const next = chunks[at + 1];
+  if (next && ROUNDS.test(next.text)) return undefined;
   if (
     next &&
     (next.senses.part ||
@@ -137,27 +138,45 @@ function bare(scene: Scene, at: number): Measure | undefined {
       has(next, ROLE.fresh))
   )
     return undefined;
-  if (next?.unknown || scene.noun(at)?.part) return undefined;
+  // an unknown noun is what is counted, an unknown deed ("bumped it up") is not
+  if ((next?.unknown && !next.text.endsWith("ed")) || scene.noun(at)?.part) return undefined;
   let sawJoint = false;
   let sawSet = false;
-  for (let back = at - 1; back >= 0 && back >= at - 5; back -= 1) {
+  const raised = raisedTo(scene, at);
+  if (raised) return raised;
+  for (let back = at - 1; back >= 0 && back >= at - 7; back -= 1) {
     const chunk = chunks[back];
     if (!chunk) break;
+    // "torqued in three passes to thirty"
+    if (ROUNDS.test(chunk.text) && chunks[back - 1]?.number) {
+      back -= 1;
+      continue;
+    }
     const spoken =
       chunk.senses.quantity ?? (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
     const unit = spoken && unitOfBare(spoken);
-    if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: spoken };
+    const lead = chunks.findIndex((one, index) => index > back && index < at && /^check/.test(one.text));
+    if (unit)
+      return {
+        from: at,
+        to: at + 1,
+        value: number.value,
+        upper: number.upper,
+        unit,
+        quantity: spoken,
+        lead: lead < 0 ? undefined : lead,
+      };
     if (sawJoint && tightens(chunk))
       return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
     if (/^set/.test(chunk.text)) sawSet = true;
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
     if (part && BOLTED.test(part))
-      return sawJoint
+      return sawJoint || isTorqueVerb(chunks, back)
         ? { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" }
         : undefined;
     const passable =
-      /^(?:running|sitting|reading|set|setting|holding|pull|pulled)$/.test(chunk.text) ||
+      /^(?:running|sitting|reading|set|setting|holding|pull|pulled|checks out|checked out)$/.test(chunk.text) ||
       has(chunk, ROLE.is) ||
       has(chunk, ROLE.prep) ||
       chunk.senses.bound ||
@@ -170,6 +189,33 @@ function bare(scene: Scene, at: number): Measure | undefined {
   return undefined;
 }
 
+/** "torque bonnet bolts thirty". */
+function isTorqueVerb(chunks: readonly Chunk[], part: number): boolean {
+  let at = part - 1;
+  while (has(chunks[at], ROLE.det)) at -= 1;
+  return chunks[at]?.senses.quantity === "torque";
+}
+
+const ROUNDS = /^(?:pass|passes|steps?|stages?|rounds?)$/;
+const RAISED =
+  /^(?:bumped|raised|upped|cranked|dialed|dialled|turned|lowered|dropped|backed|set|reset|brought|adjusted)$/;
+
+/** "supply was at eighteen, bumped it up to twenty": the same quantity, as it is now. */
+function raisedTo(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  if (!number || chunks[at - 1]?.text !== "to") return undefined;
+  let back = at - 2;
+  while (/^(?:up|down|back|back up|back down)$/.test(chunks[back]?.text ?? "")) back -= 1;
+  if (!has(chunks[back], ROLE.it) || !RAISED.test(chunks[back - 1]?.text ?? "")) return undefined;
+  for (let before = back - 2; before >= 0; before -= 1) {
+    const quantity = chunks[before]?.senses.quantity;
+    const unit = quantity && unitOfBare(quantity);
+    if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity };
+  }
+  return undefined;
+}
+
 /** "tightened them to sixty", but "snugged up" and the like measure nothing. */
 const tightens = (chunk: Chunk): boolean =>
   /^tighten/.test(chunk.text) && (chunk.senses.work?.some((one) => one.code === "tightened") ?? false);
@@ -178,6 +224,23 @@ const tightens = (chunk: Chunk): boolean =>
 function pressedTo(scene: Scene, at: number): Measure | undefined {
   const { chunks } = scene;
   const number = chunks[at]?.number;
+  // "with fifteen on the diaphragm"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 2 &&
+    chunks[at + 1]?.text === "on" &&
+    /^(?:actuator|housing|diaphragm|upper_diaphragm)$/.test(scene.noun(at + 2)?.part ?? "")
+  )
+    return {
+      from: at,
+      to: at + 1,
+      value: number.value,
+      upper: number.upper,
+      unit: "psi",
+      quantity: "signal_pressure",
+      lead: scene.noun(at + 2)?.core,
+    };
   if (!number || number.fraction || number.value < 1 || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? ""))
     return undefined;
   const measure: Measure = { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };

@@ -2,12 +2,13 @@
 
 import { isEnglish } from "../vocabulary/english.ts";
 import type { Opened } from "../vocabulary/first-words.ts";
-import { ROLE } from "../vocabulary/grammar.ts";
+import { PLAIN, ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import type { ConfusionRow } from "../vocabulary/mishearings.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { OPENS } from "../vocabulary/opens.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
+import { TOOLS } from "../vocabulary/talk.ts";
 
 /**
  * What may have been meant. This step only proposes; whether a proposal is taken is decided by reading the phrase
@@ -130,7 +131,7 @@ export function soundAlikes(
       // "Dave says": a speaker, however much the name sounds like a part ("diaph")
       if (tells(lexicon, words, to) || tells(lexicon, words, to - 1)) continue;
       // a plain English word is taken for another only where a known confusion says so
-      if (single && isEnglish(spelling)) continue;
+      if (single && (isEnglish(spelling) || TOOLS.has(spelling) || PLAIN.has(spelling))) continue;
       for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5))
         here.push({ from: at, to, mean: [word], far });
     }

@@ -11,7 +11,9 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   const chunk = scene.at(at);
   if (!chunk || chunk.used || !has(chunk, ROLE.need)) return undefined;
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
-  const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
+  const weak = /^(?:put|add|get|list|grab|need to get|put me down for|sign me up for|need to have|send|send out)$/.test(
+    chunk.text,
+  );
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
   let from = at + 1;
   while (
@@ -31,7 +33,9 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     end = further.end;
   }
   const listed = has(scene.at(end), ROLE.onList) || has(scene.at(end + 1), ROLE.onList);
-  if (weak && !listed) return undefined;
+  // "get one ordered"
+  const ordered = !objects && /^(?:ordered|on order)$/.test(scene.at(from + 1)?.text ?? "");
+  if (weak && !listed && !ordered) return undefined;
   if (listed) end += has(scene.at(end), ROLE.onList) ? 1 : 2;
   let wanted: Named[];
   if (objects) wanted = objects.nouns;

@@ -3,6 +3,7 @@
 import type { Part, Place } from "../shapes/codes.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { OWNED } from "../vocabulary/parts.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
 
@@ -35,6 +36,9 @@ export interface Noun extends Named {
 
 /** Words that stand before a part and belong to its name. */
 const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
+/** What goods are measured by where they are not counted. */
+const MEASURED_BY =
+  /^(?:foot|feet|ft|inch|inches|yards?|meters?|metres?|lengths?|pieces?|sticks?|rolls?|cans?|tubes?)$/;
 /** No name is longer than this. */
 const MOST_CHUNKS = 9;
 /** "all the bolts", "that gasket": words for "it" that may also stand before a part. */
@@ -89,6 +93,13 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       return endAt(at);
     }
     const count = countAt(chunks, at);
+    // "the other side": of the same part, and no other one
+    if (
+      has(chunk, ROLE.other) &&
+      !/ones?$/.test(chunk.text) &&
+      /^(?:sides?|ends?|face|half)$/.test(chunks[at + 1]?.text ?? "")
+    )
+      return undefined;
     if (has(chunk, ROLE.other)) {
       noun.other = true;
       return endAt(at);
@@ -106,6 +117,11 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
         return endAt(at);
       }
       if (chunks[at + 1]?.text === "of" || chunks[at + 1]?.text === "of the") at += 1;
+      // "two feet of tubing": measured, not counted
+      else if (MEASURED_BY.test(chunks[at + 1]?.text ?? "") && /^of/.test(chunks[at + 2]?.text ?? "")) {
+        noun.count = undefined;
+        at += 2;
+      }
       continue;
     }
     if (senses.place && !senses.condition) {
@@ -206,10 +222,26 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
       noun.to += 1;
     }
   }
+  nameOwner(chunks, noun);
   if (noun.one || noun.other) resolveOne(noun, named.at(-1));
   else if (someOf(noun, named.at(-1)?.part)) noun.part = named.at(-1)?.part;
   else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
   return noun;
+}
+
+/** "the O-rings on the stem guide" are the stem guide's own, where the trade has a name for them. */
+function nameOwner(chunks: readonly Chunk[], noun: Noun): void {
+  const owners = noun.part && OWNED[noun.part];
+  const prep = chunks[noun.to];
+  if (!owners || !prep || noun.one || noun.place || !/^(?:on|of|for|in|under|around)(?: the)?$/.test(prep.text)) return;
+  let at = noun.to + 1;
+  while (has(chunks[at], ROLE.det)) at += 1;
+  const owner = chunks[at]?.senses.part;
+  const own = owner && owners[owner];
+  if (!own || (at === noun.to + 1 && prep.text !== "of" && !prep.text.endsWith("the"))) return;
+  noun.part = own;
+  noun.core = at;
+  noun.to = at + 1;
 }
 
 /** "bonnet bolts were loose", then "two studs are stripped": so many of the joint's own bolting. */

@@ -21,6 +21,9 @@ const round = (value: number) => Number(value.toPrecision(12));
 
 /** Reads the number that starts at `start`, with a range's upper end. */
 export function readNumber(words: readonly string[], start: number): NumberRead | undefined {
+  // "half a dozen gaskets"
+  if (words[start] === "half" && words[start + 1] === "a" && words[start + 2] === "dozen")
+    return { value: 6, end: start + 3 };
   const between = words[start] === "between" || (words[start] === "from" && readOne(words, start + 1) !== undefined);
   const first = readOne(words, between ? start + 1 : start);
   if (!first) return undefined;

@@ -76,7 +76,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
         }
       }
     }
-    if (has(one, ROLE.it) && it === undefined && !noun) {
+    // "put it on", "put one on"
+    if ((has(one, ROLE.it) || (one.number?.bareOne && next === at + 1)) && it === undefined && !noun) {
       it = next;
       end = next + 1;
       continue;

@@ -137,7 +137,8 @@ export class Scene {
       if (has(slip, ROLE.and) || has(slip, ROLE.or)) at += 1;
       else if (this.isPlain(at) && has(this.chunks[at + 1], ROLE.and)) at += 2;
       const next = this.noun(at);
-      if (!next) break;
+      // "replaced the gasket with a new one": the new one is no second thing
+      if (!next || (slip?.text === "with" && next.fresh)) break;
       if (as === "object" && this.predicateFollows(next.to)) break;
       if (
         at === end &&
@@ -146,11 +147,33 @@ export class Scene {
       )
         break;
       if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;
+      // "the stem threads are stripped": side by side, the first tells which, unless more are listed
+      if (
+        as === "subject" &&
+        at === end &&
+        nouns.length === 1 &&
+        !next.det &&
+        !next.count &&
+        this.#isCompound(first, next)
+      ) {
+        nouns = [{ ...next, from: first.from, det: first.det }];
+        end = next.to;
+        continue;
+      }
       nouns.push(next);
       end = next.to;
     }
     if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
     return { nouns, end };
+  }
+
+  /** Two names side by side and a verb of the second's number: one thing, named by its last word. */
+  #isCompound(first: Noun, next: Noun): boolean {
+    const verb = this.chunks[next.to];
+    if (!first.part || !next.part || first.plural || first.one || next.one || next.place) return false;
+    return next.plural
+      ? /^(?:are|were|have|look)$/.test(verb?.text ?? "")
+      : /^(?:is|was|has|looks)$/.test(verb?.text ?? "");
   }
 
   /** "the inlet and outlet threads": two parts with one name between them. */

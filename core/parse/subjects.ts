@@ -37,6 +37,16 @@ export function renamePart(scene: Scene, state: ClauseState, at: number): number
 export function readPlaceSubject(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.chunks[at];
   const last = scene.named.at(-1);
+  // "outlet's the same"
+  const behind = scene.chunks[has(scene.chunks[at + 1], ROLE.is) ? at + 2 : at + 1];
+  if (
+    chunk?.senses.place &&
+    last?.part &&
+    !state.subject?.open &&
+    /^the same|^same$/.test(behind?.text ?? "") &&
+    has(behind, ROLE.too)
+  )
+    return copyOnto(scene, state, at);
   if (!chunk?.senses.place || !last?.part || state.subject?.open || !scene.predicateFollows(at + 1)) return undefined;
   settleSubject(
     scene,
@@ -73,11 +83,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   renew(state);
   state.since = at;
   const after = scene.chunks[end];
-  if (
-    first.fresh &&
-    (talkBehind(scene, end) || (scene.drafts.length === 0 && scene.chunks.slice(0, at).some((one) => one.talk)))
-  )
-    return end;
+  if (first.fresh && (talkBehind(scene, end) || (scene.drafts.length === 0 && talkedOf(scene, at)))) return end;
   if (first.fresh) {
     const owed = state.owed !== undefined;
     const declined = state.not !== undefined;
@@ -119,6 +125,12 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     return end + 1;
   settleSubject(scene, state, nouns, true);
   return end;
+}
+
+/** Other talk before it, and no "but" since. */
+function talkedOf(scene: Scene, at: number): boolean {
+  const turn = scene.chunks.findLastIndex((one, index) => index < at && one.text === "but");
+  return scene.chunks.slice(Math.max(0, turn), at).some((one) => one.talk);
 }
 
 /** "fitting on the signal line is leaking": the second part tells where the first is, and nothing is said of it. */

@@ -41,6 +41,8 @@ export function findTests(scene: Scene): TestSaid[] {
     const chunk = chunks[at];
     if (!chunk || chunk.talk) continue;
     const { senses } = chunk;
+    // "in three passes"
+    if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
     // "regulator won't hold pressure": no leak through the seat
     if (senses.outcome?.test === "seat_leak" && OTHER.test(chunks[at - 1]?.senses.part ?? "")) continue;
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });

@@ -39,6 +39,15 @@ export function choose(
   const joined = inGroup && (has(before, ROLE.and) || has(before, ROLE.or) || has(before, ROLE.but));
   const everyday =
     EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
+  // "full of water": nothing that fouls it
+  if (
+    /^full of$|^filled with$/.test(chunk.text) &&
+    /^(?:water|liquid|fluid|condensate|oil|air|gas)$/.test(next?.text ?? "")
+  )
+    return undefined;
+  // "washed in the parts bin", "washed them off": what was done to it
+  if (chunk.text === "washed" && /^(?:in|in the|off|down|up|with|clean|it|them|em)$/.test(next?.text ?? ""))
+    return undefined;
   if (chunk.text === "painted" && !(isHole(scene.noun(at + 1)?.part) || isHole(subject))) return undefined;
   // "shot, that actuator spring": the verdict first, then its part
   const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
@@ -88,6 +97,7 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (rubber && code === "sticking" && text === "stiff") return "hardened";
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
+  if (code === "fouled" && isHole(subject) && /^(?:packed|full|filled|loaded)/.test(text)) return "plugged";
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;
 }

@@ -58,6 +58,8 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     }
     return { nouns: inner.nouns.nouns, named: true, from: at, to: inner.nouns.end };
   }
+  const shared = !objects && !subject?.open ? sharedObject(scene, next, form) : undefined;
+  if (shared) return { nouns: shared, named: true, from: at, to: at + 1 };
   const open = subject?.open === true;
   const first = objects?.nouns[0];
   if (objects && first) {
@@ -104,6 +106,18 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     return undefined;
   if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
   return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
+}
+
+/** "removed, cleaned and reinstalled the cage": verbs one after the other act on what stands behind the last. */
+function sharedObject(scene: Scene, from: number, form: WorkForm): Noun[] | undefined {
+  let verbs = 0;
+  for (let at = from; at < from + 6; at += 1) {
+    const chunk = scene.at(at);
+    if (chunk?.senses.work?.some((one) => one.form === form && !one.with) && !scene.noun(at)) verbs += 1;
+    else if (!has(chunk, ROLE.and))
+      return verbs > 0 ? scene.nouns(at, "object")?.nouns.filter((one) => one.part) : undefined;
+  }
+  return undefined;
 }
 
 /** "cleaned the sand off the cage": the dirt is what the cleaning takes away, the part stands behind it. */

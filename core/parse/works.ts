@@ -62,6 +62,7 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     if (
       next > at + 1 &&
+      chunk.text !== "back" &&
       (chunk.senses.work || chunk.senses.placing || has(chunk, ROLE.is) || has(chunk, ROLE.owed)) &&
       !chunk.senses.part &&
       !scene.isPlain(next)
@@ -86,15 +87,18 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
   );
 }
 
+const BACKS_OFF = /nut|bolting/;
+
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
 function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm): boolean {
-  // "the jam nut had backed off": what it did by itself
+  if (scene.at(at)?.text === "washed" && form === "past") return true;
+  // "the jam nut had backed off on me": what it did by itself
   if (
     /^back/.test(scene.at(at)?.text ?? "") &&
     state.subject?.open &&
-    /nut|bolting/.test(state.subject.nouns.at(-1)?.part ?? "")
+    BACKS_OFF.test(state.subject.nouns.at(-1)?.part ?? "")
   )
-    return objectAhead(scene, at);
+    return scene.noun(at + 1)?.part !== undefined;
   // "supply port clean, signal port blocked": right behind its part the word is a verdict
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   if (objectAhead(scene, at))
@@ -113,6 +117,8 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   if (not && (has(not, ROLE.declined) || has(not, ROLE.not))) return "declined";
   if (form === "past")
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
+  // "so i tighten it": told as it was done
+  if (form === "base" && state.owed === undefined && /^(?:i|we)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
   // "i flip did over": a recogniser's "flipped it"
   if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";

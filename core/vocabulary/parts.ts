@@ -57,17 +57,17 @@ export const PART_ROWS: Row<Part>[] = [
   { code: "stem_connector", name: "stem connector", say: ["stem connector", "stem coupling", "stem clamp", "stem connection", "split block", "stem block", "coupling block", "stem coupler"], help: "joins plug stem to actuator stem" },
   { code: "positioner", name: "positioner", say: ["positioner", "valve positioner"], help: "makes the travel follow the signal" },
   { code: "controller", name: "controller", say: ["controller", "level controller", "pressure controller", "liquid level controller"], help: "makes the signal" },
-  { code: "regulator", name: "regulator", say: ["regulator", "supply regulator", "supply reg", "reg", "air regulator", "filter regulator", "pressure regulator", "airset", "air set"], help: "steadies the supply pressure" },
+  { code: "regulator", name: "regulator", say: ["regulator", "supply regulator", "supply reg", "reg", "air regulator", "filter regulator", "pressure regulator", "airset", "air set", "regulator drip (leg|pot|bowl)", "drip pot"], help: "steadies the supply pressure" },
   { code: "gauge", name: "gauge", say: ["gauge", "gage", "pressure gauge", "supply gauge", "signal gauge"], help: "shows a pressure" },
   { code: "strainer", name: "strainer", say: ["strainer", "screen", "y strainer", "supply filter", "filter", "wye strainer"], help: "keeps dirt out" },
   { code: "solenoid", name: "solenoid", say: ["solenoid", "solenoid valve", "solenoid coil"], help: "electric valve in the supply or signal" },
   { code: "trim", name: "trim", say: ["trim", "trim set", "valve trim", "internals", "guts", "innards"], help: "seat, plug and cage together" },
-  { code: "yoke", name: "yoke", say: ["yoke", "yoke arm", "yoke leg"], help: "carries the actuator on the bonnet" },
+  { code: "yoke", name: "yoke", say: ["yoke", "yoke arm", "yoke leg", "yoke (clamp|bolt)"], help: "carries the actuator on the bonnet" },
   { code: "flange", name: "flange", say: ["flange", "(inlet|outlet) flange"], help: "bolted pipe connection" },
   { code: "handwheel", name: "handwheel", say: ["handwheel", "hand wheel", "manual override", "hand jack", "manual operator"], help: "moves the valve by hand" },
   { code: "adjusting_screw", name: "adjusting screw", say: ["adjusting screw", "adjustment screw", "adjuster", "spring adjuster", "adjusting bolt", "range screw", "adjuster screw", "spring adjustment", "adj screw", "adj bolt", "adj nut"], help: "sets the spring" },
   { code: "float", name: "float", say: ["float", "displacer", "float ball"], help: "follows the liquid level" },
-  { code: "linkage", name: "linkage", say: ["linkage", "feedback arm", "feedback linkage", "lever", "link arm", "lever arm", "float (linkage|arm|rod|lever)", "link rod", "link", "connecting (arm|link)", "drive arm"], help: "rods and levers between float, positioner and valve" },
+  { code: "linkage", name: "linkage", say: ["linkage", "feedback arm", "feedback linkage", "lever", "link arm", "lever arm", "float (linkage|arm|rod|lever)", "link rod", "link", "connecting (arm|link)", "drive arm", "positioner (arm|lever|linkage)", "feedback (lever|rod)"], help: "rods and levers between float, positioner and valve" },
   { code: "pilot", name: "pilot", say: ["pilot", "pilot valve", "relay"], help: "small valve that steers the signal" },
 ];
 
@@ -81,6 +81,15 @@ export const COUNTERPARTS: Partial<Record<Part, Part>> = {
   outlet_threads: "inlet_threads",
   supply_port: "signal_port",
   signal_port: "supply_port",
+};
+
+/** What a part on another is called: "the gasket under the bonnet" is the bonnet gasket. */
+export const OWNED: Partial<Record<Part, Partial<Record<Part, Part>>>> = {
+  gasket: { bonnet: "bonnet_gasket", seat: "seat_gasket", cage: "cage_gasket", travel_indicator: "indicator_gasket" },
+  o_ring: { cage: "cage_o_ring", stem_guide: "stem_guide_o_ring", guide: "stem_guide_o_ring" },
+  spring: { actuator: "actuator_spring", travel_indicator: "indicator_spring" },
+  bolting: { bonnet: "bonnet_bolting", body: "body_bolting" },
+  nut: { packing: "packing_nut", diaphragm: "diaphragm_nut" },
 };
 
 /** What a place word makes of a general part: "the bottom one" after the upper diaphragm is the lower diaphragm. */

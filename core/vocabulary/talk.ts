@@ -30,4 +30,4 @@ export const TALK = new Set(
 );
 
 /** Tools and what stands about: named in passing, they neither help nor hinder. */
-export const TOOLS = new Set("wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel".split(" "));
+export const TOOLS = new Set("wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));

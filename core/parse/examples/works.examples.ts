@@ -30,6 +30,17 @@ export const WORK_EXAMPLES: readonly Example[] = [
   },
   { not: "work_done", say: "night crew said they replaced the seat", why: "what others tell was not done here" },
   { not: "work_done", say: "we were told the packing was replaced" },
+  {
+    rule: "work_done",
+    say: "removed, cleaned and reinstalled the cage",
+    gives: [
+      { type: "work", work: "removed", status: "done", part: "cage" },
+      { type: "work", work: "cleaned", status: "done", part: "cage" },
+      { type: "work", work: "installed", status: "done", part: "cage" },
+    ],
+    why: "verbs one after the other act on what stands behind the last",
+  },
+  { not: "work_done", say: "torqued the body bolts in three passes to sixty" },
   { not: "work_done", say: "replace the seat" },
   { not: "work_done", say: "changed the radio station" },
   { not: "work_done", say: "bonnet bolts torqued to thirty", why: "that is the reading alone" },
