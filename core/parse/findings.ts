@@ -18,10 +18,7 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 
 /** "badly scored and pitted on the plug": the conditions that start at `start`; the index to go on from. */
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
-  if (isAgent(scene, start)) {
-    scene.use(start);
-    return start + 1;
-  }
+  if (isAgent(scene, start)) return start + 1;
   const group = readGroup(scene, state, start);
   if (!group) return undefined;
   // "plugged with bugs": no other talk, as long as something is made of it

@@ -160,6 +160,7 @@ function readingDraft(measure: Measure): Draft {
     also: [
       ...(measure.noun ? range(measure.noun.from, measure.noun.to) : []),
       ...(measure.word === undefined ? [] : [measure.word]),
+      ...(measure.lead === undefined ? [] : [measure.lead]),
     ],
     rule: "reading",
     named: true,

@@ -18,7 +18,7 @@ export interface Measure {
   quantity?: Quantity;
   /** the chunk that says what it is of */
   word?: number;
-  /** the chunk that makes a pressure of a bare number: "tested" */
+  /** a chunk that leads up to it and says no more than it does: "tested" at sixty, "leaking" three cc a minute */
   lead?: number;
   /** index of the noun it is said of */
   noun?: Noun;

@@ -39,6 +39,7 @@ export function settleMeasures(
       const noun = nounOf(scene, measure, quantity, low, high);
       readings.push({
         ...measure,
+        lead: measure.lead ?? leakBefore(scene, measure),
         quantity,
         noun,
         word: word?.quantity === quantity ? word.at : bareWord(scene, measure, low),
@@ -51,6 +52,12 @@ export function settleMeasures(
     if (said !== undefined) scene.use(said);
   }
   return { readings, sizes };
+}
+
+/** "leaking three cc a minute": the rate says it better, and holds the word. */
+function leakBefore(scene: Scene, measure: Measure): number | undefined {
+  const leaks = scene.chunks[measure.from - 1]?.senses.condition?.some((one) => one.code === "leaking");
+  return leaks && RATES.has(measure.unit ?? "") ? measure.from - 1 : undefined;
 }
 
 /** The torque or pressure word behind which a bare number stands. */
