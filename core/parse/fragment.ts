@@ -33,6 +33,8 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const tests = findTests(scene);
   const found = findMeasures(scene);
   const rated = found.some((one) => isRate(one.unit));
+  // what a phrase that names no test speaks of is the same for all its numbers
+  let untested: "stroke" | "seat_leak" | "none" | undefined;
   const testAt = (at: number) => {
     // "passed at eighty pounds": a small word ties a number to the test before it
     const tied = has(scene.at(at - 1), ROLE.prep) || has(scene.at(at - 2), ROLE.prep);
@@ -47,9 +49,16 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
       return "seat_leak";
     if (tied && rated) return tests.find((one) => one.at < at)?.test ?? "seat_leak";
     const far = (one: { at: number }) => (one.at < at ? (at - one.at) / (tied ? 3 : 1) : one.at - at);
-    const nearest = [...tests].sort((a, b) => far(a) - far(b))[0];
-    if (!nearest && scene.chunks.some((one) => STROKING.test(one.text))) return "stroke";
-    return nearest?.test ?? (rated || leakSaid(scene) ? "seat_leak" : undefined);
+    let nearest = tests[0];
+    for (const one of tests) if (nearest && far(one) < far(nearest)) nearest = one;
+    if (nearest) return nearest.test;
+    untested ??= scene.chunks.some((one) => STROKING.test(one.text))
+      ? "stroke"
+      : leakSaid(scene)
+        ? "seat_leak"
+        : "none";
+    if (untested === "stroke") return "stroke";
+    return rated || untested === "seat_leak" ? "seat_leak" : undefined;
   };
   const measures = settleMeasures(scene, found, testAt);
   const settled = settleTests(scene, tests, measures.readings, carry.lastTest);

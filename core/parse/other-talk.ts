@@ -11,7 +11,8 @@ import type { Draft, Scene } from "./scene.ts";
 export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
   const talk = scene.chunks.flatMap((one, at) => (one.talk ? [at] : []));
   if (talk.length === 0) return [...drafts];
-  const said = drafts.flatMap((draft) => draft.chunks.map((at) => ({ at, draft }))).sort((a, b) => a.at - b.at);
+  const said = new Map<number, Draft[]>();
+  for (const draft of drafts) for (const at of draft.chunks) said.set(at, [...(said.get(at) ?? []), draft]);
   const trade = scene.chunks.filter((one) => one.used && isTrade(one)).length;
   return drafts.filter((draft) => {
     if (draft.entry.type === "hazard") return true;
@@ -25,12 +26,12 @@ export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
 /** How close before it a word of other talk makes a thing that word's own: "my pickup needs a gasket kit". */
 const NEAR = 4;
 
-/** `said`: the chunks of all drafts, from left to right. */
-function ledByTalk(scene: Scene, draft: Draft, said: readonly { at: number; draft: Draft }[]): boolean {
+/** `said`: the drafts of each chunk. */
+function ledByTalk(scene: Scene, draft: Draft, said: ReadonlyMap<number, readonly Draft[]>): boolean {
   const start = Math.min(...draft.chunks);
-  const from = (said.findLast((other) => other.draft !== draft && other.at < start)?.at ?? -1) + 1;
-  for (let at = start - 1; at >= from; at -= 1) {
+  for (let at = start - 1; at >= 0; at -= 1) {
     const chunk = scene.at(at);
+    if (said.get(at)?.some((other) => other !== draft)) return false;
     if (!chunk || has(chunk, ROLE.but) || (has(chunk, ROLE.and) && draft.named)) return false;
     if (!chunk.talk) continue;
     // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet
