@@ -105,7 +105,9 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   }
   const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
   const known = opens & OPENS.row ? lexicon.longest(words, at) : undefined;
-  if (idiom && idiom.end >= (known?.end ?? 0)) return make(words, at, idiom.end, { talk: true });
+  // "last week" is a time before today's, whatever else is said of it
+  const dated = known !== undefined && (known.senses.roles & ROLE.past) !== 0 && known.end === idiom?.end;
+  if (idiom && !dated && idiom.end >= (known?.end ?? 0)) return make(words, at, idiom.end, { talk: true });
 
   const tag = opens & OPENS.tag ? readTag(words, at) : undefined;
   if (tag && tag.end > (known?.end ?? 0)) return make(words, at, tag.end, { tag: tag.tag });

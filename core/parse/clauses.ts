@@ -145,6 +145,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
 /** "last time it was worn": of another visit, so not today's. */
 function setPast(scene: Scene, state: ClauseState, at: number): number {
   const next = scene.chunks[at + 1];
+  // "leaking since last spring" still leaks
+  if (/^since/.test(scene.chunks[at - 1]?.text ?? "")) return at + 1;
   if (state.said && scene.drafts.length > 0 && (!next || has(next, ROLE.and) || has(next, ROLE.but))) {
     const last = scene.drafts.pop();
     for (const index of last?.chunks ?? []) {

@@ -27,7 +27,7 @@ export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexic
  */
 function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const heard = readFragment(words, carry, lexicon);
-  const confused = knownConfusions(words, lexicon);
+  const confused = knownConfusions(words, lexicon).filter((one) => !isDate(heard, one));
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? byConfusions(heard, words, confused, carry, lexicon) : heard;
   if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
@@ -62,6 +62,11 @@ function settled({ scene }: Fragment, proposal: Proposal): boolean {
       !(one.senses.part && (scene.chunks[at + 1]?.senses.part || scene.chunks[at - 1]?.senses.part))
     );
   });
+}
+
+/** "last week" is a week, and no leak. */
+function isDate({ scene }: Fragment, one: Proposal): boolean {
+  return scene.chunks.some((chunk) => has(chunk, ROLE.past) && chunk.from < one.to && one.from < chunk.to);
 }
 
 const overlaps = (one: Proposal, others: readonly Proposal[]): boolean =>

@@ -22,7 +22,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(seating|sealing|ceiling) (phase|fays|faith|fase)", mean: "$1 face", example: "scored on the seating phase" },
   { hear: "the (sea|see) (and|is|was)", mean: "the seat $3", example: "lapped the sea and plug" },
   { hear: "(to|too) (pounds|pound|psi|foot|inch|inches)", mean: "two $2", behind: "twenty thirty forty fifty sixty seventy eighty ninety hundred", example: "supply is twenty to pounds" },
-  { hear: "hole (thing|valve|unit)", mean: "whole $2", example: "replace the hole thing" },
+  { hear: "hole (thing|valve|unit)", mean: "whole $2", example: "hole valve is junk" },
   // parts
   { hear: "(die|dia|dye|di) [a|uh|of|the] (fram|frame|fragm|ram|frames|fragment|phragm|from|frams|fry|frum|ham|flam)[s]", mean: "diaphragm", example: "replaced the bottom die a fram" },
   { hear: "(diagram|dye gram|die gram|diafram|diaframe|diagraph|dia gram|diaphram|diaphragms|diaframs|dietgram|diagrams)", mean: "diaphragm", example: "upper diagram torn" },

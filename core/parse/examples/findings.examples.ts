@@ -57,6 +57,8 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     say: "the O-ring on the cage is cut",
     gives: [{ type: "finding", condition: "cut", part: "cage_o_ring" }],
   },
+  { not: "finding_is", say: "the seat was worn two days ago", why: "of another day" },
+  { not: "finding_is", say: "last week the seat was worn" },
   { not: "finding_is", say: "supply was at eighteen, bumped it up to twenty" },
   { not: "finding_is", say: "the operator told me the seat was worn" },
   { not: "finding_is", say: "my boots are worn out", why: "nothing of a valve is worn" },

@@ -17,7 +17,7 @@ const tokens = fc.array(token, { maxLength: 12 }).map((list) => list.join(" "));
 const spoken = fc.nat().map((seed) => randomPhrase(chance(seed)));
 const phrase = fc.oneof(tokens, spoken);
 
-test("ten thousand random phrases keep every promise of the reader", { timeout: 120_000 }, () => {
+test("ten thousand random phrases keep every promise of the reader", { timeout: 400_000 }, () => {
   fc.assert(
     fc.property(fc.array(phrase, { maxLength: 2 }), phrase, fc.nat(), (said, next, seed) => {
       const session = said.reduce(listen, startListening());
