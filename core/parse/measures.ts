@@ -84,6 +84,8 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   let unitAt = at + 1;
   // "thirty to thirty five foot pounds" is read as one number already; "a couple of seconds" has a word between
   if (chunks[unitAt]?.text === "of" || chunks[unitAt]?.text === "and a half") unitAt += 1;
+  // "half a minute"
+  if (number.fraction && chunks[unitAt]?.text === "a" && /^half$/.test(chunks[at]?.text ?? "")) unitAt += 1;
   const unit = chunks[unitAt]?.senses.unit;
   if (!unit) return undefined;
   const text = chunks[unitAt]?.text ?? "";
@@ -241,6 +243,16 @@ function pressedTo(scene: Scene, at: number): Measure | undefined {
       quantity: "signal_pressure",
       lead: scene.noun(at + 2)?.core,
     };
+  // "with a hundred on it"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 5 &&
+    chunks[at - 1]?.text === "with" &&
+    chunks[at + 1]?.text === "on" &&
+    has(chunks[at + 2], ROLE.it)
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
   if (!number || number.fraction || number.value < 1 || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? ""))
     return undefined;
   const measure: Measure = { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };

@@ -92,6 +92,12 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       noun.plural = senses.plural;
       return endAt(at);
     }
+    // "a two inch kit": its size, and no count of it
+    const sized = chunks[at + 2]?.senses.part;
+    if (chunk.number && chunks[at + 1]?.text === "inch" && !chunk.used && sized && sized !== "valve") {
+      at += 1;
+      continue;
+    }
     const count = countAt(chunks, at);
     // "the other side": of the same part, and no other one
     if (
@@ -127,6 +133,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     if (senses.place && !senses.condition) {
       noun.place = senses.place;
       const next = chunks[at + 1];
+      // "pitted on the face, seat's worn": no part is called by its face
+      if (next?.senses.part && /^(?:face|edge|hole)$/.test(senses.place)) return undefined;
       if (next?.text === "of" && has(chunks[at + 2], ROLE.it) && !partAhead(chunks, at + 2)) {
         // "the edge of it"
         noun.apart = true;
@@ -237,7 +245,7 @@ function nameOwner(chunks: readonly Chunk[], noun: Noun): void {
   let at = noun.to + 1;
   while (has(chunks[at], ROLE.det)) at += 1;
   const owner = chunks[at]?.senses.part;
-  const own = owner && owners[owner];
+  const own = owner ? owners[owner] : undefined;
   if (!own || (at === noun.to + 1 && prep.text !== "of" && !prep.text.endsWith("the"))) return;
   noun.part = own;
   noun.core = at;

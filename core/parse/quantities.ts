@@ -56,8 +56,9 @@ export function settleMeasures(
 
 /** "leaking three cc a minute": the rate says it better, and holds the word. */
 function leakBefore(scene: Scene, measure: Measure): number | undefined {
-  const leaks = scene.chunks[measure.from - 1]?.senses.condition?.some((one) => one.code === "leaking");
-  return leaks && RATES.has(measure.unit ?? "") ? measure.from - 1 : undefined;
+  const at = scene.chunks[measure.from - 1]?.senses.bound ? measure.from - 2 : measure.from - 1;
+  const leaks = scene.chunks[at]?.senses.condition?.some((one) => one.code === "leaking");
+  return leaks && RATES.has(measure.unit ?? "") ? at : undefined;
 }
 
 /** The torque or pressure word behind which a bare number stands. */

@@ -180,15 +180,21 @@ function ofTheirs(scene: Scene, noun: Noun): boolean {
 
 /** "upper one's torn, lower one ain't". */
 function denyLast(scene: Scene, state: ClauseState, nouns: Noun[], at: number, end: number): boolean {
-  const last = [...scene.drafts].reverse().find((draft) => draft.entry.type === "finding");
-  if (last?.entry.type !== "finding") return false;
-  for (const noun of nouns)
+  const last = scene.drafts.at(-1)?.entry;
+  if (last?.type !== "finding" && !(last?.type === "work" && last.status === "done")) return false;
+  for (const noun of nouns) {
+    // "upper one's replaced, lower one not"
+    if (last.type === "work") {
+      emitWork(scene, state, last.work, "declined", noun, [at, end + 1], "work_declined");
+      continue;
+    }
     scene.drafts.push({
-      entry: { ...last.entry, part: noun.part, place: noun.place, absent: true },
+      entry: { ...last, part: noun.part, place: noun.place, absent: true },
       chunks: range(at, end + 1),
       rule: "finding_denied",
       named: true,
     });
+  }
   scene.use(...range(at, end + 1));
   settleSubject(scene, state, nouns, false);
   return true;

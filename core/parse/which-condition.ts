@@ -74,8 +74,9 @@ export function choose(
   const code = sharpen(first.code, chunk.text, subject);
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
-  const unit = scene.at(at + 2)?.senses.unit;
-  if (code === "leaking" && next?.used && next.number && isRate(unit)) {
+  const number = next?.senses.bound ? at + 2 : at + 1;
+  const rated = scene.at(number)?.number && isRate(scene.at(number + 1)?.senses.unit);
+  if (code === "leaking" && rated && scene.at(number)?.used) {
     chunk.used = true;
     return undefined;
   }

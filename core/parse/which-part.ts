@@ -55,6 +55,13 @@ export function partOf(
       : undefined;
   const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
+  // "signal line had a leak at the fitting": a leak is where it comes out
+  const leaksAt =
+    last.code === "leaking" &&
+    /^(?:air |gas )?(?:leak|drip|seep|weep)/.test(scene.at(last.at)?.text ?? "") &&
+    /^(?:at|from|around|by)/.test(scene.at(prepAt)?.text ?? "");
+  if (leaksAt && objects?.nouns.every((one) => one.part))
+    return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
   // "cage has scale on the inside" stays the cage's
   if (open) return subjectNouns();
   if (objects && (last.form !== "is" || here)) {
@@ -129,6 +136,14 @@ function sharedBehind(scene: Scene, from: number): { nouns: Named[] } | undefine
 /** The preposition that leads to the part: "pitting right there on the stem". */
 function prepositionAt(scene: Scene, from: number): number {
   let at = from;
+  // "no scratches that I can see on the stem"
+  const seen = scene.at(at)?.text === "that" ? at + 1 : at;
+  if (
+    has(scene.at(seen), ROLE.found) &&
+    /^i can see$/.test(scene.at(seen)?.text ?? "") &&
+    has(scene.at(seen + 1), ROLE.prep)
+  )
+    return seen + 1;
   // "a crack running through the yoke"
   if (
     /^(?:running|going|starting|coming|extending)$/.test(scene.at(at)?.text ?? "") &&

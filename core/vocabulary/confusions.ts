@@ -23,6 +23,8 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "the (sea|see) (and|is|was)", mean: "the seat $3", example: "lapped the sea and plug" },
   { hear: "(to|too) (pounds|pound|psi|foot|inch|inches)", mean: "two $2", behind: "twenty thirty forty fifty sixty seventy eighty ninety hundred", example: "supply is twenty to pounds" },
   { hear: "hole (thing|valve|unit)", mean: "whole $2", example: "hole valve is junk" },
+  { hear: "too", mean: "to", behind: "torqued tightened torque set", example: "bonnet bolts torqued too thirty" },
+  { hear: "for (bonnet|body|bolts|studs|backup)", mean: "four $2", behind: "and order bring", example: "order for bonnet studs" },
   // parts
   { hear: "(die|dia|dye|di) [a|uh|of|the] (fram|frame|fragm|ram|frames|fragment|phragm|from|frams|fry|frum|ham|flam)[s]", mean: "diaphragm", example: "replaced the bottom die a fram" },
   { hear: "(diagram|dye gram|die gram|diafram|diaframe|diagraph|dia gram|diaphram|diaphragms|diaframs|dietgram|diagrams)", mean: "diaphragm", example: "upper diagram torn" },

@@ -75,7 +75,7 @@ export const PLAIN = new Set(
   can could cant couldnt will would wont wouldnt shall should shouldnt may might must gonna gotta wanna tryna oughta
   not no nope nah never dont doesnt didnt isnt arent wasnt werent aint havent hasnt hadnt
   mine ours yours his hers my me us our itself myself ourselves
-  free times altogether completely entirely apparently obviously anyway anyhow somehow already maybe perhaps almost nearly exactly definitely certainly probably unfortunately luckily finally eventually suddenly recently lately sometimes always usually often mostly together apart away ahead between behind beneath beside above below inside outside near far along across against upon within without instead rather else ever soon later early late once twice sir folks site job trip visit
+  free times ago altogether completely entirely apparently obviously anyway anyhow somehow already maybe perhaps almost nearly exactly definitely certainly probably unfortunately luckily finally eventually suddenly recently lately sometimes always usually often mostly together apart away ahead between behind beneath beside above below inside outside near far along across against upon within without instead rather else ever soon later early late once twice sir folks site job trip visit
   action actions result results finding findings status comment comments observation observations condition
   working work works worked doing showing shows show side sides end ends part parts piece pieces area spot spots place places
   starting start started opened open opening closed close closing apart together side sitting sits sat set running runs run ran

@@ -259,7 +259,7 @@ export const IDIOMS = [
   "pounds of (beef|meat|bacon|brisket|crawfish|hamburger|shrimp|ribs|potatoes|ice|venison|sausage|flour|muscle|charcoal)",
   "(lost|gained|weighs|lose|drop|dropped|gain|benched|bench|benches|squatted|lifted|lift) .. (pounds|lbs)",
   "dollars (an|a|per)",
-  "minutes (late|away|ago|from|left|till|til|early|to (get|town|lunch))",
+  "minutes (late|away|from|left|till|til|early|to (get|town|lunch))",
   "hundred percent",
   "sports bar",
   "cover (for|me|my|your|charge|his|that shift|the spread|band|up|the bill|letter|her)",

@@ -20,7 +20,7 @@ export const PART_ROWS: Row<Part>[] = [
   { code: "body", name: "body", say: ["body", "valve body", "main body"], help: "the pressure shell of the valve" },
   { code: "housing", name: "housing", say: ["housing", "diaphragm housing", "actuator housing", "casing", "case", "diaphragm case", "diaphragm casing"], help: "the shell round the diaphragm" },
   { code: "bolting", name: "bolting", say: ["bolting", "bolt", "stud", "nuts and bolts", "cap screw", "capscrew", "stud bolt", "hex bolt", "machine screw", "bolts and nuts", "studs and nuts", "fasteners"], help: "bolts, studs, nuts and cap screws" },
-  { code: "threads", name: "threads", say: ["threads", "thread"], help: "screw threads, place not said" },
+  { code: "threads", name: "threads", say: ["threads", "thread", "(stem|body|bonnet|bolt|stud|pipe|plug|seat|cage) (threads|thread)"], help: "screw threads, place not said" },
   { code: "nut", name: "nut", say: ["nut", "hex nut"], help: "a nut, which one not said" },
   { code: "valve", name: "valve", say: ["valve", "dump valve", "dump", "control valve", "unit", "whole thing", "whole valve"], help: "the whole valve" },
   { code: "actuator", name: "actuator", say: ["actuator", "operator assembly", "topworks", "top works", "actuator assembly", "diaphragm actuator"], help: "what moves the valve" },

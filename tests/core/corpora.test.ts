@@ -1,13 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { type Listening, listen, startListening } from "../../core/index.ts";
-import { type Case, CORPORA, isLookedAt, loadCases, type Scored, score, summary } from "../corpora/corpus.ts";
+import { type Case, CORPORA, FRESH, isLookedAt, loadCases, type Scored, score, summary } from "../corpora/corpus.ts";
 import { lostIn } from "./parse/kept-words.ts";
 
 /**
  * The reader against every corpus. A part of it is looked at while the reader is made better, the other part is only
  * scored: its floors are lower, and what they are failed by is not shown, so that the figure stays a stranger's.
  */
-const FLOOR = { lookedAt: { working: 0.97, others: 0.95, chatter: 0 }, onlyScored: { share: 0.9, chatter: 1 / 20 } };
+const FLOOR = {
+  lookedAt: { working: 0.97, others: 0.95, fresh: 0.8, chatter: 0 },
+  onlyScored: { share: 0.9, chatter: 1 / 20 },
+};
 
 const SCORED = CORPORA.map((name) => ({ name, cases: loadCases(name).map(score) }));
 
@@ -19,7 +22,8 @@ for (const { name, cases } of SCORED)
     if (lookedAt.length > 0)
       test("the looked-at part is read, and its chatter invents nothing", () => {
         const { right, chatter, invented } = summary(lookedAt);
-        const floor = name === "working" ? FLOOR.lookedAt.working : FLOOR.lookedAt.others;
+        const floor =
+          name === "working" ? FLOOR.lookedAt.working : FRESH.has(name) ? FLOOR.lookedAt.fresh : FLOOR.lookedAt.others;
         const misses = lookedAt
           .filter((one) => !one.right)
           .map(missed)

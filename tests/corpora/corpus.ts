@@ -19,8 +19,10 @@ export interface Case {
  * | transcripts3 | the same, as a recogniser may put them | 45 of 55 (81.8 %), F1 0.90 | 0 of 4 |
  * | fifth | the same, as ten more, after what the two before had taught | 41 of 79 (51.9 %), F1 0.62 | 1 of 12 |
  * | transcripts4 | the same, as a recogniser may put them | 19 of 27 (70.4 %), F1 0.78 | 0 of 4 |
+ * | sixth | the same, after the rules that the fifth had asked for | 24 of 48 (50.0 %), F1 0.63 | 0 of 8 |
+ * | transcripts5 | the same, as a recogniser may put them | 11 of 15 (73.3 %), F1 0.83 | 0 of 2 |
  *
- * Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract.
+ * The sixth is learnt from in part; three of its answers were put right likewise. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract.
  */
 export const CORPORA = [
   "working",
@@ -34,9 +36,14 @@ export const CORPORA = [
   "transcripts3",
   "fifth",
   "transcripts4",
+  "sixth",
+  "transcripts5",
   "chatter",
   "held",
 ] as const;
+
+/** Looked at, and not learnt from to the end yet: what they still miss is the next thing to do. */
+export const FRESH: ReadonlySet<string> = new Set(["sixth", "transcripts5"]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
   return readFileSync(new URL(`./${name}.jsonl`, import.meta.url), "utf8")
