@@ -7,6 +7,7 @@ export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./comp
 export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";
 export { type BoltingPlan, boltingPlans } from "./consequences/bolting.ts";
 export { DOUBT_BELOW, doubtfulPhrases, isDoubtful, markDoubtful } from "./consequences/doubt.ts";
+export { type Contradiction, contradictions } from "./consequences/contradictions.ts";
 export { carryList } from "./consequences/fleet/carry.ts";
 export { exportLines } from "./consequences/fleet/export.ts";
 export type { RecordedValve } from "./consequences/fleet/recorded.ts";
@@ -52,6 +53,8 @@ export type {
 } from "./shapes/keepsake.ts";
 export { KEEPING_UNLESS_SAID, MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "./shapes/keepsake-bounds.ts";
 export type * from "./shapes/people.ts";
+export type * from "./shapes/review.ts";
+export { CERTAIN, REASONS, type ReasonCode } from "./shapes/review-reasons.ts";
 export type * from "./shapes/roles.ts";
 export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";

@@ -60,8 +60,18 @@ export const jobs = sqliteTable(
     revision: integer("revision").notNull(),
     /** 1 where the states of its valves must be reckoned again */
     stale: integer("stale").notNull(),
+    /** 1 where its phrases must be weighed again for the lead: see server/review */
+    unweighed: integer("unweighed").notNull().default(1),
+    /** 1 where a lead signed it and nothing came since: it is read no more otherwise */
+    signed: integer("signed").notNull().default(0),
   },
-  (t) => [index("jobs_stale").on(t.site, t.stale), index("jobs_by_day").on(t.site, t.startedAt, t.id)],
+  (t) => [
+    index("jobs_stale").on(t.site, t.stale),
+    index("jobs_by_day").on(t.site, t.startedAt, t.id),
+    index("jobs_unweighed").on(t.unweighed, t.site),
+    index("jobs_unsigned").on(t.site, t.signed, t.startedAt, t.id),
+    index("jobs_unsigned_of_all").on(t.signed, t.startedAt, t.id),
+  ],
 );
 
 export const phrases = sqliteTable(

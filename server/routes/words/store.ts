@@ -8,7 +8,7 @@ import { jobs, siteWords } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { keepReading } from "../../reading/keep-reading.ts";
 
-/** Jobs read again at once when words change: those that may still be at the bench. Older ones are for `reread`. */
+/** Jobs read again at once when words change: those that may still be at the bench, and not signed. Older ones are for `reread`. */
 const LATEST = 20;
 
 /** The words taught at a site ("": for every site), oldest first. */
@@ -45,8 +45,9 @@ export async function keepWords(
     if (changed) {
       const kept = results.filter((one) => one.status === "stored").map((one) => one.id);
       await record(tx, who, "words_taught", { site, words: kept });
-      const latest = tx.select().from(jobs).orderBy(desc(jobs.startedAt)).limit(LATEST);
-      for (const job of await (site ? latest.where(eq(jobs.site, site)) : latest)) await keepReading(tx, job);
+      const at = and(site ? eq(jobs.site, site) : undefined, eq(jobs.signed, 0));
+      const latest = await tx.select().from(jobs).where(at).orderBy(desc(jobs.startedAt)).limit(LATEST);
+      for (const job of latest) await keepReading(tx, job);
     }
     return { results, words: await wordsOf(tx, site) };
   });
