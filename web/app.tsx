@@ -54,6 +54,14 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
           )}
         />
       );
+    case "review":
+      return (
+        <Arriving
+          key="review"
+          room={DESK}
+          draw={({ ReviewDesk }) => <ReviewDesk key={route.site ?? ""} site={route.site} {...all} />}
+        />
+      );
     case "report":
       return (
         <Arriving
@@ -135,6 +143,7 @@ function titleOf(state: State): string {
   const names = {
     bench: valveAtHand(state).tag ?? "Bench",
     hearing: "Talking",
+    review: "Review",
     desk: "Jobs",
     job: "Job",
     report: "Report",

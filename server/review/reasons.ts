@@ -1,6 +1,6 @@
 import type { Entry, Reason } from "../../core/index.ts";
 import { CERTAIN, REASONS } from "../../core/shapes/review-reasons.ts";
-import { HAZARD_WORDS, partName } from "../wording/names.ts";
+import { capital, HAZARD_WORDS, partName } from "../wording/names.ts";
 import { testSentence } from "../wording/sentences.ts";
 
 /** All that speaks for looking at a phrase, gathered by whoever weighs its job. */
@@ -43,7 +43,7 @@ export function reasonsOf(about: Evidence): Reason[] {
   for (const why of about.stops) add("hazard", why);
   for (const one of entries) if (one.type === "test" && one.result === "fail") add("failed_test", testSentence(one));
   for (const why of about.failedChecks) add("failed_test", why);
-  for (const why of about.contradictions) add("contradiction", `${why}.`);
+  for (const why of about.contradictions) add("contradiction", `${capital(why)}${/[.?!]$/.test(why) ? "" : "."}`);
   if (about.changed) add("changed", "It means something else than what was decided on.");
   if (about.heard !== null && about.heard < HEARD_SURE)
     add("low_confidence", `The words were heard with ${percent(about.heard)} confidence.`);

@@ -12,6 +12,7 @@ import { ThemeChoice } from "./theme-choice.tsx";
 
 const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "bench" }, name: "Bench" },
+  { route: { screen: "review" }, name: "Review", right: "review" },
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "report" }, name: "Report", right: "read_all" },
   { route: { screen: "due" }, name: "Due" },

@@ -51,7 +51,7 @@ describe("the queue", () => {
     ];
     expect([...reasons].sort((a, b) => order.indexOf(a) - order.indexOf(b))).toEqual(reasons);
     expect(items[0]?.reasons[0]?.why).toMatch(/hazard was called/);
-    expect(items[2]?.reasons[0]?.why).toMatch(/said replaced, and said reused/);
+    expect(items[2]?.reasons[0]?.why).toMatch(/^Said replaced, and said reused\.$/);
     expect(items.some((one) => one.said === "read it back")).toBe(false);
     expect(waiting.reduce((sum, one) => sum + one.count, 0)).toBe(items.length);
     // what was said just before stands beside it
