@@ -7,6 +7,8 @@ import { addressOf } from "./state/route.ts";
 import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
+import { Asked } from "./views/asked/asked.tsx";
+import { WithQuestions } from "./views/asked/asked-band.tsx";
 import { Bench } from "./views/bench/bench.tsx";
 import { HearingScreen } from "./views/bench/hearing-screen.tsx";
 
@@ -29,7 +31,13 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
   const all = { state, deeds };
   switch (route.screen) {
     case "bench":
-      return <Bench {...all} />;
+      return (
+        <WithQuestions state={state}>
+          <Bench {...all} />
+        </WithQuestions>
+      );
+    case "asked":
+      return <Asked {...all} />;
     case "hearing":
       return <HearingScreen {...all} />;
     case "desk":
@@ -144,6 +152,7 @@ function titleOf(state: State): string {
     bench: valveAtHand(state).tag ?? "Bench",
     hearing: "Talking",
     review: "Review",
+    asked: "Asked from the desk",
     desk: "Jobs",
     job: "Job",
     report: "Report",
