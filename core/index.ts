@@ -27,6 +27,7 @@ export {
   nameOf,
   type Taught,
   teach,
+  teachSaid,
   type WordKind,
   type WordLine,
 } from "./pages/index.ts";
@@ -59,7 +60,7 @@ export type * from "./shapes/roles.ts";
 export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
-export type { SiteWord, TaughtWord, WordResult } from "./shapes/taught-word.ts";
+export type { SiteWord, TaughtWord, WordResult, WordTried } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
 export {

@@ -3,6 +3,7 @@ import type { DecisionSent, ReviewItem } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { SitePicker } from "../../parts/site-picker.tsx";
 import type { Deeds } from "../../state/deeds.ts";
+import { may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
 import { ItemCard, useFocus } from "./item-card.tsx";
@@ -10,10 +11,11 @@ import { type Act, useKeys } from "./keys.ts";
 import { Rack } from "./rack.tsx";
 import { SignCard } from "./sign-card.tsx";
 import { Gone, Tally } from "./tally.tsx";
+import { TeachPanel } from "./teach-panel.tsx";
 import { type Task, useReview } from "./use-review.ts";
 import { WordsForm } from "./words-form.tsx";
 
-type Form = "amend" | "ask" | "strike";
+type Form = "amend" | "ask" | "strike" | "teach";
 
 /** The lead's desk: what can hurt or mislead first, settled by a touch, a key or a phrase; then sign. */
 export function ReviewDesk({ site, state, deeds }: { site: string | undefined; state: State; deeds: Deeds }) {
@@ -76,9 +78,11 @@ export function ReviewDesk({ site, state, deeds }: { site: string | undefined; s
     else if (what === "strike") void settle(item, "struck");
     else if (what === "amend") setForm({ kind: "amend", begin: item.answers.at(-1)?.text ?? (item.text || item.said) });
     else if (what === "ask") setForm({ kind: "ask", begin: questionFor(item) });
-    else if (what === "teach") location.hash = addressOf({ screen: "words", say: item.unread[0]?.text.trim() });
+    else if (what === "teach" && may(state, "teach")) setForm({ kind: "teach", begin: sentenceFor(item) });
   };
   const keyed = useKeys(act);
+
+  const does = form && form.kind !== "teach" ? FORM_DOES[form.kind] : "accepted";
 
   return (
     <DeskFrame sign="REVIEW" state={state} deeds={deeds}>
@@ -122,7 +126,20 @@ export function ReviewDesk({ site, state, deeds }: { site: string | undefined; s
               ) : (
                 <SignCard key={task.key} job={task.job} state={state} shown={() => setShown(task.key)} />
               )}
-              {task?.of === "phrase" && form && (
+              {task?.of === "phrase" && form?.kind === "teach" && (
+                <TeachPanel
+                  key={`${task.key} teach`}
+                  item={task.item}
+                  begin={form.begin}
+                  leave={() => setForm(undefined)}
+                  taught={(words) => {
+                    setForm(undefined);
+                    setTold({ bad: false, words });
+                    review.look();
+                  }}
+                />
+              )}
+              {task?.of === "phrase" && form && form.kind !== "teach" && (
                 <WordsForm
                   key={`${task.key} ${form.kind}`}
                   kind={form.kind}
@@ -131,7 +148,7 @@ export function ReviewDesk({ site, state, deeds }: { site: string | undefined; s
                   state={state}
                   deeds={deeds}
                   leave={() => setForm(undefined)}
-                  done={(words) => void settle(task.item, FORM_DOES[form.kind], words || undefined)}
+                  done={(words) => void settle(task.item, does, words || undefined)}
                 />
               )}
               {task && !form && <Acts task={task} act={act} back={last.current !== undefined} shown={shown} />}
@@ -193,7 +210,11 @@ function Acts({
   );
 }
 
-const FORM_DOES: Record<Form, DecisionSent["what"]> = { amend: "amended", ask: "asked", strike: "struck" };
+const FORM_DOES: Record<Exclude<Form, "teach">, DecisionSent["what"]> = {
+  amend: "amended",
+  ask: "asked",
+  strike: "struck",
+};
 const DONE: Record<DecisionSent["what"], string> = {
   accepted: "Accepted.",
   amended: "Amended.",
@@ -205,6 +226,12 @@ const DONE: Record<DecisionSent["what"], string> = {
 function nameOf(task: Task): string {
   if (task.of === "job") return `Sign ${task.job.tag ?? "the job without a tag"}`;
   return `${task.item.tag ?? "No tag"}: ${task.item.text || task.item.said}. ${task.item.reasons[0]?.why ?? ""}`;
+}
+
+/** The sentence that teaches what was not read, up to what it means. */
+function sentenceFor(item: ReviewItem): string {
+  const word = item.unread[0]?.text.trim().replace(/^(?:the|an?|my|our) /i, "") ?? "";
+  return `${word} is the `;
 }
 
 /** The question that suggests itself. */

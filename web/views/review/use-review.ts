@@ -38,6 +38,9 @@ export function useReview(site: string | undefined, busy: boolean): Review {
   // what was done here: the server may have told its list before it was done
   const [changed, setChanged] = useState<Map<string, Changed>>(new Map());
   const change = (phrase: string, to: Changed) => setChanged((before) => new Map(before).set(phrase, to));
+  // a job as the last decision in it left it, until the server tells its list anew
+  const [decidedIn, setDecidedIn] = useState<Map<string, JobToSign>>(new Map());
+  useEffect(() => setDecidedIn(new Map()), [signing]);
   const [signedHere, setSignedHere] = useState<Map<string, JobToSign>>(new Map());
   const writing = useRef(busy);
   writing.current = busy;
@@ -68,9 +71,10 @@ export function useReview(site: string | undefined, busy: boolean): Review {
     const now = here && here.decided > item.decided ? here.item : item;
     return now && (now.state === "open" || here?.hold) && now.reasons.length > 0 ? [now] : [];
   });
-  const jobs = (signing?.ok ? signing.value.jobs : []).filter((job) => {
+  const jobs = (signing?.ok ? signing.value.jobs : []).flatMap((job) => {
     const signed = signedHere.get(job.id);
-    return !signed || job.phrases > signed.phrases || job.reopened;
+    if (signed && job.phrases <= signed.phrases && !job.reopened) return [];
+    return [decidedIn.get(job.id) ?? job];
   });
   const ready = (job: JobToSign) => job.doubtful === 0 && job.asked === 0;
   const tasks: Task[] = [
@@ -94,6 +98,7 @@ export function useReview(site: string | undefined, busy: boolean): Review {
       });
       if (done.ok) {
         change(item.phrase, { item: done.value.item, decided: item.decided + 1 });
+        setDecidedIn((before) => new Map(before).set(done.value.job.id, done.value.job));
         lookSoon();
       } else if (done.status === 409) {
         const now = await ask<ReviewItem>(`/api/review/${item.phrase}`);
