@@ -33,7 +33,8 @@ export type ActName =
   | "calendar_closed"
   | "report_set_up"
   | "report_handed_over"
-  | "mail_sent";
+  | "mail_sent"
+  | "database_imported";
 
 /** What the server does by the clock, with nobody asking. */
 export const BY_ITSELF = { person: undefined, by: "server" };
