@@ -28,6 +28,8 @@ export const reviewItems = sqliteTable(
     reasons: text("reasons").notNull(),
     /** the words as they are read now: the newest correction, or as heard */
     text: text("text").notNull(),
+    /** the phrases said just before it, for whoever was not there: a list as JSON */
+    before: text("before").notNull().default("[]"),
     /** what it puts into the record, with general parts taken for the valve's own: entrySchema, a list as JSON */
     entries: text("entries").notNull(),
     /** what the phrase means as it is read now: a decision stands only on what it was made of */

@@ -257,8 +257,15 @@ export const due = sqliteTable(
     on: text("due_on").notNull(),
     /** dueSchema as JSON */
     body: text("body").notNull(),
+    /** 0 where the valve is in severe service, else 1: it comes first whatever the date */
+    rank: integer("rank").notNull().default(1),
   },
-  (t) => [primaryKey({ columns: [t.site, t.tag, t.task] }), index("due_by_date").on(t.site, t.on, t.tag)],
+  (t) => [
+    primaryKey({ columns: [t.site, t.tag, t.task] }),
+    index("due_by_date").on(t.site, t.on, t.tag),
+    index("due_by_urgency").on(t.rank, t.on, t.site, t.tag, t.task),
+    index("due_of_site_by_urgency").on(t.site, t.rank, t.on, t.tag, t.task),
+  ],
 );
 
 /** What a site has on its shelves, as it last said. */

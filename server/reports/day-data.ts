@@ -39,7 +39,7 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
       })),
     });
   }
-  const { due } = await dueWithin(store, key, DUE_DAYS, on);
+  const { due } = await dueWithin(store, key, DUE_DAYS, { asOf: on });
   return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs: done, due, dueDays: DUE_DAYS };
 }
 

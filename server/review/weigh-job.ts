@@ -13,6 +13,9 @@ import { checkSentence } from "../wording/sentences.ts";
 import { type Evidence, hasSomething, reasonsOf, weightOf } from "./reasons.ts";
 import { answeredQuestions, newestSignature } from "./standing.ts";
 
+/** Phrases said just before, that are shown beside one. */
+const BEFORE = 2;
+
 type Row = typeof reviewItems.$inferInsert;
 
 /** What a share of a job says of each entry, by the entry's place among all that stand. */
@@ -106,7 +109,7 @@ async function keepItems(
   );
   const touched = new Set(rows.flatMap((row) => JSON.parse(row.reading.touched) as string[]));
   const items: Row[] = [];
-  for (const one of said) {
+  for (const [at, one] of said.entries()) {
     const row = about.get(one.id);
     if (!row) continue;
     const { phrase, reading } = row;
@@ -144,6 +147,7 @@ async function keepItems(
       weight: weightOf(reasons),
       reasons: JSON.stringify(reasons),
       text: one.text,
+      before: JSON.stringify(said.slice(Math.max(0, at - BEFORE), at).map((earlier) => earlier.text)),
       entries: JSON.stringify(own.map(({ entry }) => entry)),
       meaning,
       state: waits ? "asked" : settles && !evidence.changed ? "settled" : "open",

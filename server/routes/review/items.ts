@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, inArray, lt } from "drizzle-orm";
+import { asc, eq, inArray } from "drizzle-orm";
 import type { Answered, Decision, ReviewItem } from "../../../core/index.ts";
 import { momentOut } from "../../accounts/lifetimes.ts";
 import { namesOf } from "../../accounts/people.ts";
@@ -9,9 +9,6 @@ import { type Reads, zoneOf } from "../../reading/what-is-known.ts";
 import { clipViews, photoViews } from "../keepsakes/store.ts";
 
 type ItemRow = typeof reviewItems.$inferSelect;
-
-/** Phrases said just before, for whoever was not there. */
-const BEFORE = 2;
 
 /** Items with all that a person wants to see of them, in the order given. */
 export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<ReviewItem[]> {
@@ -61,7 +58,7 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
       answers: answered.get(row.phrase) ?? [],
       clips: clipViews(kept),
       photos: photoViews(kept),
-      before: await saidBefore(db, phrase),
+      before: JSON.parse(row.before),
     });
   }
   return items;
@@ -70,16 +67,6 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
 export async function itemOf(db: Reads, phrase: string): Promise<ReviewItem | undefined> {
   const rows = await db.select().from(reviewItems).where(eq(reviewItems.phrase, phrase));
   return (await itemsOf(db, rows))[0];
-}
-
-async function saidBefore(db: Reads, phrase: typeof phrases.$inferSelect): Promise<string[]> {
-  const rows = await db
-    .select({ text: phrases.text })
-    .from(phrases)
-    .where(and(eq(phrases.site, phrase.site), eq(phrases.job, phrase.job), lt(phrases.saidAt, phrase.saidAt)))
-    .orderBy(desc(phrases.saidAt), desc(phrases.id))
-    .limit(BEFORE);
-  return rows.map((row) => row.text).reverse();
 }
 
 /** Every decision made of these phrases, in order. */
