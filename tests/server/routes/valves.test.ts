@@ -117,6 +117,9 @@ describe("health, figures and the document", () => {
       "/api/first-password",
       "/api/jobs",
       "/api/jobs/{id}",
+      "/api/jobs/{id}/acceptance",
+      "/api/jobs/{id}/reopening",
+      "/api/jobs/{id}/signature",
       "/api/me",
       "/api/password",
       "/api/people",
@@ -124,9 +127,15 @@ describe("health, figures and the document", () => {
       "/api/people/{id}/codes",
       "/api/photos/{id}",
       "/api/phrases",
+      "/api/questions",
+      "/api/questions/{id}",
+      "/api/readings",
       "/api/reliability",
+      "/api/review",
+      "/api/review/{id}",
       "/api/sign-in",
       "/api/sign-out",
+      "/api/signing",
       "/api/sites",
       "/api/sites/{site}",
       "/api/sites/{site}/calendar",
@@ -138,6 +147,7 @@ describe("health, figures and the document", () => {
       "/api/valves",
       "/api/valves/{tag}",
       "/api/words",
+      "/api/words/trial",
     ]);
     expect(document.components.schemas.Phrase.required).toContain("saidAt");
   });
