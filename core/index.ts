@@ -57,6 +57,7 @@ export type * from "./shapes/people.ts";
 export type * from "./shapes/review.ts";
 export { CERTAIN, REASONS, type ReasonCode } from "./shapes/review-reasons.ts";
 export type * from "./shapes/roles.ts";
+export type * from "./shapes/search.ts";
 export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";

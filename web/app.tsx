@@ -130,6 +130,8 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
       return <Arriving key="me" room={PEOPLE} draw={({ Me }) => <Me door={door} {...all} />} />;
     case "people":
       return <Arriving key="people" room={PEOPLE} draw={({ People }) => <People {...all} />} />;
+    case "search":
+      return <Arriving key="search" room={WORDS} draw={({ SearchSheet }) => <SearchSheet {...all} />} />;
     case "help":
       return <Arriving key="help" room={WORDS} draw={({ Help }) => <Help {...all} />} />;
     case "glossary":
@@ -153,6 +155,7 @@ function titleOf(state: State): string {
     hearing: "Talking",
     review: "Review",
     asked: "Asked from the desk",
+    search: "Search",
     desk: "Jobs",
     job: "Job",
     report: "Report",

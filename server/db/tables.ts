@@ -94,7 +94,7 @@ export const phrases = sqliteTable(
     reader: text("reader").notNull(),
     receivedAt: text("received_at").notNull(),
   },
-  (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id)],
+  (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id), index("phrases_by_time").on(t.saidAt, t.id)],
 );
 
 /** A later word on a phrase: strike it, or read other words in its place. The phrase itself stays as it was. */

@@ -17,6 +17,7 @@ const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "report" }, name: "Report", right: "read_all" },
   { route: { screen: "due" }, name: "Due" },
   { route: { screen: "carry" }, name: "Carry" },
+  { route: { screen: "search" }, name: "Search" },
   { route: { screen: "reliability" }, name: "Fleet", right: "read_all" },
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },

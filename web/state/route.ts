@@ -10,6 +10,7 @@ export type Route =
   | { screen: "valve"; tag: string; site?: string }
   | { screen: "review"; site?: string }
   | { screen: "asked" }
+  | { screen: "search" }
   | { screen: "report"; site?: string; day?: string }
   | { screen: "due"; site?: string }
   | { screen: "carry"; site?: string; days?: number; stock?: string }
@@ -41,7 +42,7 @@ export function readRoute(hash: string): Route {
   if (screen === "words") return { screen, say: asked.get("say") || undefined };
   if (screen === "sign-in") return { screen, next: ownPath(asked.get("next")) };
   if (screen === "set-password" || screen === "enrol") return { screen, code: asked.get("code") ?? "" };
-  if (screen === "me" || screen === "people" || screen === "asked") return { screen };
+  if (screen === "me" || screen === "people" || screen === "asked" || screen === "search") return { screen };
   return { screen: "bench" };
 }
 

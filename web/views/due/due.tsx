@@ -9,6 +9,7 @@ import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
 import { dayWords } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
+import { StillOwed } from "./still-owed.tsx";
 
 /** Days ahead that are shown, and the bands they fall in. */
 const AHEAD = 90;
@@ -98,6 +99,7 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
           })}
         </>
       )}
+      <StillOwed key={site ?? ""} site={site} />
     </DeskFrame>
   );
 }
