@@ -63,6 +63,7 @@ export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
 export type { SiteWord, TaughtWord, WordResult, WordTried } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
+export type { ValveListRead } from "./shapes/valve-list.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
 export {
   checkSentence,

@@ -27,6 +27,7 @@ import { signInRoutes } from "./routes/sign-in/route.ts";
 import { siteRoutes } from "./routes/sites/route.ts";
 import { staticRoutes } from "./routes/static/route.ts";
 import { stockRoutes } from "./routes/stock/route.ts";
+import { valveImportRoutes } from "./routes/valve-import/route.ts";
 import { valveRoutes } from "./routes/valves/route.ts";
 import { wordRoutes } from "./routes/words/route.ts";
 
@@ -56,6 +57,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", reviewRoutes(given));
   app.route("/", questionRoutes(given));
   app.route("/", valveRoutes(given));
+  app.route("/", valveImportRoutes(given));
   app.route("/", searchRoutes(given));
   app.route("/", followUpRoutes(given));
   app.route("/", dueRoutes(given));

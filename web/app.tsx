@@ -102,6 +102,14 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
           draw={({ ReliabilitySheet }) => <ReliabilitySheet key={route.site ?? ""} site={route.site} {...all} />}
         />
       );
+    case "set-up":
+      return (
+        <Arriving
+          key="set-up"
+          room={PEOPLE}
+          draw={({ SetUp }) => <SetUp key={route.site ?? ""} site={route.site} {...all} />}
+        />
+      );
     case "sign-in":
       return (
         <Arriving
@@ -156,6 +164,7 @@ function titleOf(state: State): string {
     review: "Review",
     asked: "Asked from the desk",
     search: "Search",
+    "set-up": "Set up",
     desk: "Jobs",
     job: "Job",
     report: "Report",

@@ -22,6 +22,7 @@ const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },
   { route: { screen: "words" }, name: "Words" },
+  { route: { screen: "set-up" }, name: "Set up", right: "set_up" },
   { route: { screen: "people" }, name: "People", right: "manage_people" },
 ];
 

@@ -10,6 +10,7 @@ export type Route =
   | { screen: "valve"; tag: string; site?: string }
   | { screen: "review"; site?: string }
   | { screen: "asked" }
+  | { screen: "set-up"; site?: string }
   | { screen: "search" }
   | { screen: "report"; site?: string; day?: string }
   | { screen: "due"; site?: string }
@@ -33,7 +34,7 @@ export function readRoute(hash: string): Route {
   if (screen === "desk" || screen === "report") return { screen, site, day: asked.get("day") || undefined };
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
-  if (screen === "review" || screen === "due") return { screen, site };
+  if (screen === "review" || screen === "due" || screen === "set-up") return { screen, site };
   if (screen === "reliability") return { screen, site };
   if (screen === "carry")
     return { screen, site, days: wholeDays(asked.get("days")), stock: asked.get("stock") || undefined };

@@ -145,6 +145,7 @@ describe("health, figures and the document", () => {
       "/api/sites/{site}/report",
       "/api/sites/{site}/reports/{day}",
       "/api/sites/{site}/stock",
+      "/api/sites/{site}/valve-list",
       "/api/sites/{site}/words",
       "/api/valves",
       "/api/valves/{tag}",
