@@ -74,7 +74,8 @@ export function ValveList({ site }: { site: Site }) {
                 <li key={row.row}>
                   <span class={`stamp${row.becomes === "refused" ? " reason-hazard" : ""}`}>{row.becomes}</span>
                   <span class="line-words">
-                    <b>{row.tag ?? `row ${row.row}`}</b> {row.tag && row.becomes === "refused" ? `(row ${row.row}) ` : ""}
+                    <b>{row.tag ?? `row ${row.row}`}</b>{" "}
+                    {row.tag && row.becomes === "refused" ? `(row ${row.row}) ` : ""}
                     {[...row.problems, ...row.changes].join("; ")}
                   </span>
                 </li>
