@@ -72,6 +72,39 @@ inBrowser("a log set up at the desk", () => {
     await look("search");
   });
 
+  it("the valve's sheet goes onto paper whole, light whatever the screen, without a control", {
+    timeout: 90_000,
+  }, async () => {
+    const { page } = desk;
+    const job = { id: crypto.randomUUID(), tag: "LCV-214", site: "north", startedAt: "2026-03-04T17:00:00Z" };
+    const said = { id: crypto.randomUUID(), job: job.id, text: "seat worn one side, flipped it", how: "typed" };
+    await fetch(new URL("/api/phrases", server.address), {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify({ jobs: [job], phrases: [{ ...said, saidAt: job.startedAt }] }),
+    });
+    await page.goto(`${server.address}#/valve/LCV-214?site=north`);
+    await page.locator(".timeline").first().waitFor();
+    await page.evaluate(() => {
+      document.documentElement.dataset.theme = "dark";
+    });
+    await page.emulateMedia({ media: "print" });
+    await page.setViewportSize({ width: 703, height: 1000 });
+    const seen = await page.evaluate(() => {
+      const shown = (at: string) => [...document.querySelectorAll(at)].filter((one) => one.getClientRects().length > 0);
+      const picture = document.querySelector(".timeline svg")?.getBoundingClientRect();
+      return {
+        paper: getComputedStyle(document.documentElement).backgroundColor,
+        controls: shown("button, nav a, select, input").length,
+        beyond: document.documentElement.scrollWidth - innerWidth,
+        whole: Boolean(picture && picture.width > 400 && picture.right <= innerWidth),
+      };
+    });
+    if (show) await page.screenshot({ path: `${show}/valve-print.png`, fullPage: true });
+    expect(seen).toEqual({ paper: "rgb(255, 255, 255)", controls: 0, beyond: 0, whole: true });
+    await page.emulateMedia({ media: "screen" });
+  });
+
   it("complained of nothing on the way", () => {
     expect(desk.complaints).toEqual([]);
   });
