@@ -67,6 +67,7 @@ export const jobs = sqliteTable(
   },
   (t) => [
     index("jobs_stale").on(t.site, t.stale),
+    index("jobs_stale_of_all").on(t.stale, t.site),
     index("jobs_by_day").on(t.site, t.startedAt, t.id),
     index("jobs_unweighed").on(t.unweighed, t.site),
     index("jobs_unsigned").on(t.site, t.signed, t.startedAt, t.id),
@@ -244,6 +245,8 @@ export const valveTags = sqliteTable(
   (t) => [
     primaryKey({ columns: [t.site, t.tag] }),
     index("valve_tags_stale").on(t.site, t.stale, t.tag),
+    // for every site at once: among a hundred thousand the few that changed
+    index("valve_tags_stale_of_all").on(t.stale, t.site, t.tag),
     index("valve_tags_by_tag").on(t.tag),
   ],
 );
