@@ -84,6 +84,8 @@ inBrowser("words made of markup, formulas, marks and ten thousand letters", () =
     }
     await page.waitForFunction(() => /frobnitz|note|North|<B>/i.test(document.body.textContent ?? ""));
     await page.waitForLoadState("networkidle");
+    // what came last is drawn a moment later
+    await page.waitForTimeout(300);
     const seen = await page.evaluate(() => ({
       hacked: "hacked" in window,
       planted: document.querySelectorAll("#bold, img[src='x']").length,
