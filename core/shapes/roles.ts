@@ -9,7 +9,6 @@ export const RIGHTS = [
   "read",
   "read_all",
   "correct",
-  "review",
   "teach",
   "set_up",
   "send_mail",

@@ -5,7 +5,6 @@ import { clientSize } from "./client-size.ts";
 import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
 import { hostile } from "./hostile.ts";
-import { lookingUp } from "./looking-up.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
 import { reliability } from "./reliability.ts";
@@ -19,7 +18,6 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["growth", "Ten times the text", growth],
   ["hostile", "Hostile phrases", hostile],
   ["storing", "Phrases stored through HTTP", () => storing(ROOT)],
-  ["looking-up", "Pages of the desk", lookingUp],
   ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],
   ["reckoning", "Reckoning", reckoning],

@@ -1,0 +1,96 @@
+import { lexicon } from "../vocabulary/lexicon.ts";
+import { dictionaryText } from "./dictionary.ts";
+import { languageModel, type SaidLines } from "./language-model.ts";
+import { networkText } from "./network.ts";
+import { SAID_LINES } from "./said/index.ts";
+import { spokenTag } from "./spoken-tag.ts";
+import { spokenWords } from "./spoken-words.ts";
+import { WORD_CLASSES } from "./word-classes.ts";
+
+/** What a site adds to what anyone would say. */
+export interface SiteWords {
+  /** the tags of its valves */
+  tags: readonly string[];
+  /** ways of saying that it taught */
+  taught: readonly string[];
+  /** phrases said there before and left as they were understood */
+  accepted: readonly string[];
+}
+
+export const NO_SITE: SiteWords = { tags: [], taught: [], accepted: [] };
+
+/** What the engine listens for: the words with their sounds, and how they follow one another. */
+export interface EarWords {
+  dictionary: string;
+  network: string;
+  /** words that nobody knows the sound of: they cannot be heard */
+  unheard: string[];
+}
+
+/** How a job is opened on a tag; `TAG` stands for it. */
+const TAG_LINES = [
+  "TAG",
+  "starting on TAG",
+  "okay TAG",
+  "next is TAG",
+  "now on TAG",
+  "back to TAG",
+  "going back to TAG",
+  "working on TAG",
+];
+/** Words of the trade that no line has: this share of what may come where nothing is known. */
+const UNSAID_SHARE = 0.03;
+const TAG = "T_site";
+
+/** Counts what is said, ours and the site's, and makes network and dictionary from it. */
+export function earWords(soundsOf: (word: string) => readonly string[], site: SiteWords = NO_SITE): EarWords {
+  const tags = site.tags
+    .map((tag) => ({ word: tagWord(tag), sounds: tagSounds(tag, soundsOf) }))
+    .filter(({ sounds }) => sounds.length > 0);
+  const sounds = new Map(tags.map(({ word, sounds }) => [word, sounds]));
+  const allSounds = (word: string) => sounds.get(word) ?? soundsOf(word);
+  const texts: SaidLines[] = [
+    { lines: SAID_LINES.map(spokenWords), weight: 1 },
+    { lines: site.accepted.map(spokenWords), weight: 2 },
+    { lines: site.taught.map(spokenWords), weight: 3 },
+  ];
+  const classes: Record<string, readonly string[]> = { ...WORD_CLASSES };
+  if (tags.length > 0) {
+    classes[TAG] = tags.map(({ word }) => word);
+    const first = tags[0]?.word as string;
+    texts.push({
+      lines: TAG_LINES.map((line) => line.split(" ").map((word) => (word === "TAG" ? first : word))),
+      weight: 12,
+    });
+  }
+  const heard = (word: string) => allSounds(word).length > 0;
+  const unsaid = new Map(
+    [...lexicon().tradeWords]
+      .filter((word) => word.length > 2 && /^[a-z]+$/.test(word) && heard(word))
+      .map((word) => [word, 1]),
+  );
+  const model = languageModel(texts, { classes, unsaid, unsaidShare: UNSAID_SHARE });
+  const words = new Set<string>();
+  for (const { next } of model.after.values()) for (const word of next.keys()) words.add(word);
+  for (const word of model.classes.keys()) words.add(word);
+  for (const name of [...Object.keys(classes), "</s>"]) words.delete(name);
+  const known = [...words].filter(heard);
+  return {
+    dictionary: dictionaryText(known, allSounds),
+    network: networkText(model, heard),
+    unheard: [...words].filter((word) => !heard(word)).sort(),
+  };
+}
+
+const tagWord = (tag: string) => `T_${tag.replace(/\s+/g, "_")}`;
+
+function tagSounds(tag: string, soundsOf: (word: string) => readonly string[]): string[] {
+  return spokenTag(tag).flatMap((way) => {
+    const sounds = way.split(" ").map((word) => soundsOf(word)[0]);
+    return sounds.every((sound) => sound !== undefined) && sounds.length > 0 ? [sounds.join(" ")] : [];
+  });
+}
+
+/** A heard word as it is written: a letter without its mark, a tag as the site writes it. */
+export const writtenWord = (word: string): string =>
+  word.startsWith("L_") ? word.slice(2) : word.startsWith("T_") ? word.slice(2).replace(/_/g, " ") : word;

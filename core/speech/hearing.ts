@@ -1,0 +1,97 @@
+import { confidenceOf, type Evidence } from "./confidence.ts";
+import { Denoiser } from "./denoise.ts";
+import { type EarWords, writtenWord } from "./ear-words.ts";
+import { type AcousticModel, Engine, type EngineModule } from "./engine.ts";
+import { PHONE_DICTIONARY, PHONE_NETWORK } from "./phone-loop.ts";
+
+/** What an utterance was heard as. */
+export interface Heard {
+  /** empty where it was none of our words */
+  text: string;
+  /** chance that the text is right, word for word */
+  confidence: number;
+  words: { word: string; at: number; lasts: number; confidence: number }[];
+  evidence: Evidence;
+}
+
+/** Settings of the search that measured best; a wider one takes twice the time for little. */
+const WORDS_SEARCH = {
+  lw: 6.5,
+  wip: 0.65,
+  silprob: 0.5,
+  beam: 1e-48,
+  pbeam: 1e-48,
+  wbeam: 1e-36,
+  cmn: "live",
+  compallsen: true,
+};
+const PHONES_SEARCH = { ...WORDS_SEARCH, lw: 2, wip: 1 };
+/** Under this nothing was heard: most talk that is not ours lies below, few of our phrases do. */
+export const HEARD_FROM = 0.2;
+
+/**
+ * One listener: utterances go through `begin`, `feed`, `end`. Sound is 16,000 samples a second and may come in pieces; some
+ * tenths of a second without speech should stand at both ends. Kept alive, it keeps what it learnt of room and speaker.
+ */
+export class Hearing {
+  readonly #words: Engine;
+  readonly #phones: Engine;
+  #denoiser: Denoiser | undefined;
+
+  constructor(module: EngineModule, model: AcousticModel, words: EarWords) {
+    this.#words = new Engine(module, model, words.dictionary, words.network, WORDS_SEARCH);
+    this.#phones = new Engine(module, model, PHONE_DICTIONARY, PHONE_NETWORK, PHONES_SEARCH);
+  }
+
+  /** `noisy` takes the noise off first: it costs clean speech a little, and noisy speech gains much. */
+  begin({ noisy }: { noisy: boolean }): void {
+    this.#denoiser = noisy ? new Denoiser() : undefined;
+    this.#words.begin();
+    this.#phones.begin();
+  }
+
+  feed(samples: Float32Array): void {
+    const sound = this.#denoiser ? this.#denoiser.push(samples) : samples;
+    if (sound.length === 0) return;
+    this.#words.feed(sound);
+    this.#phones.feed(sound);
+  }
+
+  /** The words so far; they may change until the end. */
+  get partial(): string {
+    return textOf(this.#words.partial.split(" "));
+  }
+
+  end(): Heard {
+    const words = this.#words.end();
+    const phones = this.#phones.end();
+    const spoken = (words.words ?? []).filter(({ word }) => !isFiller(word));
+    if (spoken.length === 0) return { text: "", confidence: 0, words: [], evidence: { overPhones: 0, fit: 0 } };
+    const evidence = evidenceOf(words.score, phones.score, words.frames);
+    return {
+      text: textOf(spoken.map(({ word }) => word)),
+      confidence: confidenceOf(evidence),
+      words: spoken.map(({ word, at, lasts, score }) => ({
+        word: textOf([word]),
+        at,
+        lasts,
+        confidence: Math.exp(score),
+      })),
+      evidence,
+    };
+  }
+}
+
+function evidenceOf(words: number, phones: number, frames: number): Evidence {
+  const length = Math.max(1, frames);
+  return { overPhones: (words - phones) / length, fit: phones / length };
+}
+
+const isFiller = (word: string) => /^[<[(]/.test(word);
+
+/** Heard words as text; further sounds of a word carry a number that is no part of it. */
+const textOf = (words: readonly string[]): string =>
+  words
+    .filter((word) => word && !isFiller(word))
+    .map((word) => writtenWord(word.replace(/\(\d+\)$/, "")))
+    .join(" ");

@@ -1,0 +1,54 @@
+import { END, type History, type LanguageModel, START, shorten } from "./language-model.ts";
+
+/**
+ * A language model as the finite-state network that the engine reads: a state a history, arcs that say a word, and a
+ * silent one to the shorter history. Lines of "TRANSITION from to chance [word]".
+ */
+export function networkText(model: LanguageModel, canSay: (word: string) => boolean): string {
+  const members = membersOf(model, canSay);
+  const saying = (token: string): readonly (readonly [string, number])[] =>
+    members.get(token) ?? (canSay(token) ? [[token, 1]] : []);
+
+  const LAST = 0;
+  const states = new Map<History, number>();
+  for (const history of model.after.keys()) states.set(history, states.size + 1);
+  const stateOf = (history: History) => states.get(history) as number;
+  /** The longest known history that what was just said leaves. */
+  const stateAfter = (history: History, token: string): number => {
+    const longest = `${history.slice(history.indexOf(" ") + 1)} ${token}`;
+    return states.get(longest) ?? states.get(token) ?? stateOf("");
+  };
+
+  const lines: string[] = [];
+  for (const [history, { next, left }] of model.after) {
+    const from = stateOf(history);
+    for (const [token, chance] of next)
+      if (token === END) lines.push(transition(from, LAST, chance));
+      else
+        for (const [word, share] of saying(token))
+          lines.push(transition(from, stateAfter(history, token), chance * share, word));
+    if (left > 0) lines.push(transition(from, stateOf(shorten(history)), left));
+  }
+  return [
+    "FSG_BEGIN said",
+    `NUM_STATES ${states.size + 1}`,
+    `START_STATE ${stateOf(START)}`,
+    `FINAL_STATE ${LAST}`,
+    ...lines,
+    "FSG_END",
+    "",
+  ].join("\n");
+}
+
+const transition = (from: number, to: number, chance: number, word?: string) =>
+  `TRANSITION ${from} ${to} ${chance.toPrecision(5)}${word === undefined ? "" : ` ${word}`}`;
+
+function membersOf(model: LanguageModel, canSay: (word: string) => boolean) {
+  const members = new Map<string, [string, number][]>();
+  for (const [word, { of, share }] of model.classes) {
+    const list = members.get(of) ?? [];
+    if (canSay(word)) list.push([word, share]);
+    members.set(of, list);
+  }
+  return members;
+}

@@ -1,0 +1,100 @@
+import type { Heard, Hearing } from "./hearing.ts";
+import { EAR_RATE, Resampler } from "./resample.ts";
+import { Framer, TalkSpotter } from "./talk-spans.ts";
+import type { Recording } from "./wave.ts";
+
+/** Room before and after what somebody says, seconds. */
+const ROOM = 0.4;
+/** Speech this far above the room needs no noise taken off it, dB. */
+const CLEAN = 40;
+/** Recordings up to here are taken for one phrase, pauses and all, seconds. */
+const ONE_PHRASE = 12;
+const PIECE = EAR_RATE / 10;
+
+/** What was said in a recording, phrase after phrase; none where nobody talks in it. */
+export function hearRecording(hearing: Hearing, { samples, rate }: Recording): Heard[] {
+  const sound = evened(inEarRate(samples, rate));
+  const { spans, floor, speech } = talkIn(sound);
+  const noisy = speech - floor < CLEAN;
+  return joined(spans, sound.length).map(({ from, to }) => {
+    hearing.begin({ noisy });
+    const phrase = withRoom(sound, from, to, floor);
+    for (let at = 0; at < phrase.length; at += PIECE) hearing.feed(phrase.subarray(at, at + PIECE));
+    return hearing.end();
+  });
+}
+
+function inEarRate(samples: Float32Array, rate: number): Float32Array {
+  const resampler = new Resampler(rate);
+  const parts = [resampler.push(samples), rate === EAR_RATE ? new Float32Array(0) : resampler.end()];
+  const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}
+
+/** The loudest tenth of a second at the same level in every recording: the engine's first guess of it is fixed. */
+function evened(sound: Float32Array): Float32Array {
+  let loudest = 0;
+  for (let at = 0; at < sound.length; at += PIECE) {
+    let power = 0;
+    const end = Math.min(sound.length, at + PIECE);
+    for (let i = at; i < end; i++) power += (sound[i] as number) ** 2;
+    loudest = Math.max(loudest, power / PIECE);
+  }
+  const gain = Math.min(30, 0.12 / Math.sqrt(loudest + 1e-12));
+  return sound.map((sample) => sample * gain);
+}
+
+interface Span {
+  from: number;
+  to: number;
+}
+
+function talkIn(sound: Float32Array): { spans: Span[]; floor: number; speech: number } {
+  const spotter = new TalkSpotter();
+  const spans: Span[] = [];
+  const levels: number[] = [];
+  let at = 0;
+  let open: number | undefined;
+  for (const frame of new Framer().push(sound)) {
+    const event = spotter.frame(frame);
+    levels.push(spotter.level.now);
+    at += frame.length;
+    if (event === "begins") open = at;
+    else if (event === "ends" && open !== undefined) {
+      spans.push({ from: open, to: at });
+      open = undefined;
+    }
+  }
+  if (open !== undefined) spans.push({ from: open, to: sound.length });
+  levels.sort((a, b) => a - b);
+  const share = (p: number) => levels[Math.min(levels.length - 1, Math.floor(p * levels.length))] ?? -90;
+  return { spans, floor: share(0.08), speech: share(0.92) };
+}
+
+/** A short recording is one phrase, whatever pauses are in it. */
+function joined(spans: readonly Span[], length: number): Span[] {
+  const [first] = spans;
+  if (!first || length > ONE_PHRASE * EAR_RATE) return [...spans];
+  return [{ from: 0, to: length }];
+}
+
+/** The span with room around it: what was recorded there, and beyond the recording's ends hiss as loud as its floor. */
+function withRoom(sound: Float32Array, from: number, to: number, floor: number): Float32Array {
+  const room = Math.round(ROOM * EAR_RATE);
+  const start = from - room;
+  const out = new Float32Array(to - from + 2 * room);
+  const amplitude = 10 ** (Math.max(-75, Math.min(-45, floor)) / 20);
+  let state = 1;
+  for (let i = 0; i < out.length; i++) {
+    const place = start + i;
+    // a row of numbers without pattern, the same each time
+    state = (state * 48_271) % 2_147_483_647;
+    out[i] = place >= 0 && place < sound.length ? (sound[place] as number) : amplitude * (state / 1_073_741_823.5 - 1);
+  }
+  return out;
+}

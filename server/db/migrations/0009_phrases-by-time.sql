@@ -1,1 +1,0 @@
-CREATE INDEX `phrases_by_time` ON `phrases` (`said_at`,`id`);

@@ -1,0 +1,103 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { derivedSounds } from "../../../core/speech/derived-sound.ts";
+import { readDictionary, soundsFrom } from "../../../core/speech/dictionary.ts";
+import { earWords, writtenWord } from "../../../core/speech/ear-words.ts";
+import { BEGIN, chanceOf, END, languageModel, START } from "../../../core/speech/language-model.ts";
+import { OWN_SOUNDS } from "../../../core/speech/sounds.ts";
+import { spokenTag } from "../../../core/speech/spoken-tag.ts";
+import { spokenWords } from "../../../core/speech/spoken-words.ts";
+import { DICTIONARY_FILE } from "../../../server/ear/model-files.ts";
+
+const dictionary = readDictionary(readFileSync(DICTIONARY_FILE, "utf8"));
+const soundsOf = soundsFrom(dictionary, OWN_SOUNDS);
+
+describe("the language model", () => {
+  const lines = ["seat is worn", "seat is fine", "seat is worn", "stem is bent", "plug worn"].map((line) =>
+    line.split(" "),
+  );
+  const shape = { classes: { PART: ["seat", "stem", "cage"] }, unsaid: new Map([["galled", 1]]), unsaidShare: 0.1 };
+  const model = languageModel([{ lines, weight: 1 }], shape);
+  test("shares out one whole after each history", () => {
+    const tokens = [...(model.after.get("")?.next.keys() ?? [])];
+    for (const history of [START, "", "is", "PART", `${BEGIN} PART`, "PART is"]) {
+      const sum = tokens.reduce((all, token) => all + chanceOf(token, history, model.after), 0);
+      expect(sum).toBeCloseTo(1, 9);
+    }
+  });
+  test("has what was seen likelier than what was not, and nothing impossible", () => {
+    expect(chanceOf("worn", "PART is", model.after)).toBeGreaterThan(chanceOf("bent", "PART is", model.after));
+    expect(chanceOf("galled", "PART is", model.after)).toBeGreaterThan(0);
+    expect(chanceOf(END, "worn", model.after)).toBeGreaterThan(chanceOf(END, "is", model.after));
+  });
+  test("a word that was never said is as good as the others of its class", () => {
+    const share = (word: string) => model.classes.get(word)?.share ?? 0;
+    expect(share("cage")).toBeGreaterThan(0.1);
+    expect(share("seat") + share("stem") + share("cage")).toBeCloseTo(1, 12);
+  });
+});
+
+describe("words as they are said", () => {
+  test.each([
+    ["FV one oh one", "L_f L_v one oh one"],
+    ["put a new o-ring in", "put a new L_o ring in"],
+    ["I had a look at L V two", "i had a look at L_l L_v two"],
+    ["forty cc a minute", "forty L_c L_c a minute"],
+    ["it's the seat's edge, isn't it", "it's the seat's edge isn't it"],
+  ])("%s", (phrase, words) => {
+    expect(spokenWords(phrase).join(" ")).toBe(words);
+  });
+  test.each([
+    ["FV-101", ["L_f L_v one oh one", "L_f L_v one zero one"]],
+    ["LV-212", ["L_l L_v two one two", "L_l L_v two twelve"]],
+    ["XV 12", ["L_x L_v twelve", "L_x L_v one two"]],
+  ])("the tag %s", (tag, ways) => {
+    expect(spokenTag(tag)).toEqual(ways);
+  });
+});
+
+describe("sounds of words that the dictionary lacks", () => {
+  test.each([
+    ["retorqued", "R IY T AO R K T"],
+    ["handwheel", "HH AE N D W IY L"],
+    ["positioners", "P AH Z IH SH AH N ER Z"],
+  ])("%s", (word, sound) => {
+    expect(soundsOf(word)).toContain(sound);
+  });
+  // CMU Pronouncing Dictionary, as shipped with the engine: words it does have, made without looking them up.
+  test("plurals, pasts and -ing made from their stems are the dictionary's own in nine of ten", () => {
+    const stems =
+      "gasket valve spring hinge bench scratch crack torque flange notch plate drill weld grind brush hose patch pump rod seal strap thread wash wedge".split(
+        " ",
+      );
+    const forms = stems
+      .flatMap((stem) => ["s", "es", "ed", "d", "ing"].map((end) => `${stem}${end}`))
+      .filter((word) => dictionary.has(word));
+    expect(forms.length).toBeGreaterThan(40);
+    const right = forms.filter((word) => {
+      const without = new Map(dictionary);
+      without.delete(word);
+      return derivedSounds(word, without).some((sound) => dictionary.get(word)?.includes(sound));
+    });
+    expect(right.length / forms.length).toBeGreaterThan(0.9);
+  });
+});
+
+describe("what the ear listens for", () => {
+  const words = earWords(soundsOf, { tags: ["FV-101"], taught: ["the donut is torn"], accepted: [] });
+  test("every word of it has a sound", () => {
+    expect(words.unheard).toEqual([]);
+    const listed = new Set(words.dictionary.split("\n").map((line) => line.split(" ")[0]));
+    for (const line of words.network.split("\n")) {
+      const word = /^TRANSITION \d+ \d+ \S+ (\S+)$/.exec(line)?.[1];
+      if (word) expect(listed.has(word)).toBe(true);
+    }
+  });
+  test("the site's tags are words of their own, written as the site writes them", () => {
+    expect(words.dictionary).toContain("T_FV-101 EH F V IY W AH N OW W AH N");
+    expect(writtenWord("T_FV-101")).toBe("FV-101");
+  });
+  test("a taught word is among them", () => {
+    expect(words.network).toContain(" donut");
+  });
+});
