@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { clientSize } from "./client-size.ts";
 import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
+import { hearing } from "./hearing.ts";
 import { hostile } from "./hostile.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
@@ -21,6 +22,7 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],
   ["reckoning", "Reckoning", reckoning],
+  ["hearing", "Hearing: phrases spoken by synthesis, none in the language model", hearing],
   ["corpora", "Corpora: jobs read wholly right", corpora],
   ["reliability", "Reliability of an entry's confidence", reliability],
 ];
