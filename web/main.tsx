@@ -1,10 +1,15 @@
 import { render } from "hono/jsx/dom";
+import type { SiteWords } from "../core/speech/ear-words.ts";
 import { App } from "./app.tsx";
 import { registerWorker } from "./offline/register.ts";
+import { chosenEar } from "./speech/chosen-ear.ts";
 import { encodeClip } from "./speech/clip.ts";
 import { ear } from "./speech/ear.ts";
+import { canHearItself, OwnEar } from "./speech/own-ear/own-ear.ts";
+import { ownRecognition } from "./speech/own-ear/own-recognition.ts";
 import { phraseRecorder } from "./speech/phrase-recorder.ts";
 import { browserRecognition } from "./speech/recognition.ts";
+import { siteWords } from "./speech/site-words.ts";
 import { markEndOfSpeech, measureToTone } from "./speech/speed.ts";
 import { listenForTalkKey } from "./speech/talk-key-press.ts";
 import { sounder } from "./speech/tones.ts";
@@ -14,7 +19,7 @@ import { doorDeeds } from "./state/door-deeds.ts";
 import { keepsakeDeeds } from "./state/keepsake-deeds.ts";
 import { readRoute } from "./state/route.ts";
 import { readSettings } from "./state/settings.ts";
-import { createStore } from "./state/store.ts";
+import { createStore, type Store } from "./state/store.ts";
 import { talk } from "./state/talk.ts";
 import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
@@ -117,13 +122,18 @@ async function open(): Promise<void> {
 
   let acts: Deeds;
   let takeOver: (() => void) | undefined;
-  const recognition = browserRecognition();
-  const recorder = recognition?.givesClips ? undefined : phraseRecorder();
+  const ownEar = canHearItself() ? new OwnEar((coming) => store.happen({ is: "ear", ear: { coming } })) : undefined;
+  const recognition = chosenEar(
+    { own: ownEar && ownRecognition(ownEar), browser: browserRecognition() },
+    () => store.state().settings.ear,
+    () => siteWords(store.state()),
+  );
+  const recorder = phraseRecorder();
   const hearing = ear(recognition, {
     view(view) {
       store.happen({ is: "ear", ear: view });
       // not while the page speaks: a clip is what was said to it
-      if (view.state === "open" && keepsakes.wantsSound()) recorder?.open();
+      if (view.state === "open" && keepsakes.wantsSound() && !recognition?.givesClips) recorder?.open();
       else if (view.state === "closed" || view.state === "hushed") recorder?.close();
       if (view.state === "open") turned({ is: "opened" });
       if (view.state === "closed") turned({ is: "shut", trouble: store.state().ear.trouble !== undefined });
@@ -221,10 +231,33 @@ async function open(): Promise<void> {
   // asks the browser not to clear the words away when the disk runs short; a refusal changes nothing else
   void navigator.storage?.persist?.();
   void opened.keepsakes.setReserve();
+  if (ownEar) readyEar(ownEar, store);
   registerWorker((how) => {
     takeOver = how;
     store.happen({ is: "newer" });
   });
+}
+
+/** Behind the page's own loading: it must open and take what is typed before the ear's megabytes come. */
+const EAR_AFTER_MS = 2000;
+
+/** Gets the ear ready ahead of the first phrase, and has it know the words of the site at hand. */
+function readyEar(own: OwnEar, store: Store): void {
+  const wanted = () => (store.state().settings.ear ?? "own") === "own";
+  let told: SiteWords | undefined;
+  const tellWords = () => {
+    const words = siteWords(store.state());
+    if (words === told) return;
+    told = words;
+    own.words(words);
+  };
+  tellWords();
+  store.watch(tellWords);
+  const load = () => {
+    if (wanted()) own.load();
+  };
+  setTimeout(load, EAR_AFTER_MS);
+  addEventListener("online", load);
 }
 
 void open();

@@ -56,7 +56,7 @@ function squeezed(): Plugin {
       sequential: true,
       async handler() {
         for (const entry of await readdir(out, { recursive: true, withFileTypes: true })) {
-          if (!entry.isFile() || !/\.(js|css|html|svg|webmanifest)$/.test(entry.name)) continue;
+          if (!entry.isFile() || !/\.(js|css|html|svg|wasm|webmanifest)$/.test(entry.name)) continue;
           const path = join(entry.parentPath, entry.name);
           const plain = await readFile(path);
           await writeFile(`${path}.br`, brotliCompressSync(plain));
@@ -98,5 +98,8 @@ export default defineConfig({
       },
     },
   },
+  worker: { format: "es" },
+  // the speech engine's package brings a stand-in for what every browser has by now
+  resolve: { alias: { "blob-polyfill": join(HERE, "speech/own-ear/blob.ts") } },
   plugins: [serviceWorker(), squeezed()],
 });

@@ -15,13 +15,19 @@ export function readDictionary(text: string): Map<string, string[]> {
   return words;
 }
 
+/** A word's sounds as a dictionary names them: the word itself, "word(2)", "word(3)". */
+export const entriesOf = (word: string, sounds: readonly string[]): string[] =>
+  sounds.map((_, i) => (i === 0 ? word : `${word}(${i + 1})`));
+
 /** The lines of a dictionary for these words alone. */
 export function dictionaryText(words: Iterable<string>, soundsOf: (word: string) => readonly string[]): string {
   const lines: string[] = [];
-  for (const word of words)
-    soundsOf(word).forEach((sound, i) => {
-      lines.push(`${i === 0 ? word : `${word}(${i + 1})`} ${sound}`);
+  for (const word of words) {
+    const sounds = soundsOf(word);
+    entriesOf(word, sounds).forEach((entry, i) => {
+      lines.push(`${entry} ${sounds[i]}`);
     });
+  }
   return `${lines.join("\n")}\n`;
 }
 

@@ -77,7 +77,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   const known = [...words].filter(heard);
   return {
     dictionary: dictionaryText(known, allSounds),
-    network: networkText(model, heard),
+    network: networkText(model, allSounds),
     unheard: [...words].filter((word) => !heard(word)).sort(),
   };
 }

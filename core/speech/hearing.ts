@@ -24,6 +24,8 @@ const WORDS_SEARCH = {
   wbeam: 1e-36,
   cmn: "live",
   compallsen: true,
+  // the network has an arc for each sound of a word already
+  fsgusealtpron: false,
 };
 const PHONES_SEARCH = { ...WORDS_SEARCH, lw: 2, wip: 1 };
 /** Under this nothing was heard: most talk that is not ours lies below, few of our phrases do. */
@@ -79,6 +81,12 @@ export class Hearing {
       })),
       evidence,
     };
+  }
+
+  /** Gives back its memory, which is not collected by itself. It hears no more. */
+  free(): void {
+    this.#words.free();
+    this.#phones.free();
   }
 }
 

@@ -1,10 +1,13 @@
+import { entriesOf } from "./dictionary.ts";
 import { END, type History, type LanguageModel, START, shorten } from "./language-model.ts";
 
 /**
  * A language model as the finite-state network that the engine reads: a state a history, arcs that say a word, and a
- * silent one to the shorter history. Lines of "TRANSITION from to chance [word]".
+ * silent one to the shorter history. Lines of "TRANSITION from to chance [word]". `soundsOf` tells how many sounds a word
+ * has: each gets its arc here, since the engine takes seconds to add them by itself.
  */
-export function networkText(model: LanguageModel, canSay: (word: string) => boolean): string {
+export function networkText(model: LanguageModel, soundsOf: (word: string) => readonly string[]): string {
+  const canSay = (word: string) => soundsOf(word).length > 0;
   const members = membersOf(model, canSay);
   const saying = (token: string): readonly (readonly [string, number])[] =>
     members.get(token) ?? (canSay(token) ? [[token, 1]] : []);
@@ -26,7 +29,8 @@ export function networkText(model: LanguageModel, canSay: (word: string) => bool
       if (token === END) lines.push(transition(from, LAST, chance));
       else
         for (const [word, share] of saying(token))
-          lines.push(transition(from, stateAfter(history, token), chance * share, word));
+          for (const entry of entriesOf(word, soundsOf(word)))
+            lines.push(transition(from, stateAfter(history, token), chance * share, entry));
     if (left > 0) lines.push(transition(from, stateOf(shorten(history)), left));
   }
   return [

@@ -10,6 +10,8 @@ const PAUSE = 75;
 const SHORTEST = 8;
 /** Nobody says one phrase for longer, frames. */
 const LONGEST = 2000;
+/** No room is quieter than this, dB: a microphone that is starting or muted gives bare zeros, and any hiss would be talk. */
+const STILL = -75;
 
 export type TalkEvent = "begins" | "ends" | undefined;
 
@@ -35,12 +37,12 @@ export class TalkSpotter {
   }
 
   frame(samples: Float32Array): TalkEvent {
-    const now = this.#loudness(samples);
+    const now = Math.max(STILL, this.#loudness(samples));
     const room = this.#room ?? now;
     // dB a frame: up 4 a second while quiet, half of that while somebody talks; down at once
     this.#room = now < room ? room + 0.3 * (now - room) : room + Math.min(now - room, this.#talking ? 0.02 : 0.04);
     this.level = { room: this.#room, now };
-    const voice = now > this.#room + ABOVE && now > -75;
+    const voice = now > this.#room + ABOVE;
     this.#loud = voice ? this.#loud + 1 : Math.max(0, this.#loud - 1);
     this.#quiet = voice ? 0 : this.#quiet + 1;
     this.#since++;

@@ -9,7 +9,12 @@ import { fileURLToPath } from "node:url";
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const SHARED = ["package.json", "package-lock.json", "core"];
 const TARGETS = [
-  { name: "client", config: "web/vite.config.ts", out: "dist/web/index.html", from: ["web", ...SHARED] },
+  {
+    name: "client",
+    config: "web/vite.config.ts",
+    out: "dist/web/index.html",
+    from: ["web", "server/ear", "server/commands/ear-files.mjs", ...SHARED],
+  },
   { name: "server", config: "server/vite.config.ts", out: "dist/server/main.js", from: ["server", ...SHARED] },
 ];
 
@@ -32,6 +37,10 @@ for (const target of wanted) {
   const began = Date.now();
   const { build } = await import("vite");
   await build({ configFile: join(ROOT, target.config), logLevel: "warn" });
+  if (target.name === "client") {
+    const { putEarFiles } = await import("./ear-files.mjs");
+    await putEarFiles(ROOT, (line) => process.stderr.write(`build: ${line}\n`));
+  }
   const stamp = stampOf(target);
   mkdirSync(join(stamp, ".."), { recursive: true });
   writeFileSync(stamp, `${new Date(began).toISOString()}\n`);

@@ -52,6 +52,8 @@ export interface Making {
   profile?: string;
   /** false: neither camera nor microphone */
   media?: boolean;
+  /** further switches of the browser */
+  flags?: readonly string[];
 }
 
 /** A browser of its own with a profile of its own, opened on nothing yet. */
@@ -59,7 +61,7 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
   const profile = making.profile ?? (await mkdtemp(join(tmpdir(), "handsfull-profile-")));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM ?? "",
-    args: making.media === false ? FLAGS : [...FLAGS, CAMERA_AND_MICROPHONE],
+    args: [...FLAGS, ...(making.media === false ? [] : [CAMERA_AND_MICROPHONE]), ...(making.flags ?? [])],
     viewport,
   });
   const page = context.pages()[0] ?? (await context.newPage());

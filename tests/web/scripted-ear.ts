@@ -8,7 +8,10 @@ import { TONES } from "../../web/speech/tones.ts";
 export const SCRIPTED_EAR = `
   const running = new Set();
   globalThis.scripted = { running, spoken: [], notes: [] };
+  // without it the page cannot hear by itself and takes the browser's ear, which this one is
+  globalThis.AudioWorkletNode = undefined;
   class ScriptedRecognition {
+    processLocally = false;
     start() { running.add(this); setTimeout(() => this.onstart?.(), 5); }
     stop() { if (running.delete(this)) setTimeout(() => this.onend?.(), 5); }
     abort() { this.stop(); }

@@ -12,6 +12,7 @@ export async function withVoice(page: Page): Promise<void> {
       onend: (() => void) | null = null;
       onresult: ((event: object) => void) | null = null;
       running = false;
+      processLocally = false;
       start() {
         Spoken.latest = this;
         this.running = true;
@@ -29,7 +30,12 @@ export async function withVoice(page: Page): Promise<void> {
         this.onresult?.({ resultIndex: 0, results: [result] });
       }
     }
-    Object.assign(globalThis, { SpeechRecognition: Spoken, webkitSpeechRecognition: Spoken });
+    // without the last of them the page cannot hear by itself and takes the browser's ear, which this one is
+    Object.assign(globalThis, {
+      SpeechRecognition: Spoken,
+      webkitSpeechRecognition: Spoken,
+      AudioWorkletNode: undefined,
+    });
     Object.defineProperty(globalThis, "speechSynthesis", { value: undefined });
   });
 }

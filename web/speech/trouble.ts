@@ -5,6 +5,10 @@ const TROUBLES: Record<string, string> = {
   "service-not-allowed": "This browser does not allow speech to be recognised here. Type instead.",
   "audio-capture": "No microphone answers. Plug one in or free it, or type.",
   "language-not-supported": "This browser cannot recognise English speech. Type instead.",
+  "ear-missing":
+    "The ear is not on this device yet, or failed. Open this page once where there is a network, then touch to try again. Typing works meanwhile.",
+  "sends-away":
+    "This browser can hear only by sending sound to a service. Nothing was sent. Choose the ear of this page under More, or type.",
 };
 
 /** Words for an error that ends listening; undefined for one that only means a pause ("no-speech", "aborted"). */

@@ -11,6 +11,8 @@ export interface Settings {
   callWord: string;
   /** a headset's button opens the microphone */
   headset: boolean;
+  /** which ear listens: our own unless said otherwise; the browser's on this device only, or wherever it sends sound */
+  ear?: "own" | "browser" | "browser_sends";
   /** false: this device keeps no sound of phrases, whatever the site does */
   keepSound?: boolean;
   site?: string;
@@ -39,6 +41,7 @@ export function readSettings(kept: unknown): Settings {
     handsFree: had.handsFree === true,
     callWord: word || USUAL.callWord,
     headset: had.headset === true,
+    ...(had.ear === "browser" || had.ear === "browser_sends" ? { ear: had.ear } : {}),
     ...(had.keepSound === false ? { keepSound: false } : {}),
     ...(typeof had.site === "string" && had.site ? { site: had.site } : {}),
   };

@@ -79,6 +79,8 @@ export interface EarView {
   level?: number;
   /** why it cannot listen, in words */
   trouble?: string;
+  /** the first load of our own ear, in bytes, while it lasts */
+  coming?: { got: number; of: number };
 }
 
 export interface Outbox {

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "hono/jsx/dom";
+import { EarComing } from "../../parts/ear-coming.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import type { State } from "../../state/state.ts";
 import { TalkPad } from "./talk-pad.tsx";
@@ -24,6 +25,7 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
 
   return (
     <section class="controls" aria-label="Say it">
+      <EarComing coming={state.ear.coming} />
       <form class="field-row" onSubmit={onSubmit}>
         <label class="unseen" for="words">
           {state.card ? "What did you find, what did you do?" : "Which valve?"}

@@ -1,3 +1,4 @@
+import { EarChoice } from "../../parts/ear-choice.tsx";
 import { SoundChoice } from "../../parts/sound-choice.tsx";
 import { ThemeChoice } from "../../parts/theme-choice.tsx";
 import type { Deeds } from "../../state/deeds.ts";
@@ -53,6 +54,7 @@ export function BenchMenu({ state, deeds }: { state: State; deeds: Deeds }) {
           </button>
         )}
         <ReadBackChoice settings={settings} deeds={deeds} />
+        <EarChoice settings={settings} deeds={deeds} />
         <SoundChoice state={state} deeds={deeds} />
         <ThemeChoice settings={settings} deeds={deeds} />
         {sites.length > 0 && (
