@@ -19,6 +19,8 @@ inBrowser("hands in gloves, or on keys alone", () => {
   beforeAll(async () => {
     server = await runServer();
     device = await newDevice();
+    // what never comes is named by its own step, not by the test running out of time
+    device.page.setDefaultTimeout(9000);
   });
   afterAll(async () => {
     await device?.close();

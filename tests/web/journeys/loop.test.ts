@@ -134,12 +134,11 @@ inBrowser("speak, understood, said back, next", () => {
     const { page } = device;
     await page.evaluate(() => performance.clearMeasures());
     await page.reload();
-    // what was chosen is kept: the key, and that it listens for its word
+    // what was chosen is kept: that it listens for its word, and the key
     await page.locator(".pad-word").waitFor();
-    await page.keyboard.press("PageDown");
-    await page.locator(".pad-open").waitFor();
-    await page.keyboard.press("PageDown");
-    await page.waitForTimeout(2600);
+    await page.goto(`${server.address}#/hearing`);
+    await page.getByRole("button", { name: /^Key: Page Down/ }).waitFor();
+    await page.goto(`${server.address}#/bench`);
     await page.locator(".pad-word").waitFor();
     await hear("hold on I smell gas", 0.2);
     await page.getByRole("alertdialog").waitFor();
@@ -165,9 +164,11 @@ inBrowser("speak, understood, said back, next", () => {
 
   it("says when the valve was last seen from what the device keeps, with the server gone", async () => {
     const { page } = device;
+    // the device's store takes a moment to have it closed, and the site's valves a moment to be fetched
+    await page.waitForTimeout(1000);
     await page.reload();
     await page.getByRole("button", { name: "LCV-213" }).waitFor();
-    await page.waitForTimeout(500);
+    await page.waitForTimeout(1500);
     await server.kill();
     await page.getByRole("button", { name: "LCV-213" }).click();
     await expect.poll(() => page.locator(".told").textContent()).toMatch(/Last seen earlier today; seat was flipped/);

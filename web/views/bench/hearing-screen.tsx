@@ -1,4 +1,4 @@
-import { useEffect, useState } from "hono/jsx/dom";
+import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { readPhrase } from "../../../core/index.ts";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
@@ -58,29 +58,36 @@ export function HearingScreen({ state, deeds }: { state: State; deeds: Deeds }) 
 function KeyChoice({ chosen, choose }: { chosen: TalkKey; choose: (key: TalkKey) => void }) {
   const [waiting, setWaiting] = useState(false);
   const [problem, setProblem] = useState("");
-  useEffect(() => {
-    if (!waiting) return;
+  const leave = useRef<(() => void) | null>(null);
+  useEffect(() => () => leave.current?.(), []);
+
+  const wait = () => {
     const down = (event: KeyboardEvent) => {
       event.preventDefault();
       event.stopPropagation();
       if (event.repeat) return;
-      const no = event.key === "Escape" ? "" : whyNot(event);
+      const no = event.key === "Escape" ? undefined : whyNot(event);
       if (no) return setProblem(no);
       if (event.key !== "Escape") choose({ code: event.code, key: event.key });
+      leave.current?.();
+    };
+    leave.current = () => {
+      removeEventListener("keydown", down, { capture: true });
+      leave.current = null;
       setProblem("");
       setWaiting(false);
     };
     // before any control sees it: the key is only named here, and does nothing else
     addEventListener("keydown", down, { capture: true });
-    return () => removeEventListener("keydown", down, { capture: true });
-  }, [waiting, choose]);
+    setWaiting(true);
+  };
   return (
     <>
       <button
         type="button"
         class="glove"
         aria-pressed={waiting ? "true" : "false"}
-        onClick={() => setWaiting(!waiting)}
+        onClick={() => (leave.current ? leave.current() : wait())}
       >
         {waiting ? "Press the key, pedal or button now" : `Key: ${keyName(chosen)}`}
         <small>Any key of a keyboard, pedal, ring or remote. Hold it, or tap it on and off.</small>
