@@ -4,8 +4,9 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     pool: "forks",
-    testTimeout: 20_000,
-    hookTimeout: 60_000,
+    // the heaviest takes ten seconds of a core to itself, and the machine may be shared by many
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     reporters: ["default", "./tests/count-reporter.ts"],
   },
 });

@@ -6,6 +6,7 @@ export { convert, type DoesNotConvert } from "./compute/convert.ts";
 export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./compute/leakage-limit.ts";
 export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";
 export { type BoltingPlan, boltingPlans } from "./consequences/bolting.ts";
+export { type Contradiction, contradictions } from "./consequences/contradictions.ts";
 export { DOUBT_BELOW, doubtfulPhrases, isDoubtful, markDoubtful } from "./consequences/doubt.ts";
 export { carryList } from "./consequences/fleet/carry.ts";
 export { exportLines } from "./consequences/fleet/export.ts";
@@ -26,6 +27,7 @@ export {
   nameOf,
   type Taught,
   teach,
+  teachSaid,
   type WordKind,
   type WordLine,
 } from "./pages/index.ts";
@@ -52,12 +54,16 @@ export type {
 } from "./shapes/keepsake.ts";
 export { KEEPING_UNLESS_SAID, MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "./shapes/keepsake-bounds.ts";
 export type * from "./shapes/people.ts";
+export type * from "./shapes/review.ts";
+export { CERTAIN, REASONS, type ReasonCode } from "./shapes/review-reasons.ts";
 export type * from "./shapes/roles.ts";
+export type * from "./shapes/search.ts";
 export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
-export type { SiteWord, TaughtWord, WordResult } from "./shapes/taught-word.ts";
+export type { SiteWord, TaughtWord, WordResult, WordTried } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
+export type { ValveListRead } from "./shapes/valve-list.ts";
 export type { Job, Phrase, PhraseResult } from "./shapes/wire.ts";
 export {
   checkSentence,

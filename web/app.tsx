@@ -7,6 +7,8 @@ import { addressOf } from "./state/route.ts";
 import { valveAtHand } from "./state/seen.ts";
 import type { State } from "./state/state.ts";
 import type { Store } from "./state/store.ts";
+import { Asked } from "./views/asked/asked.tsx";
+import { WithQuestions } from "./views/asked/asked-band.tsx";
 import { Bench } from "./views/bench/bench.tsx";
 import { HearingScreen } from "./views/bench/hearing-screen.tsx";
 
@@ -29,7 +31,13 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
   const all = { state, deeds };
   switch (route.screen) {
     case "bench":
-      return <Bench {...all} />;
+      return (
+        <WithQuestions state={state}>
+          <Bench {...all} />
+        </WithQuestions>
+      );
+    case "asked":
+      return <Asked {...all} />;
     case "hearing":
       return <HearingScreen {...all} />;
     case "desk":
@@ -52,6 +60,14 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
           draw={({ ValveSheet }) => (
             <ValveSheet key={`${route.tag} ${route.site}`} tag={route.tag} site={route.site} {...all} />
           )}
+        />
+      );
+    case "review":
+      return (
+        <Arriving
+          key="review"
+          room={DESK}
+          draw={({ ReviewDesk }) => <ReviewDesk key={route.site ?? ""} site={route.site} {...all} />}
         />
       );
     case "report":
@@ -86,6 +102,14 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
           draw={({ ReliabilitySheet }) => <ReliabilitySheet key={route.site ?? ""} site={route.site} {...all} />}
         />
       );
+    case "set-up":
+      return (
+        <Arriving
+          key="set-up"
+          room={PEOPLE}
+          draw={({ SetUp }) => <SetUp key={route.site ?? ""} site={route.site} {...all} />}
+        />
+      );
     case "sign-in":
       return (
         <Arriving
@@ -114,6 +138,8 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
       return <Arriving key="me" room={PEOPLE} draw={({ Me }) => <Me door={door} {...all} />} />;
     case "people":
       return <Arriving key="people" room={PEOPLE} draw={({ People }) => <People {...all} />} />;
+    case "search":
+      return <Arriving key="search" room={WORDS} draw={({ SearchSheet }) => <SearchSheet {...all} />} />;
     case "help":
       return <Arriving key="help" room={WORDS} draw={({ Help }) => <Help {...all} />} />;
     case "glossary":
@@ -135,6 +161,10 @@ function titleOf(state: State): string {
   const names = {
     bench: valveAtHand(state).tag ?? "Bench",
     hearing: "Talking",
+    review: "Review",
+    asked: "Asked from the desk",
+    search: "Search",
+    "set-up": "Set up",
     desk: "Jobs",
     job: "Job",
     report: "Report",

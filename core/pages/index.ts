@@ -4,3 +4,4 @@ export { type HelpPart, helpPage } from "./help.ts";
 export { nameOf } from "./names.ts";
 export type { Code, WordKind } from "./tables.ts";
 export { meaningOf, type Taught, teach } from "./teach.ts";
+export { teachSaid } from "./teach-said.ts";

@@ -9,6 +9,7 @@ export const RIGHTS = [
   "read",
   "read_all",
   "correct",
+  "review",
   "teach",
   "set_up",
   "send_mail",

@@ -179,7 +179,17 @@ export const dueLineSchema = dueSchema.extend({
   overdue: z.number().int(),
 });
 export type DueLine = z.infer<typeof dueLineSchema>;
-export const dueListSchema = z.object({ today: dateSchema, days: z.number().int(), due: z.array(dueLineSchema) });
+export const dueListSchema = z.object({
+  today: dateSchema,
+  days: z.number().int(),
+  due: z.array(dueLineSchema),
+  /** how many in all, and how many of them are past due */
+  count: z.number().int(),
+  overdue: z.number().int(),
+  /** where the next page goes on; absent on the last, and where no page was asked for */
+  next: z.string().optional(),
+});
+export type DueList = z.infer<typeof dueListSchema>;
 
 export const siteListSchema = z.object({
   sites: z.array(siteSchema.extend({ today: dateSchema, keeping: keepingSchema })),

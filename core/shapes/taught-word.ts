@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { CONDITIONS, PARTS, WORKS } from "./codes.ts";
+import { entrySchema } from "./entry.ts";
 
 /**
  * A word that a site says and the shipped rows lack: it means the same as a code the log has. Taught at run time,
@@ -31,6 +32,36 @@ export const wordsSentSchema = z.object({ words: z.array(z.unknown()).min(1).max
 
 /** The words of a site as they stand, the withdrawn ones too, so that a device can tell gone from never had. */
 export const siteWordsSchema = z.object({ words: z.array(siteWordSchema) });
+
+/** A word tried before it is taught or withdrawn: which earlier phrases would read otherwise. Nothing is kept. */
+export const wordTrySchema = z.object({
+  /** absent: at every site */
+  site: z.string().min(1).max(80).optional(),
+  say: z.string().min(1).max(1000),
+  as: taughtWordSchema.shape.as.optional(),
+  /** true: what would read otherwise without it */
+  withdraw: z.literal(true).optional(),
+});
+export const wordTriedSchema = z.object({
+  phrases: z.array(
+    z.object({
+      phrase: z.string(),
+      job: z.string(),
+      tag: z.string().optional(),
+      day: z.string(),
+      text: z.string(),
+      /** signed jobs stay as they were signed */
+      signed: z.boolean(),
+      before: z.array(entrySchema),
+      after: z.array(entrySchema),
+    }),
+  ),
+  /** how many in all; `phrases` are the latest of them */
+  count: z.number().int(),
+  /** the jobs that were looked at: those in which the word was said, and the latest */
+  jobs: z.number().int(),
+});
+export type WordTried = z.infer<typeof wordTriedSchema>;
 
 export const wordResultSchema = z.object({
   id: z.string(),

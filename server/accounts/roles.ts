@@ -3,7 +3,7 @@ import { RIGHTS, type Right, type Role } from "../../core/shapes/roles.ts";
 /** What each role may do: the one table. A person of several roles may do what any of them may. */
 const MAY: Record<Role, readonly Right[]> = {
   technician: ["say", "read", "self"],
-  lead: ["say", "read", "read_all", "correct", "teach", "set_up", "send_mail", "manage_people", "self"],
+  lead: ["say", "read", "read_all", "correct", "review", "teach", "set_up", "send_mail", "manage_people", "self"],
   office: ["read", "read_all", "self"],
 };
 
@@ -20,6 +20,7 @@ export const RIGHT_WORDS: Record<Right, string> = {
   read: "Reading jobs and valves is for people who are enrolled.",
   read_all: "Reports and figures of the fleet are for leads and the office.",
   correct: "Correcting a phrase is for leads.",
+  review: "Reviewing and signing jobs is for leads.",
   teach: "Teaching the site a word is for leads.",
   set_up: "Setting up sites, valves and stock is for leads.",
   send_mail: "Sending mail is for leads.",

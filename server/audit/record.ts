@@ -19,6 +19,11 @@ export type ActName =
   | "password_set"
   | "password_change_refused"
   | "phrase_corrected"
+  | "phrase_decided"
+  | "phrases_accepted"
+  | "question_answered"
+  | "job_signed"
+  | "job_reopened"
   | "words_taught"
   | "site_set_up"
   | "valve_set_up"
@@ -28,7 +33,8 @@ export type ActName =
   | "calendar_closed"
   | "report_set_up"
   | "report_handed_over"
-  | "mail_sent";
+  | "mail_sent"
+  | "database_imported";
 
 /** What the server does by the clock, with nobody asking. */
 export const BY_ITSELF = { person: undefined, by: "server" };

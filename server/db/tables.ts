@@ -60,8 +60,19 @@ export const jobs = sqliteTable(
     revision: integer("revision").notNull(),
     /** 1 where the states of its valves must be reckoned again */
     stale: integer("stale").notNull(),
+    /** 1 where its phrases must be weighed again for the lead: see server/review */
+    unweighed: integer("unweighed").notNull().default(1),
+    /** 1 where a lead signed it and nothing came since: it is read no more otherwise */
+    signed: integer("signed").notNull().default(0),
   },
-  (t) => [index("jobs_stale").on(t.site, t.stale), index("jobs_by_day").on(t.site, t.startedAt, t.id)],
+  (t) => [
+    index("jobs_stale").on(t.site, t.stale),
+    index("jobs_stale_of_all").on(t.stale, t.site),
+    index("jobs_by_day").on(t.site, t.startedAt, t.id),
+    index("jobs_unweighed").on(t.unweighed, t.site),
+    index("jobs_unsigned").on(t.site, t.signed, t.startedAt, t.id),
+    index("jobs_unsigned_of_all").on(t.signed, t.startedAt, t.id),
+  ],
 );
 
 export const phrases = sqliteTable(
@@ -84,7 +95,7 @@ export const phrases = sqliteTable(
     reader: text("reader").notNull(),
     receivedAt: text("received_at").notNull(),
   },
-  (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id)],
+  (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id), index("phrases_by_time").on(t.saidAt, t.id)],
 );
 
 /** A later word on a phrase: strike it, or read other words in its place. The phrase itself stays as it was. */
@@ -234,6 +245,8 @@ export const valveTags = sqliteTable(
   (t) => [
     primaryKey({ columns: [t.site, t.tag] }),
     index("valve_tags_stale").on(t.site, t.stale, t.tag),
+    // for every site at once: among a hundred thousand the few that changed
+    index("valve_tags_stale_of_all").on(t.stale, t.site, t.tag),
     index("valve_tags_by_tag").on(t.tag),
   ],
 );
@@ -247,8 +260,15 @@ export const due = sqliteTable(
     on: text("due_on").notNull(),
     /** dueSchema as JSON */
     body: text("body").notNull(),
+    /** 0 where the valve is in severe service, else 1: it comes first whatever the date */
+    rank: integer("rank").notNull().default(1),
   },
-  (t) => [primaryKey({ columns: [t.site, t.tag, t.task] }), index("due_by_date").on(t.site, t.on, t.tag)],
+  (t) => [
+    primaryKey({ columns: [t.site, t.tag, t.task] }),
+    index("due_by_date").on(t.site, t.on, t.tag),
+    index("due_by_urgency").on(t.rank, t.on, t.site, t.tag, t.task),
+    index("due_of_site_by_urgency").on(t.site, t.rank, t.on, t.tag, t.task),
+  ],
 );
 
 /** What a site has on its shelves, as it last said. */

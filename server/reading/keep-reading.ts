@@ -90,7 +90,7 @@ export async function keepReading(
   const now = await writeStanding(tx, job, reader, reading, written);
   const revision = job.revision + 1;
   // the valves' states are marked by way of the job: one statement instead of one a valve
-  await tx.update(jobs).set({ revision, stale: 1 }).where(eq(jobs.id, job.id));
+  await tx.update(jobs).set({ revision, stale: 1, unweighed: 1, signed: 0 }).where(eq(jobs.id, job.id));
   return { revision, reader, reading, last, written: now };
 }
 

@@ -2,6 +2,7 @@ import { and, asc, eq, gt } from "drizzle-orm";
 import type { Store } from "../db/open.ts";
 import { entries, jobs, readings } from "../db/tables.ts";
 import { type JobRow, keepReading, phrasesToRead } from "./keep-reading.ts";
+import { meaning } from "./meaning.ts";
 import { eachPhrase, readOn } from "./read-job.ts";
 import { siteReader } from "./site-reader.ts";
 
@@ -19,7 +20,8 @@ const AT_ONCE = 100;
 
 /**
  * Reads every stored job with the present reader and the words of its site, and hands over what changed, job by job; `apply` stores it.
- * Words, rules and places are kept apart from meaning: only another meaning is a change.
+ * Words, rules and places are kept apart from meaning: only another meaning is a change. A signed job stays as it was
+ * signed: what would read otherwise in it is told, and not stored.
  */
 export async function readAgain(
   store: Store,
@@ -48,7 +50,7 @@ export async function readAgain(
 async function applyTo(store: Store, id: string): Promise<void> {
   await store.write(async (tx) => {
     const [fresh] = await tx.select().from(jobs).where(eq(jobs.id, id));
-    if (fresh) await keepReading(tx, fresh);
+    if (fresh && !fresh.signed) await keepReading(tx, fresh);
   });
 }
 
@@ -81,15 +83,6 @@ async function compare(store: Store, job: JobRow): Promise<Change> {
     gone: without(before, now),
     come: without(now, before),
   };
-}
-
-const BESIDE = new Set(["words", "rule", "confidence", "phrase", "at", "resolved", "assumed"]);
-
-/** The contract's keys alone, in one order: two readings mean the same where these agree. */
-function meaning(tag: string, entry: object): string {
-  const keys = Object.entries(entry).filter(([key]) => !BESIDE.has(key));
-  const sorted = Object.fromEntries(keys.sort(([a], [b]) => (a < b ? -1 : 1)));
-  return `${tag ? `${tag} ` : ""}${JSON.stringify(sorted)}`;
 }
 
 /** What of these is not among the others, each counted once. */

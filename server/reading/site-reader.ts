@@ -21,14 +21,23 @@ const made = new Map<string, SiteReader>();
 const MOST = 50;
 
 export async function siteReader(db: Pick<Tx, "select">, site: string): Promise<SiteReader> {
+  return readerOfWords(await wordsRead(db, site));
+}
+
+/** The words read at a site: what is said, and what it means as JSON. */
+export async function wordsRead(db: Pick<Tx, "select">, site: string): Promise<Map<string, string>> {
   const rows = await db
     .select({ say: siteWords.say, as: siteWords.as })
     .from(siteWords)
     .where(and(inArray(siteWords.site, ["", site]), eq(siteWords.withdrawn, 0)))
     .orderBy(asc(siteWords.say));
-  if (rows.length === 0) return SHIPPED;
   // a word of every site may stand at this site too, and then means the same
-  const words = new Map(rows.map((row) => [row.say, row.as]));
+  return new Map(rows.map((row) => [row.say, row.as]));
+}
+
+/** The reader that reads these words beside the shipped ones. */
+export function readerOfWords(words: ReadonlyMap<string, string>): SiteReader {
+  if (words.size === 0) return SHIPPED;
   const key = JSON.stringify([...words]);
   const reader = made.get(key) ?? readerOf(words, key);
   made.delete(key);

@@ -88,6 +88,7 @@ async function keepLives(tx: Tx, site: string, tag: string): Promise<Laid> {
 }
 
 async function reckonAndKeep(tx: Tx, { site, tag, valve, visits, service, today }: Laid): Promise<void> {
+  const rank = service === "severe" ? 0 : 1;
   const after = reckonValve(valve, visits, today, await livesOfLike(tx, site, valve, service));
   await tx
     .update(valveStates)
@@ -95,7 +96,7 @@ async function reckonAndKeep(tx: Tx, { site, tag, valve, visits, service, today 
     .where(and(eq(valveStates.site, site), eq(valveStates.tag, tag)));
   await tx.delete(due).where(and(eq(due.site, site), eq(due.tag, tag)));
   for (const one of after.due) {
-    await tx.insert(due).values({ site, tag, task: one.task, on: one.on, body: JSON.stringify(one) });
+    await tx.insert(due).values({ site, tag, task: one.task, on: one.on, body: JSON.stringify(one), rank });
   }
   await tx
     .update(valveTags)

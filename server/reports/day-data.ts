@@ -1,8 +1,10 @@
 import { eq } from "drizzle-orm";
+import { namesOf } from "../accounts/people.ts";
 import type { Store } from "../db/open.ts";
 import { jobs } from "../db/tables.ts";
 import { clockTime } from "../moments.ts";
 import { todayIn } from "../reading/what-is-known.ts";
+import { newestSignature } from "../review/standing.ts";
 import { dueWithin } from "../routes/due/store.ts";
 import { jobView } from "../routes/jobs/store.ts";
 import { siteOf } from "../routes/sites/store.ts";
@@ -23,7 +25,9 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
     await new Promise((turn) => setImmediate(turn));
     const job = await jobView(store, id);
     if (!job) continue;
+    const signed = await signedOf(store, job.id);
     done.push({
+      ...(signed ? { signed } : {}),
       time: clock(job.startedAt, site?.zone),
       by: [...new Set(job.phrases.flatMap((one) => one.by ?? []))],
       shares: job.valves.map(({ tag, ...share }) => ({ tag: tag ?? "", ...share })),
@@ -35,8 +39,17 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
       })),
     });
   }
-  const { due } = await dueWithin(store, key, DUE_DAYS, on);
+  const { due } = await dueWithin(store, key, DUE_DAYS, { asOf: on });
   return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs: done, due, dueDays: DUE_DAYS };
+}
+
+/** Who signed a job, where it stands signed. */
+async function signedOf(store: Store, id: string): Promise<DayJob["signed"]> {
+  const [job] = await store.db.select({ signed: jobs.signed }).from(jobs).where(eq(jobs.id, id));
+  const last = job?.signed ? await newestSignature(store.db, id) : undefined;
+  if (!last) return undefined;
+  const by = last.person === null ? undefined : (await namesOf(store.db)).get(last.person);
+  return by === undefined ? {} : { by };
 }
 
 async function isNamed(store: Store, key: string): Promise<boolean> {

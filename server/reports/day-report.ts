@@ -25,6 +25,8 @@ export interface DayJob {
   time: string;
   /** the names of those who said it, where they are known */
   by: string[];
+  /** that a lead signed it, and who, where that is known */
+  signed?: { by?: string };
   shares: { tag: string; valve: Valve; entries: Entry[]; consequences: Consequences }[];
   phrases: { time: string; text: string; unread: string[]; alerts: Entry[] }[];
 }
@@ -115,7 +117,7 @@ export function makeReport(data: DayData, version = 1): Report {
         })),
     ),
     totals: totalsOf(data, all, shares),
-    reviewed: notReviewed(data.jobs.length),
+    reviewed: reviewedWords(data.jobs),
     caution: CAUTION,
   };
 }
@@ -166,10 +168,20 @@ function unreadWords(text: string, unread: readonly string[]): string {
   return `not understood: ${unread.map((one) => `"${one}"`).join(", ")}`;
 }
 
-/** Nobody can review yet, so all of a day is not reviewed. */
-function notReviewed(jobs: number): string {
-  const what = jobs === 0 ? "" : jobs === 1 ? " the one job" : ` all ${jobs} jobs`;
-  return `Not yet reviewed:${what || " this day"}. Everything below stands as it was heard or typed at the valve.`;
+/** Which jobs a lead has reviewed and signed, and which stand as they were said. */
+function reviewedWords(jobs: readonly DayJob[]): string {
+  const signed = jobs.filter((job) => job.signed);
+  const names = [...new Set(signed.flatMap((job) => job.signed?.by ?? []))];
+  const by = names.length > 0 ? ` by ${names.join(" and ")}` : "";
+  const open = jobs.filter((job) => !job.signed);
+  if (open.length === 0 && jobs.length > 0)
+    return `Reviewed and signed${by}: ${jobs.length === 1 ? "the one job" : `all ${jobs.length} jobs`} of this day.`;
+  if (signed.length === 0) {
+    const what = jobs.length === 0 ? "this day" : jobs.length === 1 ? "the one job" : `all ${jobs.length} jobs`;
+    return `Not yet reviewed: ${what}. Everything below stands as it was heard or typed at the valve.`;
+  }
+  const left = open.map((job) => `${jobName(job)} at ${job.time}`).join(", ");
+  return `Reviewed and signed${by}: ${signed.length} of ${jobs.length} jobs. Not yet reviewed, and standing as it was heard or typed at the valve: ${left}.`;
 }
 
 /** Whom to ask about what is owed of a job. */

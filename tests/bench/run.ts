@@ -6,6 +6,7 @@ import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
 import { hearing } from "./hearing.ts";
 import { hostile } from "./hostile.ts";
+import { lookingUp } from "./looking-up.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
 import { reliability } from "./reliability.ts";
@@ -19,6 +20,7 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["growth", "Ten times the text", growth],
   ["hostile", "Hostile phrases", hostile],
   ["storing", "Phrases stored through HTTP", () => storing(ROOT)],
+  ["looking-up", "Pages of the desk", lookingUp],
   ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],
   ["reckoning", "Reckoning", reckoning],

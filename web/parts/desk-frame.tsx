@@ -12,14 +12,17 @@ import { ThemeChoice } from "./theme-choice.tsx";
 
 const SCREENS: { route: Route; name: string; right?: Right }[] = [
   { route: { screen: "bench" }, name: "Bench" },
+  { route: { screen: "review" }, name: "Review", right: "review" },
   { route: { screen: "desk" }, name: "Jobs" },
   { route: { screen: "report" }, name: "Report", right: "read_all" },
   { route: { screen: "due" }, name: "Due" },
   { route: { screen: "carry" }, name: "Carry" },
+  { route: { screen: "search" }, name: "Search" },
   { route: { screen: "reliability" }, name: "Fleet", right: "read_all" },
   { route: { screen: "help" }, name: "Help" },
   { route: { screen: "glossary" }, name: "Glossary" },
   { route: { screen: "words" }, name: "Words" },
+  { route: { screen: "set-up" }, name: "Set up", right: "set_up" },
   { route: { screen: "people" }, name: "People", right: "manage_people" },
 ];
 

@@ -8,6 +8,10 @@ export type Route =
   | { screen: "desk"; site?: string; day?: string }
   | { screen: "job"; id: string }
   | { screen: "valve"; tag: string; site?: string }
+  | { screen: "review"; site?: string }
+  | { screen: "asked" }
+  | { screen: "set-up"; site?: string }
+  | { screen: "search" }
   | { screen: "report"; site?: string; day?: string }
   | { screen: "due"; site?: string }
   | { screen: "carry"; site?: string; days?: number; stock?: string }
@@ -30,7 +34,7 @@ export function readRoute(hash: string): Route {
   if (screen === "desk" || screen === "report") return { screen, site, day: asked.get("day") || undefined };
   if (screen === "job" && subject) return { screen, id: subject };
   if (screen === "valve" && subject) return { screen, tag: subject, site };
-  if (screen === "due") return { screen, site };
+  if (screen === "review" || screen === "due" || screen === "set-up") return { screen, site };
   if (screen === "reliability") return { screen, site };
   if (screen === "carry")
     return { screen, site, days: wholeDays(asked.get("days")), stock: asked.get("stock") || undefined };
@@ -39,7 +43,7 @@ export function readRoute(hash: string): Route {
   if (screen === "words") return { screen, say: asked.get("say") || undefined };
   if (screen === "sign-in") return { screen, next: ownPath(asked.get("next")) };
   if (screen === "set-password" || screen === "enrol") return { screen, code: asked.get("code") ?? "" };
-  if (screen === "me" || screen === "people") return { screen };
+  if (screen === "me" || screen === "people" || screen === "asked" || screen === "search") return { screen };
   return { screen: "bench" };
 }
 

@@ -5,4 +5,5 @@ export { DueBoard } from "./due/due.tsx";
 export { JobSheet } from "./job/job.tsx";
 export { ReliabilitySheet } from "./reliability/reliability.tsx";
 export { ReportSheet } from "./report/report.tsx";
+export { ReviewDesk } from "./review/review.tsx";
 export { ValveSheet } from "./valve/valve.tsx";

@@ -1,4 +1,5 @@
 /** The screens about words, fetched together when the first of them is wanted. */
 export { Glossary } from "./glossary/glossary.tsx";
 export { Help } from "./help/help.tsx";
+export { SearchSheet } from "./search/search.tsx";
 export { SiteWords } from "./words/site-words.tsx";

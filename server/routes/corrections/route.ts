@@ -24,7 +24,7 @@ export function correctionRoutes(given: Given) {
   const routes = router();
   routes.openapi(post, async (c) => {
     const sent = c.req.valid("json");
-    const done = await correct(given, sent, c.get("who"));
+    const done = await correct(given.store, sent, c.get("who"));
     if (!done.ok) throw new Refusal(done.status, done.problem);
     return c.json({ id: sent.id, status: done.status }, 200);
   });

@@ -1,35 +1,74 @@
-import { and, asc, eq, lte } from "drizzle-orm";
-import type { DueLine } from "../../../core/index.ts";
+import { and, asc, count, eq, inArray, lte, sql } from "drizzle-orm";
+import type { DueLine, DueList } from "../../../core/index.ts";
 import { dueSchema } from "../../../core/shapes/consequence.ts";
 import type { Store } from "../../db/open.ts";
-import { due, valveStates } from "../../db/tables.ts";
+import { due } from "../../db/tables.ts";
 import { addDays } from "../../moments.ts";
 import { refreshStates } from "../../reading/valve-states.ts";
 import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
 
 const DAY_MS = 86_400_000;
 
-/** What is overdue or falls due within `days`: severe service first, then by date. Counted from the site's today, or from `asOf`. */
+/**
+ * What is overdue or falls due within `days`: severe service first, then by date. Counted from the site's today, or from
+ * `asOf`. All of it, or a page of `limit` lines that goes on behind the place `after`.
+ */
 export async function dueWithin(
   store: Store,
   site: string | undefined,
   days: number,
-  asOf?: string,
-): Promise<{ today: string; days: number; due: DueLine[] }> {
+  { asOf, limit, after }: { asOf?: string; limit?: number; after?: string } = {},
+): Promise<DueList> {
   await refreshStates(store, site);
-  const today = asOf ?? todayIn(site === undefined ? undefined : await zoneOf(store.db, site));
-  const rows = await store.db
-    .select({ site: due.site, tag: due.tag, body: due.body, service: valveStates.service })
+  const { db } = store;
+  const today = asOf ?? todayIn(site === undefined ? undefined : await zoneOf(db, site));
+  const of = site === undefined ? undefined : eq(due.site, site);
+  const within = and(of, lte(due.on, addDays(today, days)));
+  const order = [asc(due.rank), asc(due.on), asc(due.site), asc(due.tag), asc(due.task)];
+  const all = db
+    .select()
     .from(due)
-    .innerJoin(valveStates, and(eq(valveStates.site, due.site), eq(valveStates.tag, due.tag)))
-    .where(and(site === undefined ? undefined : eq(due.site, site), lte(due.on, addDays(today, days))))
-    .orderBy(asc(due.on), asc(due.site), asc(due.tag), asc(due.task));
-  const lines = rows.map((row): DueLine => {
-    const read = dueSchema.safeParse(JSON.parse(row.body));
-    if (!read.success) throw new Error("a stored due date does not read", { cause: read.error });
-    const overdue = Math.round((Date.parse(today) - Date.parse(read.data.on)) / DAY_MS);
-    return { ...(row.site ? { site: row.site } : {}), tag: row.tag, ...read.data, service: row.service, overdue };
-  });
-  const first = (line: DueLine) => (line.service === "severe" ? 0 : 1);
-  return { today, days, due: lines.sort((a, b) => first(a) - first(b)) };
+    .where(and(within, after === undefined ? undefined : beyond(after)))
+    .orderBy(...order);
+  const rows = await (limit === undefined ? all : all.limit(limit + 1));
+  const shown = limit === undefined ? rows : rows.slice(0, limit);
+  const last = shown.at(-1);
+  const [whole] = await db
+    .select({ count: count(), overdue: sql<number>`coalesce(sum(${due.on} < ${today}), 0)` })
+    .from(due)
+    // each rank named, so that the index by rank and date is read no further than the last day
+    .where(and(within, inArray(due.rank, [0, 1])));
+  return {
+    today,
+    days,
+    due: shown.map((row) => lineOf(row, today)),
+    count: whole?.count ?? 0,
+    overdue: whole?.overdue ?? 0,
+    ...(last && rows.length > shown.length ? { next: placeOf(last) } : {}),
+  };
+}
+
+type Row = typeof due.$inferSelect;
+
+function lineOf(row: Row, today: string): DueLine {
+  const read = dueSchema.safeParse(JSON.parse(row.body));
+  if (!read.success) throw new Error("a stored due date does not read", { cause: read.error });
+  const overdue = Math.round((Date.parse(today) - Date.parse(read.data.on)) / DAY_MS);
+  const service = row.rank === 0 ? "severe" : "normal";
+  return { ...(row.site ? { site: row.site } : {}), tag: row.tag, ...read.data, service, overdue };
+}
+
+/** Where a line stands on the board, to go on from. */
+const placeOf = (row: Row) => JSON.stringify([row.rank, row.on, row.site, row.tag, row.task]);
+
+function beyond(place: string) {
+  let read: unknown;
+  try {
+    read = JSON.parse(place);
+  } catch {
+    // a place that no page named is that of nothing: the board begins anew
+    read = [];
+  }
+  const [rank = -1, on = "", site = "", tag = "", task = ""] = Array.isArray(read) ? read.map(String) : [];
+  return sql`(${due.rank}, ${due.on}, ${due.site}, ${due.tag}, ${due.task}) > (${Number(rank) || 0}, ${on}, ${site}, ${tag}, ${task})`;
 }

@@ -74,6 +74,8 @@ async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResu
       receivedAt: now().utc,
       revision: 0,
       stale: 0,
+      unweighed: 0,
+      signed: 0,
     };
     await tx.insert(jobs).values(row);
     known.set(job.id, row);

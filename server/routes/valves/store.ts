@@ -90,6 +90,16 @@ export async function valvesOf(store: Store, site: string | undefined): Promise<
   }));
 }
 
+/** Every valve that was set up at a site, by tag. */
+export async function knownAt(store: Store, site: string): Promise<Map<string, Valve>> {
+  const rows = await store.db
+    .select({ tag: valveRecords.tag, known: valveRecords.known })
+    .from(valveRecords)
+    .where(eq(valveRecords.site, site))
+    .orderBy(asc(valveRecords.tag), asc(valveRecords.number));
+  return new Map(rows.map((row) => [row.tag, readRecord(row.known)]));
+}
+
 /** Sets up a valve. The record before it stays; this one stands. */
 export async function setUpValve(store: Store, { site, ...valve }: ValveSetUp, who: Who): Promise<void> {
   const known: Valve = valve;

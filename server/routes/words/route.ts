@@ -5,8 +5,11 @@ import {
   siteWordsSchema,
   wordResultSchema,
   wordsSentSchema,
+  wordTriedSchema,
+  wordTrySchema,
 } from "../../../core/shapes/taught-word.ts";
 import { may } from "../../access.ts";
+import { tryWord } from "../../reading/try-word.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { keepWords, wordsOf } from "./store.ts";
 
@@ -23,7 +26,7 @@ const kept = {
 };
 const description =
   "Each of `words` is a `SiteWord`, at most 200. Those not sent stay; sent with `withdrawn` a word is read no more. " +
-  "`refused` says why in `problem`. The latest jobs are read again at once, any other with its next phrase.";
+  "`refused` says why in `problem`. The jobs in which they were said and the latest are read again at once, signed ones stay as they were signed, any other is read with its next phrase.";
 
 const list = createRoute({
   ...may("read"),
@@ -59,6 +62,15 @@ const putEverywhere = createRoute({
   responses: kept,
 });
 
+const tryOut = createRoute({
+  ...may("teach"),
+  method: "post",
+  path: "/api/words/trial",
+  summary: "Which earlier phrases would read otherwise with a word, or without it; nothing is kept",
+  request: { body: { required: true, content: { "application/json": { schema: wordTrySchema } } } },
+  responses: { 200: json(wordTriedSchema, "the latest of them, and how many in all"), ...refusals },
+});
+
 export function wordRoutes({ store }: Given) {
   const routes = router();
   routes.openAPIRegistry.register("SiteWord", siteWordSchema);
@@ -70,5 +82,9 @@ export function wordRoutes({ store }: Given) {
   routes.openapi(putEverywhere, async (c) =>
     c.json(await keepWords(store, "", c.req.valid("json").words, c.get("who")), 200),
   );
+  routes.openapi(tryOut, async (c) => {
+    const { site = "", say, as, withdraw = false } = c.req.valid("json");
+    return c.json(await tryWord(store, { site, say, as, withdraw }), 200);
+  });
   return routes;
 }

@@ -1,15 +1,13 @@
-import { and, asc, desc, eq, inArray } from "drizzle-orm";
+import { and, asc, eq, inArray } from "drizzle-orm";
 import { type SiteWord, type TaughtWord, teach, type WordResult } from "../../../core/index.ts";
 import { siteWordSchema } from "../../../core/shapes/taught-word.ts";
 import type { Who } from "../../access.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
-import { jobs, siteWords } from "../../db/tables.ts";
+import { siteWords } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { keepReading } from "../../reading/keep-reading.ts";
-
-/** Jobs read again at once when words change: those that may still be at the bench. Older ones are for `reread`. */
-const LATEST = 20;
+import { jobsSaying } from "../../reading/try-word.ts";
 
 /** The words taught at a site ("": for every site), oldest first. */
 export async function wordsOf(db: Pick<Tx, "select">, site: string): Promise<SiteWord[]> {
@@ -37,22 +35,42 @@ export async function keepWords(
   return store.write(async (tx) => {
     const results: WordResult[] = [];
     let changed = false;
+    const changedWords = new Set<string>();
     for (const raw of sent) {
       const kept = await keepWord(tx, site, raw);
       changed ||= kept.changed;
+      if (kept.changed && kept.say) changedWords.add(kept.say);
       results.push(kept.result);
     }
     if (changed) {
       const kept = results.filter((one) => one.status === "stored").map((one) => one.id);
       await record(tx, who, "words_taught", { site, words: kept });
-      const latest = tx.select().from(jobs).orderBy(desc(jobs.startedAt)).limit(LATEST);
-      for (const job of await (site ? latest.where(eq(jobs.site, site)) : latest)) await keepReading(tx, job);
+      await readAnew(tx, site, [...changedWords]);
     }
     return { results, words: await wordsOf(tx, site) };
   });
 }
 
-async function keepWord(tx: Tx, site: string, raw: unknown): Promise<{ result: WordResult; changed: boolean }> {
+/** Reads again the jobs in which a word was said, and the latest, where it may have been heard wrong; signed ones stay. */
+async function readAnew(tx: Tx, site: string, words: readonly string[]): Promise<void> {
+  const done = new Set<string>();
+  for (const word of words) {
+    for (const job of await jobsSaying(tx, site, word)) {
+      if (job.signed || done.has(job.id)) continue;
+      done.add(job.id);
+      await keepReading(tx, job);
+    }
+  }
+}
+
+interface Kept {
+  result: WordResult;
+  changed: boolean;
+  /** the word as it is read */
+  say?: string;
+}
+
+async function keepWord(tx: Tx, site: string, raw: unknown): Promise<Kept> {
   const read = siteWordSchema.safeParse(raw);
   if (!read.success) {
     const problem = read.error.issues.slice(0, 4).map((issue) => `${issue.path.join(".") || "word"}: ${issue.message}`);
@@ -67,7 +85,7 @@ async function keepWord(tx: Tx, site: string, raw: unknown): Promise<{ result: W
       return refused(word.id, "This id is already used by another word, which stays: use a new id.");
     const withdraws = Boolean(word.withdrawn) && before.withdrawn === 0;
     if (withdraws) await tx.update(siteWords).set({ withdrawn: 1 }).where(eq(siteWords.id, word.id));
-    return { result: { id: word.id, status: withdraws ? "stored" : "known" }, changed: withdraws };
+    return { result: { id: word.id, status: withdraws ? "stored" : "known" }, changed: withdraws, say: before.say };
   }
   // taught and withdrawn before it ever came here: nothing to read, nothing to keep
   if (word.withdrawn) return { result: { id: word.id, status: "known" }, changed: false };
@@ -83,7 +101,7 @@ async function keepWord(tx: Tx, site: string, raw: unknown): Promise<{ result: W
   if (!answer.ok) return refused(word.id, answer.problem);
   const { say, as } = answer.value;
   await tx.insert(siteWords).values({ id: word.id, site, say, as: JSON.stringify(as), at: word.at, withdrawn: 0 });
-  return { result: { id: word.id, status: "stored" }, changed: true };
+  return { result: { id: word.id, status: "stored" }, changed: true, say };
 }
 
 /** The words that a new one is read beside: of the site and of every site; for one of every site, all there are. */

@@ -32,6 +32,9 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
           {[siteName(state, view.site), ...factWords(view)].filter(Boolean).join(", ") ||
             "Nothing is set down about it."}
         </p>
+        <button type="button" class="tab print-it" onClick={() => print()}>
+          Print
+        </button>
       </div>
       {view.history.length > 0 && <Timeline points={timelinePoints(view.history)} due={view.due} today={today} />}
       <div class="sheet">

@@ -1,0 +1,1 @@
+CREATE INDEX `phrases_by_time` ON `phrases` (`said_at`,`id`);

@@ -1,0 +1,26 @@
+import { and, asc, eq } from "drizzle-orm";
+import type { Store } from "../db/open.ts";
+import { jobs } from "../db/tables.ts";
+import { weighJob } from "./weigh-job.ts";
+
+const AT_ONCE = 20;
+
+/**
+ * Weighs again every job whose phrases, reading or decisions changed since, so that the queue is one look-up. Done when
+ * somebody looks, not when a phrase comes in: a phrase must not wait for it.
+ */
+export async function weighChanged(store: Store, site?: string): Promise<void> {
+  const at = and(eq(jobs.unweighed, 1), site === undefined ? undefined : eq(jobs.site, site));
+  for (;;) {
+    const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
+    if (!any) return;
+    await store.write(async (tx) => {
+      for (const job of await tx.select().from(jobs).where(at).orderBy(asc(jobs.startedAt)).limit(AT_ONCE)) {
+        await weighJob(tx, job);
+        await tx.update(jobs).set({ unweighed: 0 }).where(eq(jobs.id, job.id));
+      }
+    });
+    // many at once take seconds: others are answered in between
+    await new Promise((turn) => setImmediate(turn));
+  }
+}

@@ -1,0 +1,42 @@
+import { getTableColumns, is } from "drizzle-orm";
+import { getTableConfig, SQLiteTable } from "drizzle-orm/sqlite-core";
+import * as people from "../db/people-tables.ts";
+import * as review from "../db/review-tables.ts";
+import * as tables from "../db/tables.ts";
+
+/** What an export leaves out, and why. Every other table goes, whoever adds it. */
+const STAYS: Record<string, string> = {
+  sessions: "a sign-in is of the machine it was made at",
+  one_time_codes: "a code is over within the hour",
+  sign_in_tries: "tries are counted where they are made",
+  valve_states: "reckoned again when asked for",
+  due: "reckoned again when asked for",
+  review_items: "weighed again when somebody looks",
+};
+
+export interface Going {
+  name: string;
+  table: SQLiteTable;
+  /** what each column is called in the file, by its name in the code */
+  columns: { key: string; name: string }[];
+}
+
+/** The tables of an export, those that others point at first. */
+export function tablesThatGo(): Going[] {
+  const all = Object.values({ ...tables, ...people, ...review }).filter((one) => is(one, SQLiteTable));
+  const waiting = all.filter((one) => !(getTableConfig(one).name in STAYS));
+  const going: Going[] = [];
+  const placed = new Set<string>();
+  while (waiting.length > 0) {
+    const at = waiting.findIndex((one) =>
+      getTableConfig(one).foreignKeys.every((key) => placed.has(getTableConfig(key.reference().foreignTable).name)),
+    );
+    const [table] = waiting.splice(at, 1);
+    if (at < 0 || !table) throw new Error("two tables point at each other, or at one that stays");
+    const { name } = getTableConfig(table);
+    placed.add(name);
+    const columns = Object.entries(getTableColumns(table)).map(([key, column]) => ({ key, name: column.name }));
+    going.push({ name, table, columns });
+  }
+  return going;
+}

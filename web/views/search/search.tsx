@@ -1,0 +1,121 @@
+import { useState } from "hono/jsx/dom";
+import type { Condition, Found, Part } from "../../../core/index.ts";
+import { glossary } from "../../../core/pages/index.ts";
+import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { EntryLines } from "../../parts/entry-lines.tsx";
+import { Plate } from "../../parts/plate.tsx";
+import { SitePicker } from "../../parts/site-picker.tsx";
+import { useAnswer } from "../../parts/use-answer.ts";
+import type { Deeds } from "../../state/deeds.ts";
+import { addressOf } from "../../state/route.ts";
+import type { State } from "../../state/state.ts";
+import { clockThere, dayWords } from "../../state/time-words.ts";
+import { path } from "../../sync/ask.ts";
+
+interface Asked {
+  tag?: string;
+  words?: string;
+  part?: Part;
+  condition?: Condition;
+  from?: string;
+  to?: string;
+}
+const WORDS = glossary();
+const A_PAGE = 50;
+
+/** What was said, looked for by tag, words, part, condition and day. */
+export function SearchSheet({ state, deeds }: { state: State; deeds: Deeds }) {
+  const [asked, setAsked] = useState<Asked>({});
+  const [site, setSite] = useState<string | undefined>(undefined);
+  const [most, setMost] = useState(A_PAGE);
+  const any = Object.values(asked).some(Boolean);
+  const query = { ...asked, site, limit: String(most) };
+  const [answer, again] = useAnswer<{ found: Found[]; next?: string }>(any ? path("/api/search", query) : undefined);
+  const onSubmit = (event: Event) => {
+    event.preventDefault();
+    const form = new FormData(event.target as HTMLFormElement);
+    const said = (name: string) => String(form.get(name) ?? "").trim() || undefined;
+    setMost(A_PAGE);
+    setAsked({
+      tag: said("tag"),
+      words: said("words"),
+      part: said("part") as Part | undefined,
+      condition: said("condition") as Condition | undefined,
+      from: said("from"),
+      to: said("to"),
+    });
+  };
+  return (
+    <DeskFrame sign="SEARCH" state={state} deeds={deeds}>
+      <SitePicker site={site} choose={setSite} />
+      <search>
+        <form class="pickers" aria-label="What to look for" onSubmit={onSubmit}>
+          <Field name="tag" label="Valve" />
+          <Field name="words" label="Words said" />
+          <Choice name="part" label="Part" kind="part" />
+          <Choice name="condition" label="Found" kind="condition" />
+          <Field name="from" label="From" type="date" />
+          <Field name="to" label="To" type="date" />
+          <button type="submit" class="tab tab-first">
+            Look
+          </button>
+        </form>
+      </search>
+      {!any ? (
+        <p class="none">Everything that was said can be found here.</p>
+      ) : !answer?.ok ? (
+        <Waiting problem={answer?.problem} again={again} />
+      ) : (
+        <>
+          <p class="count" role="status">
+            {answer.value.found.length === 0
+              ? "Nothing of the kind was said."
+              : `${answer.value.next ? "The latest " : ""}${answer.value.found.length} ${answer.value.found.length === 1 ? "phrase" : "phrases"}`}
+          </p>
+          <ol class="sheet found">
+            {answer.value.found.map((one) => (
+              <li key={one.phrase} class="phrase">
+                <p class="phrase-when">
+                  <Plate tag={one.tag} small /> {dayWords(one.day)}, {clockThere(one.saidAt)}
+                  {one.by ? ` by ${one.by}` : ""} <a href={addressOf({ screen: "job", id: one.job })}>the job</a>
+                </p>
+                <p class="found-said">“{one.text}”</p>
+                <EntryLines entries={one.entries} />
+              </li>
+            ))}
+          </ol>
+          {answer.value.next && most < 200 && (
+            <button type="button" class="tab" onClick={() => setMost((before) => Math.min(200, before + A_PAGE))}>
+              Show more
+            </button>
+          )}
+        </>
+      )}
+    </DeskFrame>
+  );
+}
+
+function Field({ name, label, type = "text" }: { name: string; label: string; type?: string }) {
+  return (
+    <label>
+      <span>{label}</span>
+      <input name={name} type={type} maxlength={200} autocomplete="off" spellcheck={false} />
+    </label>
+  );
+}
+
+function Choice({ name, label, kind }: { name: string; label: string; kind: "part" | "condition" }) {
+  return (
+    <label>
+      <span>{label}</span>
+      <select name={name}>
+        <option value="">any</option>
+        {WORDS.filter((line) => line.kind === kind).map((line) => (
+          <option key={line.code} value={line.code}>
+            {line.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
