@@ -1,5 +1,6 @@
 import { and, asc, eq, gte, inArray, sql } from "drizzle-orm";
 import type { Entry } from "../../core/index.ts";
+import { decisions } from "../db/review-tables.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { eachPhrase, type JobReading, readOn, type Said, type Standing } from "./read-job.ts";
@@ -107,8 +108,15 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
     .where(and(eq(corrections.site, job.site), eq(corrections.job, job.id)))
     .orderBy(asc(corrections.madeAt), asc(corrections.id));
   const newest = new Map(later.map((one) => [one.phrase, one.text ?? ""]));
+  const decided = await tx
+    .select({ phrase: decisions.phrase, what: decisions.what })
+    .from(decisions)
+    .where(eq(decisions.job, job.id))
+    .orderBy(asc(decisions.n));
+  const last = new Map(decided.map((one) => [one.phrase, one.what]));
   return said.map((one) => {
     const text = newest.get(one.id);
+    if (last.get(one.id) === "accepted") return { ...one, text: text ?? one.text, confidence: null, accepted: true };
     // what a person wrote in its place is not in doubt
     return text === undefined ? one : { ...one, text, confidence: null };
   });

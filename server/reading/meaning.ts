@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 
 /** What an entry carries about its own origin, beside what it says. */
-const BESIDE = new Set(["words", "rule", "confidence", "phrase", "at", "resolved", "assumed"]);
+const BESIDE = new Set(["words", "rule", "confidence", "phrase", "at", "resolved", "assumed", "doubtful"]);
 
 /** The contract's keys alone, in one order: two readings mean the same where these agree. */
 export function meaning(tag: string, entry: object): string {

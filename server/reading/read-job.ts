@@ -15,6 +15,8 @@ export interface Said {
   text: string;
   /** how sure the recogniser was of the words, where they were heard */
   confidence?: number | null;
+  /** a lead has accepted it as it reads: nothing of it stands in doubt */
+  accepted?: boolean;
 }
 
 /** An entry that stands, with the valve it belongs to ("" where none was named). */
@@ -38,7 +40,8 @@ export function readOn(before: JobReading, more: readonly Said[], tag: string | 
   let heard = before.heard;
   for (const { text } of more) heard = listen(heard, text);
   const said = [...before.said, ...more];
-  const doubtful = doubtfulPhrases(heard.phrases, (phrase) => said[phrase]?.confidence ?? undefined);
+  const heardSo = doubtfulPhrases(heard.phrases, (phrase) => said[phrase]?.confidence ?? undefined);
+  const doubtful = new Set([...heardSo].filter((phrase) => !said[phrase]?.accepted));
   const standing = byValve(markDoubtful(heard.entries, doubtful), tag).flatMap((stretch) =>
     stretch.entries.map((entry) => ({
       tag: stretch.tag ?? "",

@@ -1,5 +1,5 @@
 import { asc, desc, eq } from "drizzle-orm";
-import type { DecisionSent } from "../../core/index.ts";
+import { type DecisionSent, isDoubtful } from "../../core/index.ts";
 import type { Who } from "../access.ts";
 import { record } from "../audit/record.ts";
 import { decisions, reviewItems } from "../db/review-tables.ts";
@@ -7,7 +7,7 @@ import { corrections, jobs, phrases } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { newId } from "../ids.ts";
 import { now } from "../moments.ts";
-import type { JobRow } from "../reading/keep-reading.ts";
+import { type JobRow, keepReading } from "../reading/keep-reading.ts";
 import { nameMeaning } from "../reading/meaning.ts";
 import { amend } from "./amend.ts";
 import { newestSignature } from "./standing.ts";
@@ -80,6 +80,9 @@ async function keepDecision(tx: Tx, { job, phrase, last, sent, who }: Deciding):
     by: who.by,
     madeAt: now().utc,
   });
+  // what was heard doubtfully counts once a lead has accepted it, and no more where that is taken back
+  const bears = sent.what === "accepted" || last?.what === "accepted";
+  if (bears && (await standsInDoubt(tx, job, phrase))) await keepReading(tx, await freshRow(tx, job));
   await weighJob(tx, job);
   await tx.update(jobs).set({ unweighed: 0 }).where(eq(jobs.id, job.id));
   await record(tx, who, "phrase_decided", {
@@ -89,6 +92,18 @@ async function keepDecision(tx: Tx, { job, phrase, last, sent, who }: Deciding):
     what: sent.what,
     ...(correction ? { correction } : {}),
   });
+}
+
+/** Whether how the phrase was heard, or how one that amended it was, decides if its entries count. */
+async function standsInDoubt(tx: Tx, job: JobRow, phrase: PhraseRow): Promise<boolean> {
+  if (isDoubtful(phrase.confidence ?? undefined)) return true;
+  const heard = await tx.select({ confidence: phrases.confidence }).from(phrases).where(eq(phrases.job, job.id));
+  return heard.some((one) => isDoubtful(one.confidence ?? undefined));
+}
+
+async function freshRow(tx: Tx, job: JobRow): Promise<JobRow> {
+  const [row] = await tx.select().from(jobs).where(eq(jobs.id, job.id));
+  return row ?? job;
 }
 
 /** The words to read from now on; undefined where they stay; null where the phrase is struck. */

@@ -47,6 +47,8 @@ export function reasonsOf(about: Evidence): Reason[] {
   if (about.changed) add("changed", "It means something else than what was decided on.");
   if (about.heard !== null && about.heard < HEARD_SURE)
     add("low_confidence", `The words were heard with ${percent(about.heard)} confidence.`);
+  else if (entries.some((one) => one.doubtful))
+    add("low_confidence", "Words that amended it were heard with little confidence.");
   const least = Math.min(1, ...entries.map((one) => one.confidence ?? 1));
   if (least < READ_SURE)
     add("low_confidence", `${percent(least)} sure of the reading: a word was taken for one that sounds like it.`);

@@ -162,9 +162,32 @@ describe("what was accepted", () => {
   });
 });
 
+describe("what was heard doubtfully", () => {
+  it("counts once a lead has accepted it, and no more once that is put back", async () => {
+    const { first, tech, job: one, ask: _ } = await desk([]);
+    const heard = { ...phrase(one, "seat worn both sides", 1), how: "heard", confidence: 0.4 };
+    await tech.call("POST", "/api/phrases", { jobs: [one], phrases: [heard] });
+    const owed = async () => {
+      const { consequences } = (await first.call("GET", `/api/jobs/${one.id}`)).told;
+      return consequences.followUps.map((line: { do: string }) => line.do);
+    };
+    expect(await owed()).not.toContain("replace");
+    const { items } = (await first.call("GET", "/api/review")).told as ReviewPage;
+    expect(items[0]?.reasons[0]).toMatchObject({ reason: "low_confidence" });
+    const done = await first.call("POST", `/api/review/${heard.id}`, { id: id(), what: "accepted", seen: 0 });
+    expect(done.told).toMatchObject({ status: "stored", item: { state: "settled" } });
+    expect(await owed()).toContain("replace");
+    await first.call("POST", `/api/review/${heard.id}`, { id: id(), what: "returned", seen: 1 });
+    expect(await owed()).not.toContain("replace");
+  });
+});
+
 describe("a question", () => {
   it("goes to whoever said the phrase and to nobody else, and comes back with the answer", async () => {
-    const { first, tech, look, page, store, as, technician } = await desk(["seat worn one side", "uh the wonky one"]);
+    const { first, tech, look, page, store, as, technician } = await desk([
+      "seat worn one side",
+      "the frobnitz blorps",
+    ]);
     const item = await look(1);
     await first.call("POST", `/api/review/${item.phrase}`, { id: id(), what: "asked", words: "Which one?", seen: 0 });
     expect((await page()).asked).toBe(1);
@@ -173,7 +196,7 @@ describe("a question", () => {
     expect((await other.call("GET", "/api/questions")).told.questions).toEqual([]);
     const { questions } = (await tech.call("GET", "/api/questions")).told;
     expect(questions).toMatchObject([
-      { question: "Which one?", said: "uh the wonky one", by: "A. Lead", tag: "LCV-213" },
+      { question: "Which one?", said: "the frobnitz blorps", by: "A. Lead", tag: "LCV-213" },
     ]);
     const answer = { id: id(), text: "the lower diaphragm was torn", how: "typed" };
     const path = `/api/questions/${questions[0].id}`;
@@ -214,7 +237,7 @@ describe("signing", () => {
   });
 
   it("is refused while a phrase still needs a look, waits for an answer, or came meanwhile", async () => {
-    const { first, tech, look, job: one } = await desk(["seat worn one side", "uh the wonky one"]);
+    const { first, tech, look, job: one } = await desk(["seat worn one side", "the frobnitz blorps"]);
     const sign = (phrases: number) => first.call("POST", `/api/jobs/${one.id}/signature`, { id: id(), phrases });
     expect((await sign(2)).told.detail).toMatch(/^1 phrase is still to be looked at/);
     const item = await look(1);
@@ -275,7 +298,7 @@ describe("signing", () => {
   });
 
   it("'accept all' of a job leaves what needs a look", async () => {
-    const { first, job: one } = await desk(["seat worn one side", "flipped it", "uh the wonky one"]);
+    const { first, job: one } = await desk(["seat worn one side", "flipped it", "the frobnitz blorps"]);
     const { told } = await first.call("POST", `/api/jobs/${one.id}/acceptance`, {});
     expect(told).toMatchObject({ certain: 0, doubtful: 1 });
   });
