@@ -51,3 +51,19 @@ export async function hear(page: Page, words: string): Promise<void> {
     named.SpeechRecognition.latest.hear(said);
   }, words);
 }
+
+/** By the key; on a busy machine a press may last as long as one that is held, and the ear shuts with it. */
+export async function openEar(page: Page): Promise<void> {
+  await page.locator(".pad").waitFor();
+  for (let turn = 0; turn < 5; turn++) {
+    await page.keyboard.press("F2");
+    await page.waitForTimeout(300);
+    if (await page.locator(".pad-open").count()) return;
+  }
+  throw new Error("the key does not open the ear");
+}
+
+export async function shutEar(page: Page): Promise<void> {
+  await page.keyboard.press("F2");
+  await page.locator(".pad-closed").waitFor();
+}

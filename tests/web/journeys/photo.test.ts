@@ -7,7 +7,7 @@ import { jpegWithPlace } from "../../server/keepsakes/with-place.ts";
 import { violations } from "../axe.ts";
 import { allKept, type Device, inBrowser, newDevice, say, workerReady } from "../chromium.ts";
 import { type RunningServer, runServer } from "../running-server.ts";
-import { hear, withVoice } from "../spoken-to.ts";
+import { hear, openEar, shutEar, withVoice } from "../spoken-to.ts";
 
 /** 26 mm and 20 mm at the CSS inch of 96 px. */
 const SHUTTER_PX = (26 / 25.4) * 96;
@@ -92,7 +92,7 @@ inBrowser("a photograph at the bench", () => {
 
   it("is let go by voice, and by counting down", PATIENCE, async () => {
     const { page } = device;
-    await page.keyboard.press("F2");
+    await openEar(page);
     await hear(page, "take a picture");
     await page.getByText("Say “now”, or touch the bar.").waitFor();
     await hear(page, "now");
@@ -110,7 +110,7 @@ inBrowser("a photograph at the bench", () => {
     await hear(page, "never mind");
     await page.locator(".camera").waitFor({ state: "detached" });
     // what the camera was told is no phrase of the job
-    await page.keyboard.press("F2");
+    await shutEar(page);
     await allKept(page);
     const said = (await theJob()).phrases.map((one) => one.text);
     expect(said.filter((text) => text !== "take a picture")).toEqual([
@@ -122,7 +122,7 @@ inBrowser("a photograph at the bench", () => {
 
   it("gives way to a hazard", PATIENCE, async () => {
     const { page } = device;
-    await page.keyboard.press("F2");
+    await openEar(page);
     await hear(page, "take a picture");
     await page.locator(".camera").waitFor();
     await hear(page, "I smell gas");
@@ -135,7 +135,7 @@ inBrowser("a photograph at the bench", () => {
     await page.mouse.up();
     await page.getByRole("button", { name: "Shut", exact: true }).click();
     await page.locator(".camera").waitFor({ state: "detached" });
-    await page.keyboard.press("F2");
+    await shutEar(page);
     await allKept(page);
   });
 
