@@ -2,6 +2,7 @@
 
 export { type BoltPass, boltPasses, PASSES_SOURCE } from "./compute/bolt-passes.ts";
 export { boltSequence } from "./compute/bolt-sequence.ts";
+export { spokenDate } from "./compute/calendar.ts";
 export { convert, type DoesNotConvert } from "./compute/convert.ts";
 export { type LeakageAsk, type SeatLeakageLimit, seatLeakageLimit } from "./compute/leakage-limit.ts";
 export { fitWeibull, type NoEstimate, type WeibullFit } from "./compute/weibull.ts";

@@ -1,4 +1,4 @@
-import { type Entry, nameOf, type Part } from "../../core/index.ts";
+import { type Entry, nameOf, type Part, spokenDate } from "../../core/index.ts";
 import type { KnownValve } from "./state.ts";
 
 /** What is said of a valve when its job opens: when it was last seen, what was done to its seat, how old its seals are. */
@@ -41,9 +41,8 @@ const renewsSeals = (entry: Entry): boolean =>
 /** "today", "2 September", or with its year where that is another. */
 function dayWords(on: string, today: string): string {
   if (on === today) return "earlier today";
-  const [year, month, day] = on.split("-").map(Number);
-  const name = MONTHS[(month ?? 1) - 1];
-  return `${day} ${name}${on.slice(0, 4) === today.slice(0, 4) ? "" : ` ${year}`}`;
+  const whole = spokenDate(on);
+  return on.slice(0, 4) === today.slice(0, 4) ? whole.slice(0, -5) : whole;
 }
 
 /** How old, in whole months; in weeks where it is less than two. */
@@ -57,18 +56,3 @@ function ageWords(on: string, today: string): string {
   const days = Math.round((Date.parse(today) - Date.parse(on)) / 86_400_000);
   return days < 14 ? `${days} ${days === 1 ? "day" : "days"} old` : `${Math.floor(days / 7)} weeks old`;
 }
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
