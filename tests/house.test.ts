@@ -90,6 +90,11 @@ describe("imports run one way", () => {
     expect(between(/^web\//, /^(server\/|node:)/, /^web\/vite\.config\.ts$/)).toEqual([]);
   });
 
+  it("a component takes its hooks from the page's own, not from the library's", () => {
+    const takers = imports.filter(({ file, of }) => room(file) === "web" && of === "hono/jsx/dom");
+    expect(takers.map(({ file }) => file).sort()).toEqual(["web/main.tsx", "web/parts/hooks.ts"]);
+  });
+
   it("nothing imports web, demo or tests but tests themselves, and demo itself", () => {
     expect(between(/^(core|server|demo)\//, /^web\//)).toEqual([]);
     expect(between(/^(core|server|web)\//, /^(demo|tests)\//)).toEqual([]);

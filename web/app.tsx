@@ -1,5 +1,5 @@
-import { useEffect } from "hono/jsx/dom";
 import { Arriving, type Room } from "./parts/arriving.tsx";
+import { useEffect } from "./parts/hooks.ts";
 import { useStateOf } from "./parts/use-state-of.ts";
 import type { Deeds } from "./state/deeds.ts";
 import type { DoorDeeds } from "./state/door-deeds.ts";

@@ -32,7 +32,7 @@ import { shelfOn } from "./storage/shelf.ts";
 import { uuid7 } from "./storage/uuid7.ts";
 import { ask, send as sendAny } from "./sync/ask.ts";
 import { fetchBytes } from "./sync/bytes.ts";
-import { holdToken, whenBarred } from "./sync/door.ts";
+import { holdToken, knownAnew, whenBarred } from "./sync/door.ts";
 import { sender } from "./sync/flush.ts";
 import { keepSite } from "./sync/keep-site.ts";
 import { keepsakeSender } from "./sync/keepsakes.ts";
@@ -212,7 +212,10 @@ async function open(): Promise<void> {
     shelf: opened.enrolment,
     send: sendAny,
     holdToken,
-    known: () => void passOn(),
+    known() {
+      knownAnew();
+      void passOn();
+    },
   });
   render(<App store={store} deeds={acts} door={door} />, root);
 

@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { useEffect, useState } from "hono/jsx/dom";
+import { useEffect, useState } from "./hooks.ts";
 
 /**
  * A room of screens whose code is fetched when it is first wanted, so that the bench opens without it. The service

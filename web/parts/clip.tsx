@@ -1,5 +1,5 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { fetchBytes } from "../sync/bytes.ts";
+import { useEffect, useRef, useState } from "./hooks.ts";
 
 /** One voice at a time: whatever sounds is stopped when another begins. */
 let stopOther: (() => void) | undefined;

@@ -1,7 +1,7 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { clockThere } from "../state/time-words.ts";
 import type { Answer } from "../sync/ask.ts";
 import { fetchBytes } from "../sync/bytes.ts";
+import { useEffect, useRef, useState } from "./hooks.ts";
 import { useAddress } from "./use-address.ts";
 
 /**

@@ -1,5 +1,5 @@
-import { useEffect, useState } from "hono/jsx/dom";
 import type { Answer } from "../sync/ask.ts";
+import { useEffect, useState } from "./hooks.ts";
 
 export interface Addressed {
   url?: string;

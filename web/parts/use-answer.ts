@@ -1,5 +1,5 @@
-import { useEffect, useState } from "hono/jsx/dom";
 import { type Answer, ask } from "../sync/ask.ts";
+import { useEffect, useState } from "./hooks.ts";
 
 /**
  * What the server answers for a path: undefined while asked. Asked again whenever the page is looked at again,

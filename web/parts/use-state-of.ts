@@ -1,6 +1,6 @@
-import { useEffect, useState } from "hono/jsx/dom";
 import type { State } from "../state/state.ts";
 import type { Store } from "../state/store.ts";
+import { useEffect, useState } from "./hooks.ts";
 
 /** The store's state, with a new drawing after each change. */
 export function useStateOf(store: Store): State {

@@ -24,11 +24,14 @@ export interface DoorDeeds {
 }
 
 export function doorDeeds(store: Store, hands: DoorHands): DoorDeeds {
+  /** grows whenever somebody becomes known: an answer asked for before that is about somebody else */
+  let turns = 0;
+
   async function look(): Promise<void> {
+    const before = turns;
     const answer = await hands.send<Caller>("GET", "/api/me");
-    // without a network whoever was known stays so: nothing was found out
-    if (answer.ok) take(answer.value);
-    else if (answer.status === 401) store.happen({ is: "barred", words: answer.problem });
+    // without a network whoever was known stays so: nothing was found out; that nobody is known every call tells
+    if (answer.ok && before === turns) take(answer.value);
   }
 
   function take(caller: Caller): void {
@@ -37,8 +40,9 @@ export function doorDeeds(store: Store, hands: DoorHands): DoorDeeds {
 
   async function become(answer: Answer<Caller>): Promise<Answer<Caller>> {
     if (answer.ok) {
-      take(answer.value);
+      turns++;
       hands.known();
+      take(answer.value);
     }
     return answer;
   }

@@ -67,7 +67,8 @@ describe("npm run enrol and npm run people", () => {
     const { port } = new URL(address);
     expect((await fetch(`http://127.0.0.1:${port}/api/jobs`)).status).toBe(401);
     expect((await fetch(`http://127.0.0.1:${port}/readyz`)).status).toBe(200);
-    expect(said).toMatch(/npm run -s enrol/);
+    // the address stands in a line before it, and what a pipe carries comes in pieces
+    await expect.poll(() => said).toMatch(/npm run -s enrol/);
     const app = { request: (path: string, init?: RequestInit) => fetch(`http://127.0.0.1:${port}${path}`, init) };
     const { out } = await run("server/commands/enrol.ts", ["--name", "A", "--role", "lead"], { DATA_DIR });
     expect(

@@ -1,6 +1,6 @@
 import type { Child } from "hono/jsx";
-import { useEffect } from "hono/jsx/dom";
 import type { Question } from "../../../core/index.ts";
+import { useEffect } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";

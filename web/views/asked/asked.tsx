@@ -1,6 +1,6 @@
-import { useRef, useState } from "hono/jsx/dom";
 import type { Question } from "../../../core/index.ts";
 import { Waiting } from "../../parts/desk-frame.tsx";
+import { useRef, useState } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";

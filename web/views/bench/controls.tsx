@@ -1,5 +1,5 @@
-import { useEffect, useRef } from "hono/jsx/dom";
 import { EarComing } from "../../parts/ear-coming.tsx";
+import { useEffect, useRef } from "../../parts/hooks.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import type { State } from "../../state/state.ts";
 import { TalkPad } from "./talk-pad.tsx";

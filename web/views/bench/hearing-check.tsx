@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { meterLevel } from "../../speech/level-meter.ts";
 import { judgeLoudness, type Loudness, loudnessWords } from "../../speech/loudness.ts";
 import { addressOf } from "../../state/route.ts";

@@ -1,5 +1,5 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { readPhrase } from "../../../core/index.ts";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";

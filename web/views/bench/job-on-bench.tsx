@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "hono/jsx/dom";
+import { useEffect, useRef } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { hazardName } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";

@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import type { Entry } from "../../../core/index.ts";
 import { AT_HAZARD } from "../../parts/cautions.ts";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { Stencil } from "../../parts/stencil.tsx";
 import { capital, hazardName, listed } from "../../parts/words.ts";
 import type { Deeds } from "../../state/deeds.ts";

@@ -1,4 +1,4 @@
-import { useEffect } from "hono/jsx/dom";
+import { useEffect } from "../../parts/hooks.ts";
 
 /**
  * Keeps the screen lit while a job is open: a dark screen at the valve is a button to look for. Where a device does not

@@ -1,4 +1,4 @@
-import { useEffect } from "hono/jsx/dom";
+import { useEffect } from "../../parts/hooks.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { headsetButton } from "./headset-button.ts";
 

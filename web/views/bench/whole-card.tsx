@@ -1,8 +1,8 @@
-import { useState } from "hono/jsx/dom";
 import type { PhraseReading } from "../../../core/index.ts";
 import { STANDING } from "../../parts/cautions.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines, PartChips } from "../../parts/follow-lines.tsx";
+import { useState } from "../../parts/hooks.ts";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { dayOfJob, valveAtHand, whatFollows } from "../../state/seen.ts";
 import type { CardPhrase, State } from "../../state/state.ts";

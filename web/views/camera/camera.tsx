@@ -1,5 +1,5 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { entryWords } from "../../parts/entry-words.ts";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { capital } from "../../parts/words.ts";
 import type { KeepsakeDeeds, Picture } from "../../state/keepsake-deeds.ts";
 import { valveAtHand } from "../../state/seen.ts";
@@ -38,7 +38,9 @@ export function Camera({ state, deeds }: { state: State; deeds: KeepsakeDeeds })
     if (shown) void keep(() => pictureFrom(shown));
   };
 
-  useEffect(() => bar.current?.focus(), []);
+  useEffect(() => {
+    bar.current?.focus();
+  }, []);
   useEffect(() => {
     if (order?.is === "take") take();
     if (order?.is === "timer") setCount(TIMER_S);

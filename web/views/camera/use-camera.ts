@@ -1,4 +1,4 @@
-import { useEffect, useState } from "hono/jsx/dom";
+import { useEffect, useState } from "../../parts/hooks.ts";
 
 export interface CameraView {
   ready: boolean;

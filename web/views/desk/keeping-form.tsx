@@ -1,5 +1,5 @@
-import { useRef, useState } from "hono/jsx/dom";
 import type { Keeping, Site } from "../../../core/index.ts";
+import { useRef, useState } from "../../parts/hooks.ts";
 import { ask } from "../../sync/ask.ts";
 
 const CHOICES: Record<Keeping["clips"], string> = {

@@ -1,6 +1,6 @@
-import { useState } from "hono/jsx/dom";
 import { type DueLine, type DueList, type Site, taskName } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { useState } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";

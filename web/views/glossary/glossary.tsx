@@ -1,7 +1,7 @@
-import { useState } from "hono/jsx/dom";
 import { glossary } from "../../../core/pages/index.ts";
 import { DeskFrame } from "../../parts/desk-frame.tsx";
 import { findWords } from "../../parts/find-words.ts";
+import { useState } from "../../parts/hooks.ts";
 import { SearchField } from "../../parts/search-field.tsx";
 import { IsoNote, WordList } from "../../parts/word-list.tsx";
 import type { Deeds } from "../../state/deeds.ts";

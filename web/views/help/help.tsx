@@ -1,8 +1,8 @@
-import { useState } from "hono/jsx/dom";
 import { helpPage } from "../../../core/pages/index.ts";
 import { STANDING } from "../../parts/cautions.ts";
 import { DeskFrame } from "../../parts/desk-frame.tsx";
 import { findWords } from "../../parts/find-words.ts";
+import { useState } from "../../parts/hooks.ts";
 import { SearchField } from "../../parts/search-field.tsx";
 import { WordList } from "../../parts/word-list.tsx";
 import type { Deeds } from "../../state/deeds.ts";

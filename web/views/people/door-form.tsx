@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { useState } from "hono/jsx/dom";
+import { useState } from "../../parts/hooks.ts";
 import type { Answer } from "../../sync/ask.ts";
 
 /** A form whose answer is told below it in the server's words; shut while it is on its way. */

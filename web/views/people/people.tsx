@@ -1,7 +1,7 @@
-import { useState } from "hono/jsx/dom";
 import type { AuditRecord, OneTimeCode, Person } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { ENROL_FIRST } from "../../parts/door-band.tsx";
+import { useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import type { State } from "../../state/state.ts";

@@ -1,5 +1,5 @@
-import { useState } from "hono/jsx/dom";
 import type { Device, OneTimeCode, Person } from "../../../core/index.ts";
+import { useState } from "../../parts/hooks.ts";
 import type { Answer } from "../../sync/ask.ts";
 import { DoorForm, typed } from "./door-form.tsx";
 import { chosenRoles, RoleBoxes } from "./new-person.tsx";

@@ -1,5 +1,5 @@
-import { useState } from "hono/jsx/dom";
 import { DeskFrame } from "../../parts/desk-frame.tsx";
+import { useState } from "../../parts/hooks.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import type { DoorDeeds } from "../../state/door-deeds.ts";
 import { addressOf } from "../../state/route.ts";

@@ -1,4 +1,4 @@
-import { useState } from "hono/jsx/dom";
+import { useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { dayWords } from "../../state/time-words.ts";
 import { send } from "../../sync/ask.ts";

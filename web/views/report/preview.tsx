@@ -1,4 +1,4 @@
-import { useEffect, useState } from "hono/jsx/dom";
+import { useEffect, useState } from "../../parts/hooks.ts";
 import { call } from "../../sync/door.ts";
 
 /** The report as text, as it goes: `turn` changes whenever something may have changed in it. */

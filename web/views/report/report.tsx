@@ -1,7 +1,7 @@
-import { useEffect, useState } from "hono/jsx/dom";
 import type { ReportState, Site } from "../../../core/index.ts";
 import { DayPicker } from "../../parts/day-picker.tsx";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { useEffect, useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { may } from "../../state/door.ts";

@@ -1,5 +1,5 @@
-import { useRef, useState } from "hono/jsx/dom";
 import type { ReportSettings, ReportState } from "../../../core/index.ts";
+import { useRef, useState } from "../../parts/hooks.ts";
 import { ask } from "../../sync/ask.ts";
 
 const UNLESS_SAID: ReportSettings = { recipients: [], hour: "18:00", weekends: true, quiet: false };

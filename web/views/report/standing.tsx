@@ -1,5 +1,5 @@
-import { useState } from "hono/jsx/dom";
 import type { ReportState } from "../../../core/index.ts";
+import { useState } from "../../parts/hooks.ts";
 
 /** What the button does, by what sending would do now. */
 function buttonWords(report: ReportState): string {

@@ -1,7 +1,7 @@
-import { useEffect, useRef } from "hono/jsx/dom";
 import type { Decision, ReviewItem } from "../../../core/index.ts";
 import { Clip } from "../../parts/clip.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useEffect, useRef } from "../../parts/hooks.ts";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import { Photo } from "../../parts/photo.tsx";
 import { Plate } from "../../parts/plate.tsx";

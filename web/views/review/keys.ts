@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "hono/jsx/dom";
+import { useEffect, useRef } from "../../parts/hooks.ts";
 
 /** What a key does while the review has the focus; elsewhere, and in a field, it types its letter. */
 export type Act = "next" | "previous" | "accept" | "amend" | "strike" | "ask" | "teach" | "sign" | "back" | "hear";

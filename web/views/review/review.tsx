@@ -1,6 +1,6 @@
-import { useRef, useState } from "hono/jsx/dom";
 import type { DecisionSent, ReviewItem } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
+import { useRef, useState } from "../../parts/hooks.ts";
 import { SitePicker } from "../../parts/site-picker.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { may } from "../../state/door.ts";

@@ -1,7 +1,7 @@
-import { useEffect } from "hono/jsx/dom";
 import type { JobToSign, ReviewItem, ReviewPage } from "../../../core/index.ts";
 import { Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useEffect } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { addressOf } from "../../state/route.ts";

@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import { meaningOf, type ReviewItem, teachSaid, type WordResult, type WordTried } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { dayWords, instantHere } from "../../state/time-words.ts";
 import { type Answer, ask, send } from "../../sync/ask.ts";
 

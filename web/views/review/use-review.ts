@@ -1,5 +1,5 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import type { DecisionResult, DecisionSent, JobToSign, ReviewItem, ReviewPage } from "../../../core/index.ts";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { type Answer, ask, path, send } from "../../sync/ask.ts";
 
@@ -40,7 +40,9 @@ export function useReview(site: string | undefined, busy: boolean): Review {
   const change = (phrase: string, to: Changed) => setChanged((before) => new Map(before).set(phrase, to));
   // a job as the last decision in it left it, until the server tells its list anew
   const [decidedIn, setDecidedIn] = useState<Map<string, JobToSign>>(new Map());
-  useEffect(() => setDecidedIn(new Map()), [signing]);
+  useEffect(() => {
+    setDecidedIn(new Map());
+  }, [signing]);
   const [signedHere, setSignedHere] = useState<Map<string, JobToSign>>(new Map());
   const writing = useRef(busy);
   writing.current = busy;

@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from "hono/jsx/dom";
 import type { ReviewItem, Tried } from "../../../core/index.ts";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useEffect, useRef, useState } from "../../parts/hooks.ts";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import type { State } from "../../state/state.ts";

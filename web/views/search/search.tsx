@@ -1,8 +1,8 @@
-import { useState } from "hono/jsx/dom";
 import type { Condition, Found, Part } from "../../../core/index.ts";
 import { glossary } from "../../../core/pages/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useState } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { SitePicker } from "../../parts/site-picker.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";

@@ -1,6 +1,6 @@
-import { useState } from "hono/jsx/dom";
 import { nameOf, type Part, type Site } from "../../../core/index.ts";
 import { glossary } from "../../../core/pages/index.ts";
+import { useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import { capital } from "../../parts/words.ts";
 import { type Answer, ask } from "../../sync/ask.ts";

@@ -1,5 +1,5 @@
-import { useRef, useState } from "hono/jsx/dom";
 import type { Site, ValveListRead } from "../../../core/index.ts";
+import { useRef, useState } from "../../parts/hooks.ts";
 import { type Answer, send } from "../../sync/ask.ts";
 
 /** Most valves are in a spreadsheet already: it is looked at row by row, and kept once nothing in it is wrong. */

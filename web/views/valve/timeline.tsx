@@ -1,5 +1,5 @@
-import { useEffect, useRef } from "hono/jsx/dom";
 import { type Due, taskName } from "../../../core/index.ts";
+import { useEffect, useRef } from "../../parts/hooks.ts";
 import { addressOf } from "../../state/route.ts";
 import { dayWords } from "../../state/time-words.ts";
 import { dayNumber, type Kind, type Lane, monthTicks, type Point } from "./timeline-points.ts";

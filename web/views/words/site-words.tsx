@@ -1,7 +1,7 @@
-import { useState } from "hono/jsx/dom";
 import { meaningOf, readPhrase, startListening } from "../../../core/index.ts";
 import { DeskFrame } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
+import { useState } from "../../parts/hooks.ts";
 import { MarkedPhrase } from "../../parts/marked-phrase.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import { siteName } from "../../state/seen.ts";

@@ -1,6 +1,6 @@
-import { useRef, useState } from "hono/jsx/dom";
 import { type Condition, meaningOf, type Part, type TaughtWord, type Work } from "../../../core/index.ts";
 import { glossary } from "../../../core/pages/index.ts";
+import { useRef, useState } from "../../parts/hooks.ts";
 import type { Deeds } from "../../state/deeds.ts";
 
 const KINDS = { part: "a part", condition: "something found", work: "something done" } as const;
