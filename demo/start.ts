@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node
 import { join } from "node:path";
 import { ENROL_FIRST } from "../server/accounts/caller.ts";
 import { helpText, readArguments, wrongUse } from "../server/commands/arguments.ts";
-import { StoreRefused } from "../server/db/open.ts";
+import { StoreRefused } from "../server/db/failures.ts";
 import { readSettings, type Settings } from "../server/env.ts";
 import { keptFolder } from "../server/keepsakes/files.ts";
 import { type Served, serve } from "../server/serve.ts";

@@ -3,6 +3,7 @@ import type { Right, Role } from "../core/shapes/roles.ts";
 import { type Barred, whoCalls } from "./accounts/caller.ts";
 import { cookieToken } from "./accounts/cookie.ts";
 import { RIGHT_WORDS } from "./accounts/roles.ts";
+import type { BackPressure } from "./back-pressure.ts";
 import type { Store } from "./db/open.ts";
 import { Refusal } from "./errors.ts";
 
@@ -32,13 +33,24 @@ export const DOORS: readonly string[] = ["/api/sign-in", "/api/enrolments", "/ap
  * The one place where a call is let in or turned away: who is it, and may he do what this route names? A route says
  * which right it needs with `may`; a router without one is not built (see kit.ts).
  */
-export function access(store: Store, door: Door): MiddlewareHandler<{ Variables: { who: Who } }> {
+export function access(
+  store: Store,
+  door: Door,
+  pressure: BackPressure,
+): MiddlewareHandler<{ Variables: { who: Who } }> {
   return async (c, next) => {
     refuseForeignPages(c, door);
     const caller = await whoCalls(c, store, door);
+    if (!caller.ok) pressure.guessed(c);
     if (!caller.ok && !DOORS.includes(c.req.path)) return turnAway(c, caller.barred);
-    c.set("who", caller.ok ? caller.who : NOBODY);
-    return next();
+    const who = caller.ok ? caller.who : NOBODY;
+    c.set("who", who);
+    const leave = pressure.enter(who);
+    try {
+      await next();
+    } finally {
+      leave();
+    }
   };
 }
 

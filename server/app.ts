@@ -1,9 +1,12 @@
 import { OpenAPIHono } from "@hono/zod-openapi";
 import type { MiddlewareHandler } from "hono";
+import { requestId } from "hono/request-id";
 import { secureHeaders } from "hono/secure-headers";
 import { access } from "./access.ts";
+import { makeBackPressure } from "./back-pressure.ts";
 import { answerFailure, Refusal } from "./errors.ts";
 import { bodies, isBytesPath } from "./limits.ts";
+import { requestsSeen } from "./requests-seen.ts";
 import { calendarRoutes } from "./routes/calendar/route.ts";
 import { carryRoutes } from "./routes/carry/route.ts";
 import { correctionRoutes } from "./routes/corrections/route.ts";
@@ -35,20 +38,17 @@ import { wordRoutes } from "./routes/words/route.ts";
 export function makeApp(given: Given, web?: string) {
   const app = new OpenAPIHono<Env>();
   app.onError((cause, c) => answerFailure(cause, c, given.log));
-  app.use(async (c, next) => {
-    const start = performance.now();
-    await next();
-    given.metrics.took((performance.now() - start) / 1000);
-    given.metrics.count("handsfull_requests", { method: knownMethod(c.req.method), status: String(c.res.status) });
-    given.log.debug("request", { method: c.req.method, path: withoutSecret(c.req.path), status: c.res.status });
-  });
+  app.use(requestId({ limitLength: 100 }));
+  app.use(requestsSeen(given.log, given.metrics));
   app.use(policyOfBytes());
   app.use(headers());
   app.use(bodies());
-  app.use("/api/*", access(given.store, given.door));
-  app.use("/report", access(given.store, given.door));
+  const pressure = makeBackPressure(given.metrics);
+  const known = access(given.store, given.door, pressure);
+  app.use("/api/*", known);
+  app.use("/report", known);
 
-  app.route("/", healthRoutes(given));
+  app.route("/", healthRoutes(given, pressure));
   app.route("/", signInRoutes(given));
   app.route("/", peopleRoutes(given));
   app.route("/", phraseRoutes(given));
@@ -136,10 +136,5 @@ function headers() {
     xXssProtection: false,
   });
 }
-
-/** The address of a calendar is its key, which has no place in a log. */
-const withoutSecret = (path: string) => path.replace(/^\/calendar\/.*/, "/calendar/…");
-
-const knownMethod = (method: string) => (/^(GET|HEAD|POST|PUT|DELETE|PATCH|OPTIONS)$/.test(method) ? method : "other");
 
 export type App = ReturnType<typeof makeApp>;

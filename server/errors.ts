@@ -3,8 +3,9 @@ import { HTTPException } from "hono/http-exception";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
 import type { z } from "zod";
 import type { Problem } from "../core/index.ts";
-import { StoreBusy, StoreFull } from "./db/writer.ts";
+import { StoreBusy, StoreFull } from "./db/failures.ts";
 import type { Log } from "./log.ts";
+import { routeOf } from "./requests-seen.ts";
 
 /** The one place where a failure becomes a reply: RFC 9457 problem details, whose `detail` says what to do. */
 
@@ -18,7 +19,7 @@ const TITLES: Record<number, string> = {
   409: "It is not clear which is meant",
   413: "The request is too large",
   415: "The body is of another kind",
-  429: "Too many tries",
+  429: "Too much at once",
   500: "Something broke on our side",
   503: "The log is busy",
   507: "The log has no room left",
@@ -76,9 +77,9 @@ export function answerFailure(cause: unknown, c: Context, log: Log): Response {
   if (cause instanceof HTTPException && cause.status < 500) {
     return answerProblem(c, cause.status as ContentfulStatusCode, `${cause.message}. Send one JSON object, UTF-8.`);
   }
-  log.error("request failed", { method: c.req.method, route: c.req.routePath, problem: stackOf(cause) });
-  const detail =
-    "Nothing of this request was kept unless told so. Send it again; if it fails again, look at the server's log.";
+  const request = c.get("requestId") as string | undefined;
+  log.error("request failed", { request, method: c.req.method, route: routeOf(c), problem: stackOf(cause) });
+  const detail = `Nothing of this request was kept unless told so. Send it again; if it fails again, look at the server's log for the request ${request}.`;
   return answerProblem(c, 500, detail);
 }
 

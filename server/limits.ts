@@ -11,6 +11,21 @@ export const TIMES = {
   keepAliveTimeout: 5_000,
 };
 
+/** How much may be asked. A day of thirty valves said on one device is some hundred calls. */
+export const RATES = {
+  /** somebody known: an outbox of weeks goes at once, and a program that runs wild does not stand in others' way */
+  known: { perSecond: 200, burst: 4_000 },
+  /** nobody known: tokens, codes and cookies that are none */
+  unknown: { perSecond: 20, burst: 1_000 },
+  /** being answered at once, to one caller and to all */
+  openEach: 256,
+  openAtAll: 1_000,
+  /** callers whose rate is remembered */
+  mostRemembered: 10_000,
+};
+/** More connections than this are not taken: each takes memory before it says anything. */
+export const MOST_CONNECTIONS = 2_000;
+
 /** Where a body is a clip or a photograph and not JSON. */
 const BYTES_PATH = /^\/api\/(clips|photos)\/[^/]+$/;
 export const isBytesPath = (path: string) => BYTES_PATH.test(path);

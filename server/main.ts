@@ -1,7 +1,7 @@
 import { ENROL_FIRST } from "./accounts/caller.ts";
 import { systemClock } from "./clock.ts";
 import { helpText } from "./commands/arguments.ts";
-import { StoreRefused } from "./db/open.ts";
+import { StoreBusy, StoreRefused } from "./db/failures.ts";
 import { readSettings, SETTINGS_HELP } from "./env.ts";
 import { serve } from "./serve.ts";
 
@@ -39,7 +39,7 @@ async function start(value: Extract<typeof settings, { ok: true }>["value"]): Pr
     process.on("SIGTERM", leave);
     process.on("SIGINT", leave);
   } catch (cause) {
-    if (cause instanceof StoreRefused) return fail(cause.message);
+    if (cause instanceof StoreRefused || cause instanceof StoreBusy) return fail(cause.message);
     const code = (cause as { code?: string }).code;
     if (code === "EADDRINUSE") return fail(`Port ${value.port} on ${value.host} is taken: set PORT to another one.`);
     if (code === "EACCES" || code === "EADDRNOTAVAIL") {

@@ -10,7 +10,7 @@ import { openStore } from "./db/open.ts";
 import type { Settings } from "./env.ts";
 import { keepExpiring } from "./keepsakes/expire.ts";
 import { keptFiles, keptFolder } from "./keepsakes/files.ts";
-import { TIMES } from "./limits.ts";
+import { MOST_CONNECTIONS, TIMES } from "./limits.ts";
 import { makeLog } from "./log.ts";
 import { makeMetrics } from "./metrics.ts";
 import { RecentJobs } from "./reading/keep-reading.ts";
@@ -49,6 +49,7 @@ export async function serve(settings: Settings, clock: Clock = systemClock): Pro
         }
       : { serverOptions: TIMES }),
   }) as ReturnType<typeof createSecure>;
+  server.maxConnections = MOST_CONNECTIONS;
   await new Promise<void>((resolve, reject) => {
     server.once("error", reject);
     server.listen(settings.port, settings.host, () => {

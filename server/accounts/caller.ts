@@ -1,9 +1,9 @@
 import { eq } from "drizzle-orm";
 import type { Context } from "hono";
 import { type Door, NOBODY, type Who } from "../access.ts";
+import { StoreBusy, StoreFull } from "../db/failures.ts";
 import type { Store } from "../db/open.ts";
 import { devices, people, sessions } from "../db/people-tables.ts";
-import { StoreBusy, StoreFull } from "../db/writer.ts";
 import { now } from "../moments.ts";
 import { cookieToken } from "./cookie.ts";
 import { momentIn, SESSION_IDLE_MS, SESSION_MOST_MS, SESSION_STEP_MS } from "./lifetimes.ts";

@@ -1,5 +1,5 @@
-import { openStore, type Store, StoreRefused } from "../db/open.ts";
-import { StoreBusy } from "../db/writer.ts";
+import { StoreBusy, StoreFull, StoreRefused } from "../db/failures.ts";
+import { openStore, type Store } from "../db/open.ts";
 import { readSettings, type Settings } from "../env.ts";
 import { wrongUse } from "./arguments.ts";
 
@@ -15,7 +15,7 @@ export async function withStore(
     store = await openStore(settings.value.databaseUrl);
     await work(store, settings.value);
   } catch (cause) {
-    if (!(cause instanceof StoreRefused || cause instanceof StoreBusy)) throw cause;
+    if (!(cause instanceof StoreRefused || cause instanceof StoreBusy || cause instanceof StoreFull)) throw cause;
     process.stderr.write(`${command}: ${cause.message}\n`);
     process.exitCode = 1;
   } finally {

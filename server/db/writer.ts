@@ -1,14 +1,10 @@
 import { AsyncLocalStorage } from "node:async_hooks";
 import type { Client } from "@libsql/client";
 import type { LibSQLDatabase } from "drizzle-orm/libsql";
+import { endsTransaction, explain, isLock, StoreBusy } from "./failures.ts";
 
 export type Db = LibSQLDatabase<Record<string, never>>;
 export type Tx = Parameters<Parameters<Db["transaction"]>[0]>[0];
-
-/** The store cannot take this now; the same call may succeed later. */
-export class StoreBusy extends Error {}
-/** The store has no room left. */
-export class StoreFull extends Error {}
 
 /**
  * The one way to write. `fn` awaits database calls only, and may run twice: a batch that met a lock is done again.
@@ -122,28 +118,3 @@ export function makeWriter(client: Client, db: Db): Writer {
 }
 
 const turn = () => new Promise<void>((resolve) => setImmediate(resolve));
-
-/** The driver's code, through whatever wrapped it. */
-function codeOf(cause: unknown): string {
-  for (let at = cause; at instanceof Error; at = at.cause) {
-    const code = (at as { code?: unknown }).code;
-    if (typeof code === "string" && code.startsWith("SQLITE_")) return code;
-  }
-  return "";
-}
-
-function isLock(cause: unknown): boolean {
-  return /^SQLITE_(BUSY|LOCKED)/.test(codeOf(cause)) || /statements in progress/.test(String(cause));
-}
-
-/** After these the engine may have rolled the whole transaction back by itself. */
-function endsTransaction(cause: unknown): boolean {
-  return isLock(cause) || /^SQLITE_(FULL|IOERR|NOMEM|CORRUPT|INTERRUPT|READONLY|CANTOPEN)/.test(codeOf(cause));
-}
-
-function explain(cause: unknown): Error {
-  const code = codeOf(cause);
-  if (isLock(cause)) return new StoreBusy("another process holds the database", { cause });
-  if (/^SQLITE_(FULL|IOERR)/.test(code)) return new StoreFull(`the database could not be written (${code})`, { cause });
-  return new Error(`the database refused a commit (${code || "no code"})`, { cause });
-}

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
-import { StoreFull } from "../db/writer.ts";
+import { StoreFull } from "../db/failures.ts";
 
 /**
  * The bytes of clips and photographs as files DATA_DIR/kept/<aa>/<sha256>, and not in the database: that stays small
@@ -101,8 +101,12 @@ async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
     if (/^(ENOSPC|EDQUOT)$/.test(codeOf(cause))) throw new StoreFull("no room for a kept file", { cause });
     throw cause;
   }
-  // the name must outlive a power cut too; some systems cannot sync a folder, and there the rename is all there is
-  const folder = await open(home, "r");
+  await syncFolder(home);
+}
+
+/** A name must outlive a power cut too; some systems cannot sync a folder, and there the rename is all there is. */
+export async function syncFolder(path: string): Promise<void> {
+  const folder = await open(path, "r");
   try {
     await folder.sync();
   } catch (cause) {

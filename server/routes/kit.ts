@@ -21,7 +21,7 @@ export interface Given {
   door: Door;
 }
 
-export type Env = { Variables: { who: Who } };
+export type Env = { Variables: { who: Who; requestId: string } };
 
 /** A router whose every misread query, path or body is answered as a problem, and whose every route names its right. */
 export function router(): OpenAPIHono<Env> {
@@ -64,7 +64,9 @@ export const refusals = {
   400: problemBody("what was sent cannot be read; `detail` says what to mend"),
   401: problemBody("nobody is known by this; `detail` says how to become so"),
   403: problemBody("known, but this is not his to do"),
+  429: problemBody("too many calls at once; `retry-after` says when to try again"),
   500: problemBody("something broke here"),
+  503: problemBody("too much is asked or written at once; `retry-after` says when to try again"),
 };
 export const tooManyTries = { 429: problemBody("too many wrong tries; `retry-after` says when to try again") };
 export const notFound = { 404: problemBody("there is no such thing; `detail` says where to look") };
@@ -72,7 +74,6 @@ export const unclear = { 409: problemBody("more than one is meant; `detail` says
 export const writeRefusals = {
   413: problemBody("more than may be sent at once"),
   415: problemBody("the body is of a kind that is not taken here"),
-  503: problemBody("too much is being written; `retry-after` says when to try again"),
   507: problemBody("no room left"),
 };
 

@@ -6,6 +6,7 @@ import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
 import { hearing } from "./hearing.ts";
 import { hostile } from "./hostile.ts";
+import { load } from "./load.ts";
 import { lookingUp } from "./looking-up.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
@@ -19,7 +20,8 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["reading", "Phrases read per second", reading],
   ["growth", "Ten times the text", growth],
   ["hostile", "Hostile phrases", hostile],
-  ["storing", "Phrases stored through HTTP", () => storing(ROOT)],
+  ["storing", "Phrases stored through HTTP", storing],
+  ["load", "Fifty devices at once", load],
   ["looking-up", "Pages of the desk", lookingUp],
   ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],

@@ -1,9 +1,9 @@
-import { type ChildProcess, spawn } from "node:child_process";
 import { randomUUID } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createClient } from "@libsql/client";
+import { gone, spawnBuilt } from "../server/server-process.ts";
 import { phrases } from "./corpus-phrases.ts";
 import { figure } from "./timing.ts";
 
@@ -14,9 +14,9 @@ const FOR_MS = 2500;
  * Phrases acknowledged per second by the real server over HTTP, each read, its entries stored and on disk before the
  * answer; beside it, turn and turn about on the same disk, bare single inserts with the same driver and settings.
  */
-export async function storing(root: string): Promise<string[]> {
+export async function storing(): Promise<string[]> {
   const folder = await mkdtemp(join(tmpdir(), "handsfull-bench-"));
-  const { address, child } = await startServer(root, folder);
+  const { address, child } = await spawnBuilt({ DATA_DIR: folder, DATABASE_URL: "" });
   try {
     const bare: number[] = [];
     const single: number[] = [];
@@ -35,25 +35,26 @@ export async function storing(root: string): Promise<string[]> {
     ];
   } finally {
     child.kill("SIGTERM");
-    await new Promise((resolve) => child.once("exit", resolve));
+    await gone(child);
     await rm(folder, { recursive: true, force: true });
   }
 }
 
-async function bareInserts(path: string): Promise<number> {
+/** Rows a second of the least that keeps a phrase: one insert, on disk before the next. */
+export async function bareInserts(path: string, forMs = FOR_MS): Promise<number> {
   const client = createClient({ url: `file:${path}` });
   await client.execute("PRAGMA journal_mode = WAL");
   await client.execute(
     "CREATE TABLE phrases (id TEXT PRIMARY KEY, job TEXT NOT NULL, text TEXT NOT NULL, at TEXT NOT NULL)",
   );
-  const until = performance.now() + FOR_MS;
+  const until = performance.now() + forMs;
   let rows = 0;
   for (; performance.now() < until; rows++) {
     const args = [randomUUID(), "job", phrases[rows % phrases.length] ?? "", new Date().toISOString()];
     await client.execute({ sql: "INSERT INTO phrases VALUES (?, ?, ?, ?)", args });
   }
   client.close();
-  return (1000 * rows) / FOR_MS;
+  return (1000 * rows) / forMs;
 }
 
 /** Phrases that were answered `stored`, per second. */
@@ -74,7 +75,7 @@ async function post(address: string, each: number): Promise<number> {
         saidAt: new Date(Date.now() + k).toISOString(),
         how: "typed",
       }));
-      const reply = await fetch(new URL("api/phrases", address), {
+      const reply = await fetch(`${address}/api/phrases`, {
         method: "POST",
         headers: { "content-type": "application/json" },
         body: JSON.stringify({ jobs: [job], phrases: sent }),
@@ -86,23 +87,6 @@ async function post(address: string, each: number): Promise<number> {
   const began = performance.now();
   await Promise.all(Array.from({ length: CLIENTS }, (_, n) => client(n)));
   return (1000 * stored) / (performance.now() - began);
-}
-
-async function startServer(root: string, folder: string): Promise<{ address: string; child: ChildProcess }> {
-  const env = { ...process.env, PORT: "0", HOST: "127.0.0.1", DATA_DIR: folder, DATABASE_URL: "", LOG_LEVEL: "error" };
-  const child = spawn(process.execPath, ["dist/server/main.js"], {
-    cwd: root,
-    env,
-    stdio: ["ignore", "pipe", "inherit"],
-  });
-  const address = await new Promise<string>((resolve, reject) => {
-    child.stdout?.on("data", (bytes) => {
-      const found = /https?:\/\/\S+/.exec(String(bytes));
-      if (found) resolve(found[0]);
-    });
-    child.once("exit", (code) => reject(new Error(`the server ended with ${code}`)));
-  });
-  return { address, child };
 }
 
 const median = (values: number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;

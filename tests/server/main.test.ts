@@ -15,45 +15,6 @@ const post = (address: string, body: unknown) =>
   });
 
 describe("the server as it is started", () => {
-  it("loses no acknowledged phrase to kill -9 under load, and doubles none", { timeout: 60_000 }, async () => {
-    const DATA_DIR = await folder();
-    const devices = Array.from({ length: 8 }, () => ({ one: job(), told: [] as string[] }));
-    for (let kill = 0; kill < 3; kill++) {
-      const { address, child } = await startServer({ DATA_DIR });
-      let acknowledged = 0;
-      const load = devices.map(async ({ one, told }) => {
-        for (let n = kill * 10_000; ; n++) {
-          const said = phrase(one, `seat worn ${n}`, n);
-          try {
-            const answer = await post(address, { jobs: [one], phrases: [said] });
-            const { results } = (await answer.json()) as { results: { status: string }[] };
-            expect(results[0]?.status).toBe("stored");
-          } catch {
-            // the server is gone: what it did not answer is not promised
-            return;
-          }
-          told.push(said.id);
-          if (++acknowledged === 200) child.kill("SIGKILL");
-        }
-      });
-      await Promise.all(load);
-      await gone(child);
-    }
-    const { address, child } = await startServer({ DATA_DIR });
-    for (const { one, told } of devices) {
-      const kept = (await (await fetch(`${address}/api/jobs/${one.id}`)).json()) as {
-        phrases: { id: string; text: string }[];
-      };
-      const ids = kept.phrases.map((p) => p.id);
-      expect(new Set(ids).size).toBe(ids.length);
-      const found = new Set(ids);
-      expect(told.filter((one) => !found.has(one))).toEqual([]);
-      expect(ids.filter((one) => told.includes(one))).toEqual(told);
-    }
-    child.kill("SIGTERM");
-    expect(await gone(child)).toBe(0);
-  });
-
   it("on SIGTERM answers what it has, empties the log into the file and leaves with 0", async () => {
     const DATA_DIR = await folder();
     const { address, child } = await startServer({ DATA_DIR });

@@ -1,5 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { onTestFinished } from "vitest";
+import { type Started, spawnServer } from "./server-process.ts";
+
+export { gone } from "./server-process.ts";
 
 export interface Ran {
   code: number | null;
@@ -42,30 +45,11 @@ export async function startBuilt(env: Record<string, string>): ReturnType<typeof
 export async function startServer(
   env: Record<string, string>,
   script = ["--import", "tsx", "server/main.ts"],
-): Promise<{ address: string; child: ChildProcess }> {
-  const child = spawn(process.execPath, script, {
-    env: { ...process.env, PORT: "0", HOST: "127.0.0.1", LOG_LEVEL: "error", ...env },
-    stdio: ["ignore", "pipe", "pipe"],
-  });
+  command = process.execPath,
+): Promise<Started> {
+  const started = await spawnServer(env, script, command);
   onTestFinished(() => {
-    child.kill("SIGKILL");
+    started.child.kill("SIGKILL");
   });
-  let said = "";
-  const address = await new Promise<string>((resolve, reject) => {
-    child.stdout?.on("data", (bytes) => {
-      said += bytes;
-      const found = /https?:\/\/\S+/.exec(said);
-      if (found) resolve(found[0]);
-    });
-    child.stderr?.on("data", (bytes) => {
-      said += bytes;
-    });
-    child.on("exit", (code) => reject(new Error(`the server left with ${code}: ${said}`)));
-  });
-  return { address: address.replace(/\/$/, ""), child };
+  return started;
 }
-
-export const gone = (child: ChildProcess): Promise<number | null> =>
-  child.exitCode !== null || child.signalCode !== null
-    ? Promise.resolve(child.exitCode)
-    : new Promise((resolve) => child.once("exit", (code) => resolve(code)));

@@ -57,6 +57,8 @@ export function judge(status: number, body: unknown, batch: Batch): Verdict {
   if (status === 0) return { is: "later", why: "no network to the server" };
   if (status === 401) return { is: "later", why: detailOf(body) ?? "the server does not know this device" };
   if (status === 408 || status === 429) return { is: "later", why: "the server is busy" };
+  // out of room is its own matter, and will be mended there
+  if (status === 507) return { is: "later", why: detailOf(body) ?? "the server has no room left" };
   if (status >= 500) return { is: "later", why: `the server has trouble (${status})` };
   if (status >= 400) {
     const problem = detailOf(body) ?? `the server turned it down (${status})`;

@@ -25,7 +25,7 @@ const enter = createRoute({
   path: "/api/sign-in",
   summary: "Sign in with name and password: sets a session's cookie",
   request: { body: body(signInSchema) },
-  responses: { 200: known, ...tooManyTries, ...refusals, ...writeRefusals },
+  responses: { 200: known, ...refusals, ...tooManyTries, ...writeRefusals },
 });
 const leave = createRoute({
   ...may("self"),

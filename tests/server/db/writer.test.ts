@@ -1,8 +1,9 @@
 import { createClient } from "@libsql/client";
 import { count } from "drizzle-orm";
 import { describe, expect, it } from "vitest";
+import { StoreBusy } from "../../../server/db/failures.ts";
 import { jobs } from "../../../server/db/tables.ts";
-import { StoreBusy, type Tx } from "../../../server/db/writer.ts";
+import type { Tx } from "../../../server/db/writer.ts";
 import { bench } from "../app-under-test.ts";
 
 const row = (id: string) => ({

@@ -1,0 +1,73 @@
+import { join } from "node:path";
+import { type Device, newJob, peopled, say } from "../faults/devices.ts";
+import { gone, spawnBuilt } from "../server/server-process.ts";
+import { phrases } from "./corpus-phrases.ts";
+import { bareInserts } from "./storing.ts";
+import { figure } from "./timing.ts";
+
+const DEVICES = 50;
+const FOR_MS = 10_000;
+const BARE_MS = 2_500;
+/** a phrase a second each: far more than hands in a valve allow */
+const PACE_MS = 1_000;
+
+/**
+ * Fifty enrolled devices on the real server: first each a phrase a second, then each the next as soon as the last is
+ * answered. Before and after, the bare loop of single inserts on the same disk. Devices and server share the machine.
+ */
+export async function load(): Promise<string[]> {
+  const { dir, devices, remove } = await peopled(DEVICES);
+  const { address, child } = await spawnBuilt({ DATA_DIR: dir, DATABASE_URL: "" });
+  try {
+    await run(devices, address, 2_000, 0);
+    const bare = [await bareInserts(join(dir, "bare-0.db"), BARE_MS)];
+    const paced = await run(devices, address, FOR_MS, PACE_MS);
+    const early = await memory(address);
+    const flat = await run(devices, address, FOR_MS, 0);
+    const middle = await memory(address);
+    const again = await run(devices, address, FOR_MS, 0);
+    const late = await memory(address);
+    bare.push(await bareInserts(join(dir, "bare-1.db"), BARE_MS));
+    const inserts = bare.reduce((sum, one) => sum + one, 0) / bare.length;
+    const rate = (flat.perSecond + again.perSecond) / 2;
+    return [
+      `${DEVICES} devices, a phrase a second each, ${FOR_MS / 1000} s    p50 ${figure(paced.p50)} ms, p99 ${figure(paced.p99)} ms (target p99 under 50: ${paced.p99 < 50 ? "met" : "not met"})`,
+      `the same as fast as they are answered         p50 ${figure(flat.p50)} ms, p99 ${figure(flat.p99)} ms; ${figure(rate)} phrases/s`,
+      `bare node and libSQL, one insert at a time    ${figure(inserts)} rows/s; the log stores ${figure(rate / inserts)} of that (target 0.25: ${rate / inserts >= 0.25 ? "met" : "not met"})`,
+      `memory of the server, before, between, after  ${[early, middle, late].map(figure).join(", ")} MB`,
+    ];
+  } finally {
+    child.kill("SIGTERM");
+    await gone(child);
+    await remove();
+  }
+}
+
+async function run(devices: Device[], address: string, forMs: number, paceMs: number) {
+  for (const device of devices) device.tookMs = [];
+  const began = performance.now();
+  const until = began + forMs;
+  await Promise.all(
+    devices.map(async (device, n) => {
+      // devices do not speak in chorus
+      if (paceMs > 0) await pause((paceMs * n) / devices.length);
+      for (let said = 0; performance.now() < until; said++) {
+        if (said % 12 === 0) device.job = newJob(n);
+        const start = performance.now();
+        const text = phrases[(said + n * 40) % phrases.length] ?? "";
+        await say(device, text, new Date().toISOString(), async () => address);
+        if (paceMs > 0) await pause(paceMs - (performance.now() - start));
+      }
+    }),
+  );
+  const took = devices.flatMap((one) => one.tookMs).sort((a, b) => a - b);
+  const at = (share: number) => took[Math.min(took.length - 1, Math.floor(took.length * share))] ?? Number.NaN;
+  return { p50: at(0.5), p99: at(0.99), perSecond: (1000 * took.length) / (performance.now() - began) };
+}
+
+async function memory(address: string): Promise<number> {
+  const text = await (await fetch(`${address}/metrics`)).text();
+  return Number(/^handsfull_memory_bytes (\d+)/m.exec(text)?.[1]) / 1_000_000;
+}
+
+const pause = (ms: number) => new Promise((wake) => setTimeout(wake, Math.max(0, ms)));
