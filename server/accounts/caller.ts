@@ -1,4 +1,4 @@
-import { eq } from "drizzle-orm";
+import { eq, sql } from "drizzle-orm";
 import type { Context } from "hono";
 import { type Door, NOBODY, type Who } from "../access.ts";
 import { StoreBusy, StoreFull } from "../db/failures.ts";
@@ -42,13 +42,21 @@ const NOBODY_ENROLLED = `Nobody is enrolled here yet, and this call does not com
 const UNKNOWN = "This needs someone who is known here. Sign in, or open the link with which a lead enrols this device.";
 const AGAIN = "What was said on it stays on it. Ask a lead to enrol it again: People, then Enrol a device.";
 
-async function byToken(store: Store, token: string | undefined): Promise<Caller> {
-  if (token === undefined) return barred("Send the header as: Authorization: Bearer TOKEN");
-  const [found] = await store.db
+/** Every call asks this: building the statement anew each time would cost more than running it. */
+const deviceQuery = (store: Store) =>
+  store.db
     .select({ device: devices, person: people })
     .from(devices)
     .innerJoin(people, eq(people.id, devices.person))
-    .where(eq(devices.tokenHash, sha256(token)));
+    .where(eq(devices.tokenHash, sql.placeholder("hash")))
+    .prepare();
+const deviceQueries = new WeakMap<Store, ReturnType<typeof deviceQuery>>();
+
+async function byToken(store: Store, token: string | undefined): Promise<Caller> {
+  if (token === undefined) return barred("Send the header as: Authorization: Bearer TOKEN");
+  const asked = deviceQueries.get(store) ?? deviceQuery(store);
+  deviceQueries.set(store, asked);
+  const [found] = await asked.execute({ hash: sha256(token) });
   if (!found || !isHashOf(found.device.tokenHash, token)) return barred(`This device is not enrolled here. ${AGAIN}`);
   const { device, person } = found;
   if (device.revokedAt || person.leftAt) return barred(`This device’s enrolment was revoked. ${AGAIN}`);

@@ -4,7 +4,7 @@ import { decisions } from "../db/review-tables.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { eachPhrase, type JobReading, readOn, type Said, type Standing } from "./read-job.ts";
-import { siteReader } from "./site-reader.ts";
+import { type SiteReader, siteReader } from "./site-reader.ts";
 
 export type JobRow = typeof jobs.$inferSelect;
 
@@ -46,53 +46,94 @@ export class RecentJobs {
   }
 }
 
-/**
- * Reads a job again inside an open write, and keeps what each phrase became and what stands.
- * `added`: the phrases just stored, if that is all that changed since `before`.
- */
-export async function keepReading(
-  tx: Tx,
-  job: JobRow,
-  before?: Remembered,
-  added?: (Said & { saidAt: string })[],
-): Promise<Remembered> {
+/** A job to be read again. `added`: the phrases just stored, if that is all that changed since `before`. */
+export interface ToRead {
+  job: JobRow;
+  before?: Remembered | undefined;
+  added?: (Said & { saidAt: string })[];
+}
+
+/** Reads a job again inside an open write, and keeps what each phrase became and what stands. */
+export async function keepReading(tx: Tx, job: JobRow): Promise<void> {
+  await keepReadings(tx, [{ job }]);
+}
+
+/** The same for many jobs, with as many statements as for one. */
+export async function keepReadings(tx: Tx, asked: readonly ToRead[]): Promise<Map<string, Remembered>> {
+  const readers = new Map<string, SiteReader>();
+  const reread: Reread[] = [];
+  for (const one of asked) {
+    const reader = readers.get(one.job.site) ?? (await siteReader(tx, one.job.site));
+    readers.set(one.job.site, reader);
+    reread.push(await readAnew(tx, one, reader));
+  }
+  await writePhrases(tx, reread);
+  const written = await writeStanding(tx, reread);
+  // the valves' states are marked by way of the job: one statement instead of one a valve
+  for (const some of chunks(reread, 100)) {
+    await tx
+      .update(jobs)
+      .set({ revision: sql`${jobs.revision} + 1`, stale: 1, unweighed: 1, signed: 0 })
+      .where(
+        inArray(
+          jobs.id,
+          some.map(({ job }) => job.id),
+        ),
+      );
+  }
+  return new Map(
+    reread.map(({ job, reader, reading, last }, at) => [
+      job.id,
+      { revision: job.revision + 1, reader, reading, last, written: written[at] ?? [] },
+    ]),
+  );
+}
+
+/** A job as it reads now, and what the database still holds of how it read before. */
+interface Reread {
+  job: JobRow;
+  reader: string;
+  reading: JobReading;
+  last: string;
+  /** phrases before this one read as they did */
+  from: number;
+  written: Written[];
+}
+
+async function readAnew(tx: Tx, { job, before, added }: ToRead, { name, nothing }: SiteReader): Promise<Reread> {
   const place = (one: { saidAt: string; id: string }) => `${one.saidAt} ${one.id}`;
   const inOrder = (added ?? []).map((one) => ({ ...one, at: place(one) })).sort((a, b) => (a.at < b.at ? -1 : 1));
   const tag = job.tag ?? undefined;
-  const { name: reader, nothing } = await siteReader(tx, job.site);
   const goesOn =
     before !== undefined &&
     before.revision === job.revision &&
-    before.reader === reader &&
+    before.reader === name &&
     (inOrder[0]?.at ?? "") > before.last;
-
-  let reading: JobReading;
-  let last: string;
-  let written: Written[];
   if (goesOn) {
-    reading = readOn(before.reading, inOrder, tag);
-    last = inOrder[inOrder.length - 1]?.at ?? before.last;
-    written = before.written;
-    // a later phrase leaves the readings of earlier ones as they were: only the new ones are written
-    await writePhrases(tx, job, reader, reading, before.reading.said.length);
-  } else {
-    const said = await phrasesToRead(tx, job);
-    reading = readOn(nothing, said, tag);
-    last = said.length ? place(said[said.length - 1] as (typeof said)[number]) : "";
-    written = (
-      await tx
-        .select({ tag: entries.tag, body: entries.body, reader: entries.reader })
-        .from(entries)
-        .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
-        .orderBy(asc(entries.n))
-    ).map((row) => ({ tag: row.tag, body: row.reader === reader ? row.body : "" }));
-    await writePhrases(tx, job, reader, reading, 0);
+    return {
+      job,
+      reader: name,
+      reading: readOn(before.reading, inOrder, tag),
+      last: inOrder[inOrder.length - 1]?.at ?? before.last,
+      // a later phrase leaves the readings of earlier ones as they were: only the new ones are written
+      from: before.reading.said.length,
+      written: before.written,
+    };
   }
-  const now = await writeStanding(tx, job, reader, reading, written);
-  const revision = job.revision + 1;
-  // the valves' states are marked by way of the job: one statement instead of one a valve
-  await tx.update(jobs).set({ revision, stale: 1, unweighed: 1, signed: 0 }).where(eq(jobs.id, job.id));
-  return { revision, reader, reading, last, written: now };
+  const said = await phrasesToRead(tx, job);
+  const rows = await tx
+    .select({ tag: entries.tag, body: entries.body, reader: entries.reader })
+    .from(entries)
+    .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
+    .orderBy(asc(entries.n));
+  return {
+    job,
+    reader: name,
+    reading: readOn(nothing, said, tag),
+    last: said.length ? place(said[said.length - 1] as (typeof said)[number]) : "",
+    from: 0,
+    written: rows.map((row) => ({ tag: row.tag, body: row.reader === name ? row.body : "" })),
+  };
 }
 
 /** A job's phrases in the order said, each with its newest correction in place. */
@@ -122,19 +163,21 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
   });
 }
 
-async function writePhrases(tx: Tx, job: JobRow, reader: string, reading: JobReading, from: number): Promise<void> {
-  const rows = eachPhrase(reading, from).map(({ id, reading: one, touched }) => ({
-    phrase: id,
-    site: job.site,
-    job: job.id,
-    reader,
-    entries: JSON.stringify(one.entries),
-    unread: JSON.stringify(one.unread.map(({ text, at }) => ({ text, at }))),
-    ask: JSON.stringify(one.ask.map((ask) => ask.question)),
-    marks: JSON.stringify(one.marks),
-    alerts: JSON.stringify(one.alerts),
-    touched: JSON.stringify(touched),
-  }));
+async function writePhrases(tx: Tx, reread: readonly Reread[]): Promise<void> {
+  const rows = reread.flatMap(({ job, reader, reading, from }) =>
+    eachPhrase(reading, from).map(({ id, reading: one, touched }) => ({
+      phrase: id,
+      site: job.site,
+      job: job.id,
+      reader,
+      entries: JSON.stringify(one.entries),
+      unread: JSON.stringify(one.unread.map(({ text, at }) => ({ text, at }))),
+      ask: JSON.stringify(one.ask.map((ask) => ask.question)),
+      marks: JSON.stringify(one.marks),
+      alerts: JSON.stringify(one.alerts),
+      touched: JSON.stringify(touched),
+    })),
+  );
   for (const some of chunks(rows, 100)) {
     const fresh = (column: string) => sql.raw(`excluded.${column}`);
     await tx
@@ -155,42 +198,46 @@ async function writePhrases(tx: Tx, job: JobRow, reader: string, reading: JobRea
   }
 }
 
-/** Writes the entries that stand from the first that differs; marks every valve that lost some. */
-async function writeStanding(
-  tx: Tx,
-  job: JobRow,
-  reader: string,
-  reading: JobReading,
-  written: Written[],
-): Promise<Written[]> {
-  const { standing } = reading;
-  let same = 0;
-  while (same < standing.length && agree(standing[same], written[same])) same++;
-  if (same < written.length) {
-    const gone = await tx
-      .delete(entries)
-      .where(and(eq(entries.site, job.site), eq(entries.job, job.id), gte(entries.n, same)))
-      .returning({ tag: entries.tag });
-    await markStale(
-      tx,
-      job.site,
-      gone.map((row) => row.tag),
-    );
+/** Writes the entries that stand from the first that differs, job by job; marks every valve that lost some. */
+async function writeStanding(tx: Tx, reread: readonly Reread[]): Promise<Written[][]> {
+  const rows: (typeof entries.$inferInsert)[] = [];
+  const now: Written[][] = [];
+  for (const { job, reader, reading, written } of reread) {
+    const { standing } = reading;
+    let same = 0;
+    while (same < standing.length && agree(standing[same], written[same])) same++;
+    if (same < written.length) {
+      const gone = await tx
+        .delete(entries)
+        .where(and(eq(entries.site, job.site), eq(entries.job, job.id), gte(entries.n, same)))
+        .returning({ tag: entries.tag });
+      await markStale(
+        tx,
+        job.site,
+        gone.map((row) => row.tag),
+      );
+    }
+    const fresh: Written[] = [];
+    standing.slice(same).forEach(({ tag, entry, phrase }, at) => {
+      const body = JSON.stringify(entry);
+      const { id, site, startedAt } = job;
+      rows.push({
+        site,
+        job: id,
+        n: same + at,
+        tag,
+        startedAt,
+        phrase: phrase ?? null,
+        type: entry.type,
+        body,
+        reader,
+      });
+      fresh.push({ tag, body, entry });
+    });
+    now.push([...written.slice(0, same), ...fresh]);
   }
-  const rows = standing.slice(same).map(({ tag, entry, phrase }, at) => ({
-    site: job.site,
-    job: job.id,
-    n: same + at,
-    tag,
-    startedAt: job.startedAt,
-    phrase: phrase ?? null,
-    type: entry.type,
-    body: JSON.stringify(entry),
-    reader,
-  }));
   for (const some of chunks(rows, 100)) await tx.insert(entries).values(some);
-  const now = rows.map(({ tag, body }, at) => ({ tag, body, entry: standing[same + at]?.entry }));
-  return [...written.slice(0, same), ...now];
+  return now;
 }
 
 function agree(standing: Standing | undefined, written: Written | undefined): boolean {

@@ -10,7 +10,7 @@ import { RecentJobs } from "../../server/reading/keep-reading.ts";
 import { READER } from "../../server/reading/version.ts";
 import { weighChanged } from "../../server/review/weigh-changed.ts";
 import { dueWithin } from "../../server/routes/due/store.ts";
-import { deliver } from "../../server/routes/phrases/store.ts";
+import { makeDeliver } from "../../server/routes/phrases/deliver.ts";
 import { reviewPage } from "../../server/routes/review/queue.ts";
 import { phrases } from "./corpus-phrases.ts";
 import { figure } from "./timing.ts";
@@ -33,7 +33,7 @@ export async function lookingUp(): Promise<string[]> {
 }
 
 async function review(store: Store): Promise<string[]> {
-  const recent = new RecentJobs();
+  const deliver = makeDeliver({ store, recent: new RecentJobs() });
   const jobs = Math.ceil(ITEMS / A_JOB) + 200;
   for (let n = 0; n < jobs; n++) {
     const startedAt = new Date(Date.UTC(2026, 0, 1, 0, n * 10)).toISOString();
@@ -45,7 +45,7 @@ async function review(store: Store): Promise<string[]> {
       saidAt: new Date(Date.parse(startedAt) + at * 1000).toISOString(),
       how: "typed",
     }));
-    await deliver({ store, recent }, { jobs: [job], phrases: said }, NOBODY);
+    await deliver({ jobs: [job], phrases: said }, NOBODY);
   }
   const weighing = await ms(() => weighChanged(store));
   const times: number[] = [];

@@ -89,4 +89,5 @@ async function post(address: string, each: number): Promise<number> {
   return (1000 * stored) / (performance.now() - began);
 }
 
-const median = (values: number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+export const median = (values: number[]) =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;

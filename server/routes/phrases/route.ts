@@ -3,7 +3,7 @@ import { deliverySchema, jobSchema, phraseResultSchema, phraseSchema } from "../
 import { may } from "../../access.ts";
 import { Refusal, refusalOf } from "../../errors.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
-import { deliver } from "./store.ts";
+import { makeDeliver } from "./deliver.ts";
 
 const jobResultSchema = z.object({
   id: z.string(),
@@ -32,6 +32,7 @@ const post = createRoute({
 
 export function phraseRoutes(given: Given) {
   const routes = router();
+  const deliver = makeDeliver(given);
   routes.openAPIRegistry.register("Job", jobSchema);
   routes.openAPIRegistry.register("Phrase", phraseSchema);
   routes.openapi(
@@ -42,7 +43,7 @@ export function phraseRoutes(given: Given) {
         // a misspelt key would otherwise be answered 200 and the words be lost
         throw new Refusal(400, 'Send {"jobs": [...], "phrases": [...]}: at least one of the two.');
       }
-      const delivered = await deliver(given, c.req.valid("json"), c.get("who"));
+      const delivered = await deliver(c.req.valid("json"), c.get("who"));
       for (const { status } of delivered.results) given.metrics.count("handsfull_phrases", { became: status });
       return c.json(delivered, 200);
     },

@@ -1,11 +1,10 @@
 import { eq, inArray } from "drizzle-orm";
 import type { Entry, Phrase, PhraseResult } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
-import type { Store } from "../../db/open.ts";
 import { jobs, phrases, readings } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
-import { type JobRow, keepReading, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
+import { type JobRow, keepReadings, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
 import { type JobRead, type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
 
@@ -19,31 +18,42 @@ export interface Delivered {
   jobs: JobResult[];
 }
 
+/** What one request brought, and who sent it. */
+export interface Delivery {
+  sent: { jobs: readonly unknown[]; phrases: readonly unknown[] };
+  who: Who;
+}
+
 /**
- * Keeps what a device sent and answers for each phrase in its place: all in one transaction, each judged by itself.
- * What it answers is on disk.
+ * Keeps what devices sent, several requests with as many statements as one, and answers for each phrase in its place:
+ * all in the open transaction, each judged by itself. What was read is for `recent`, and only after COMMIT: before it,
+ * it might not have happened.
  */
-export async function deliver(
-  given: { store: Store; recent: RecentJobs },
-  sent: { jobs: readonly unknown[]; phrases: readonly unknown[] },
-  who: Who,
-): Promise<Delivered> {
-  const sentJobs = sent.jobs.map(readJob);
-  const sentPhrases = sent.phrases.map(readPhrase);
-  const { answer, read } = await given.store.write(async (tx) => {
-    const jobResults = await keepJobs(tx, sentJobs);
-    const kept = await keepPhrases(tx, sentPhrases, sentJobs, who);
-    const read = new Map<string, Remembered>();
-    for (const [job, added] of kept.added) {
-      if (kept.confirmed.has(job)) continue;
-      read.set(job.id, await keepReading(tx, job, given.recent.get(job.id), added));
-    }
-    for (const job of kept.confirmed) read.set(job.id, await keepReading(tx, job));
-    return { answer: { results: await withReadings(tx, kept.results, read.values()), jobs: jobResults }, read };
-  });
-  // only now: before COMMIT it might not have happened
-  for (const [job, what] of read) given.recent.set(job, what);
-  return answer;
+export async function keepAll(
+  tx: Tx,
+  recent: RecentJobs,
+  deliveries: readonly Delivery[],
+): Promise<{ answers: Delivered[]; read: Map<string, Remembered> }> {
+  const sentJobs = deliveries.flatMap(({ sent }) => sent.jobs.map(readJob));
+  const sentPhrases = deliveries.flatMap(({ sent, who }) => sent.phrases.map((raw) => ({ ...readPhrase(raw), who })));
+  const jobResults = await keepJobs(tx, sentJobs);
+  const kept = await keepPhrases(tx, sentPhrases, sentJobs);
+  const toRead = [...kept.added]
+    .filter(([job]) => !kept.confirmed.has(job))
+    .map(([job, added]) => ({ job, before: recent.get(job.id), added }));
+  const read = await keepReadings(tx, [...toRead, ...[...kept.confirmed].map((job) => ({ job }))]);
+  const results = await withReadings(tx, kept.results, read.values());
+  const answers: Delivered[] = [];
+  let [jobsFrom, phrasesFrom] = [0, 0];
+  for (const { sent } of deliveries) {
+    answers.push({
+      results: results.slice(phrasesFrom, phrasesFrom + sent.phrases.length),
+      jobs: jobResults.slice(jobsFrom, jobsFrom + sent.jobs.length),
+    });
+    jobsFrom += sent.jobs.length;
+    phrasesFrom += sent.phrases.length;
+  }
+  return { answers, read };
 }
 
 async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResult[]> {
@@ -52,6 +62,7 @@ async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResu
     sent.flatMap((one) => (one.ok ? [one.value.id] : [])),
   );
   const results: JobResult[] = [];
+  const fresh: JobRow[] = [];
   for (const one of sent) {
     if (!one.ok) {
       results.push({ id: one.id, status: "refused", problem: one.problem });
@@ -77,10 +88,11 @@ async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResu
       unweighed: 0,
       signed: 0,
     };
-    await tx.insert(jobs).values(row);
+    fresh.push(row);
     known.set(job.id, row);
     results.push({ id: job.id, status: "stored" });
   }
+  if (fresh.length > 0) await tx.insert(jobs).values(fresh);
   return results;
 }
 
@@ -100,16 +112,15 @@ interface KeptPhrases {
 
 async function keepPhrases(
   tx: Tx,
-  sent: readonly Read<PhraseRead>[],
+  sent: readonly (Read<PhraseRead> & { who: Who })[],
   sentJobs: readonly Read<JobRead>[],
-  who: Who,
 ): Promise<KeptPhrases> {
-  const good = sent.flatMap((one) => (one.ok ? [one.value] : []));
+  const good = sent.flatMap((one) => (one.ok ? [{ ...one.value, who: one.who }] : []));
   const owners = await jobsById(
     tx,
     good.map((one) => one.job),
   );
-  const fresh = await insertNew(tx, good, owners, who);
+  const fresh = await insertNew(tx, good, owners);
   const known = await phrasesById(
     tx,
     good.map((one) => one.id).filter((id) => !fresh.has(id)),
@@ -159,9 +170,8 @@ async function raise(tx: Tx, before: number | null, { id, confidence }: PhraseRe
 /** Inserts every phrase whose id is new and whose job is known, the first of each id; returns the ids inserted. */
 async function insertNew(
   tx: Tx,
-  good: readonly PhraseRead[],
+  good: readonly (PhraseRead & { who: Who })[],
   owners: ReadonlyMap<string, JobRow>,
-  who: Who,
 ): Promise<Set<string>> {
   const rows = new Map<string, typeof phrases.$inferInsert>();
   const receivedAt = now().utc;
@@ -172,8 +182,8 @@ async function insertNew(
       id: phrase.id,
       site: job.site,
       job: job.id,
-      device: who.device ?? null,
-      person: who.person ?? null,
+      device: phrase.who.device ?? null,
+      person: phrase.who.person ?? null,
       text: phrase.text,
       saidAt: phrase.moment.utc,
       saidOffset: phrase.moment.offset,

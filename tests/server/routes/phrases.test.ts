@@ -1,7 +1,10 @@
+import { eq } from "drizzle-orm";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { listen, startListening } from "../../../core/index.ts";
+import { phrases as phraseTable } from "../../../server/db/tables.ts";
 import { bench, id, job, phrase } from "../app-under-test.ts";
+import { client, enrolled } from "../enrolled.ts";
 
 describe("POST /api/phrases", () => {
   it("stores jobs and phrases and answers for each phrase in its place", async () => {
@@ -239,5 +242,61 @@ describe("POST /api/phrases", () => {
     const { results } = await ask("POST", "/api/phrases", { phrases: [phrase({ id: id() }, "flipped it"), { id: 5 }] });
     expect(results.map((r: { status: string }) => r.status)).toEqual(["refused", "refused"]);
     expect(results[1].id).toBe("5");
+  });
+});
+
+describe("requests that come together", () => {
+  it("are written as one and answered each for its own, in the order it sent, by who sent it", async () => {
+    const { app, store } = await bench();
+    const people = await Promise.all(
+      Array.from({ length: 12 }, (_, n) => enrolled(store, `Person ${n}`, ["technician"])),
+    );
+    const said = people.map((who, n) => {
+      const one = job({ tag: `LCV-${n}` });
+      const bad = { ...phrase(one, "x", 5), saidAt: "no time" };
+      return { who, one, phrases: [phrase(one, `seat worn ${n}`), bad, phrase(one, "flipped it", 2)] };
+    });
+    const before = store.figures().jobs;
+    const answers = await Promise.all(
+      said.map(async ({ who, one, phrases }) => {
+        const answer = await client(app, { token: who.token }).call("POST", "/api/phrases", { jobs: [one], phrases });
+        return (await answer.json()) as { results: { id: string; status: string; entries: unknown[] }[] };
+      }),
+    );
+    expect(store.figures().jobs - before).toBeLessThan(6);
+    for (const [n, { who, one, phrases }] of said.entries()) {
+      expect(answers[n]?.results.map(({ id, status }) => [id, status])).toEqual([
+        [phrases[0]?.id, "stored"],
+        [phrases[1]?.id, "refused"],
+        [phrases[2]?.id, "stored"],
+      ]);
+      expect(answers[n]?.results[2]?.entries.length).toBe(1);
+      const kept = await store.db.select().from(phraseTable).where(eq(phraseTable.job, one.id));
+      expect(kept.map((row) => row.person)).toEqual([who.person, who.person]);
+    }
+  });
+
+  it("that bring the same phrase store it once, and each is told so", async () => {
+    const { ask } = await bench();
+    const one = job();
+    const said = phrase(one, "seat worn");
+    const other = { ...said, text: "seat good" };
+    const answers = await Promise.all(
+      [said, said, other, said].map((sent) => ask("POST", "/api/phrases", { jobs: [one], phrases: [sent] })),
+    );
+    expect(answers.map(({ results }) => results[0].status)).toEqual(["stored", "known", "refused", "known"]);
+    expect(answers[3].results[0].entries).toEqual(answers[0].results[0].entries);
+    expect((await ask("GET", `/api/jobs/${one.id}`)).phrases).toHaveLength(1);
+  });
+
+  it("that are more than one statement may hold are several, none left out", async () => {
+    const { ask, store } = await bench();
+    const one = job();
+    const sent = Array.from({ length: 6 }, (_, n) =>
+      Array.from({ length: 150 }, (_, k) => phrase(one, `seat worn ${n} ${k}`, n * 150 + k)),
+    );
+    const answers = await Promise.all(sent.map((phrases) => ask("POST", "/api/phrases", { jobs: [one], phrases })));
+    expect(answers.flatMap(({ results }) => results).every(({ status }) => status === "stored")).toBe(true);
+    expect(await store.db.$count(phraseTable)).toBe(900);
   });
 });
