@@ -41,6 +41,7 @@ export function makeApp(given: Given, web?: string) {
   app.use(requestId({ limitLength: 100 }));
   app.use(requestsSeen(given.log, given.metrics));
   app.use(policyOfBytes());
+  app.use("/api/*", notKept());
   app.use(headers());
   app.use(bodies());
   const pressure = makeBackPressure(given.metrics);
@@ -109,6 +110,14 @@ function policyOfBytes(): MiddlewareHandler {
   return async (c, next) => {
     await next();
     if (isBytesPath(c.req.path)) c.res.headers.set("content-security-policy", BYTES_POLICY);
+  };
+}
+
+/** What a call answers is for whoever made it: no cache on the way or in the browser keeps it, where its route does not say how. */
+function notKept(): MiddlewareHandler {
+  return async (c, next) => {
+    await next();
+    if (!c.res.headers.has("cache-control")) c.res.headers.set("cache-control", "no-store");
   };
 }
 

@@ -29,7 +29,7 @@ export function inBrowser(name: string, tests: () => void): void {
 export interface Device {
   context: BrowserContext;
   page: Page;
-  /** what the page complained of: errors, and anything the content policy blocked */
+  /** what the page complained of: errors, anything the content policy blocked, and any other host that it asked */
   complaints: string[];
   /** gives the pages of an address so much room on the disk; to be said before they write anything */
   room(address: string, bytes: number): Promise<void>;
@@ -70,6 +70,12 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {
     if (/Content Security Policy|Refused to/i.test(message.text())) complaints.push(message.text());
+  });
+  // the page's and its workers' alike; what a browser asks by itself is not among them
+  context.on("request", (asked) => {
+    const { protocol, hostname } = new URL(asked.url());
+    if (/^(https?|wss?):$/.test(protocol) && !/^(127\.0\.0\.1|localhost)$/.test(hostname))
+      complaints.push(`asked another host: ${asked.url()}`);
   });
   return {
     context,
