@@ -83,12 +83,19 @@ export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], o
 
 /** Whether a carried part may be trusted: nothing in the clause that the log does not understand. */
 export function clauseIsOurs(scene: Scene, from: number, to: number): boolean {
-  for (let at = Math.max(0, from); at < Math.min(scene.chunks.length, to); at += 1) {
+  const end = Math.min(scene.chunks.length, to);
+  for (let at = Math.max(0, from); at < end; at += 1) {
     const chunk = scene.chunks[at];
-    if (chunk?.talk || (chunk?.unknown && !chunk.used) || /^(?:my|his|your|our|their)$/.test(chunk?.text ?? ""))
-      return false;
+    if (chunk?.talk || /^(?:my|his|your|our|their)$/.test(chunk?.text ?? "")) return false;
+    if (chunk?.unknown && !chunk.used && !pointsBack(scene, at + 1, end)) return false;
   }
   return true;
+}
+
+/** "scale in the cage windows, cleaned it": behind a strange word, "it" is still the part found in the same breath. */
+function pointsBack(scene: Scene, from: number, to: number): boolean {
+  if (!scene.drafts.some((draft) => draft.named) || scene.chunks.some((one) => one.talk)) return false;
+  return scene.chunks.slice(from, to).some((one) => /^(?:it|its|them|em)$/.test(one.text));
 }
 
 /** The parts that a predicate without its own is said of. */

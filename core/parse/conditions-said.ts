@@ -5,7 +5,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
-import { objectAhead } from "./neighbours.ts";
+import { objectAhead, standsBefore } from "./neighbours.ts";
 import { leading, trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { choose } from "./which-condition.ts";
@@ -59,6 +59,7 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
       continue;
     }
     if (said.length > 0 && chunk.senses.work && objectAhead(scene, at)) break;
+    if (said.length > 0 && state.subject && !has(scene.at(at - 1), ROLE.and) && standsBefore(scene, at)) break;
     const condition = tightSaid(chunk)
       ? {
           code: "leaking" as const,

@@ -16,6 +16,9 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   );
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
   let from = at + 1;
+  // "a can of oil", "two boxes of studs": what it comes in
+  const held = heldIn(scene, from);
+  if (held) from = held;
   while (
     /^(?:me|us|up|out|some|more|along|another|a couple more|of|extra)$/.test(scene.at(from)?.text ?? "") &&
     !scene.noun(from)
@@ -28,7 +31,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), ROLE.onList)) && !has(scene.at(more), ROLE.and))
     more += 1;
   const further = objects && has(scene.at(more), ROLE.and) ? scene.nouns(more + 1, "object") : undefined;
-  if (objects && further?.nouns.every((one) => one.part && !one.fresh) && !scene.predicateFollows(further.end)) {
+  if (objects && further?.nouns.every((one) => one.part) && !scene.predicateFollows(further.end)) {
     objects.nouns.push(...further.nouns);
     end = further.end;
   }
@@ -70,4 +73,17 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   state.owed = undefined;
   state.since = end;
   return end;
+}
+
+const HOLDER =
+  /^(?:can|bottle|jug|bucket|pail|quart|gallon|box|bag|roll|stick|coil|length|piece|sheet|pack|packet|case)s?$/;
+
+/** Behind "a can of", "two quarts of": where what is wanted stands; nothing where it comes in nothing. */
+function heldIn(scene: Scene, from: number): number | undefined {
+  let at = from;
+  while (has(scene.at(at), ROLE.det) || scene.at(at)?.number || /^(?:me|us)$/.test(scene.at(at)?.text ?? "")) at += 1;
+  const last = scene.at(at);
+  if (!last || !HOLDER.test(last.text.split(" ").at(-1) ?? "") || !/^of/.test(scene.at(at + 1)?.text ?? ""))
+    return undefined;
+  return at + 2;
 }

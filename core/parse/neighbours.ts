@@ -43,3 +43,30 @@ export const isParticle = (scene: Scene, at: number): boolean => {
     !chunk.senses.unit
   );
 };
+
+/** "scored plug, bent stem, cracked yoke": each condition before its part, to the last. */
+export function listedBefore(scene: Scene, from: number): boolean {
+  let at = from;
+  while (has(scene.at(at), ROLE.and)) at += 1;
+  return isFault(scene, at) && partBehind(scene, at) !== undefined;
+}
+
+/** "stem is bent, scored plug": a condition before a part of which nothing else is said. */
+export function standsBefore(scene: Scene, at: number): boolean {
+  const to = isFault(scene, at) ? partBehind(scene, at) : undefined;
+  if (to === undefined) return false;
+  const next = scene.at(to)?.senses;
+  // "scored plug replaced" may be said of the plug, "scored plug, swapped both" is not
+  const worked = next?.work?.some((one) => !one.with) && !objectAhead(scene, to);
+  return !worked && !(next?.verdict && !next.condition);
+}
+
+const isFault = (scene: Scene, at: number): boolean =>
+  scene.at(at)?.senses.condition?.some((one) => one.form === "is" && one.code !== "ok") ?? false;
+
+/** One past the bare part behind, where nothing is said of it, or it opens a list of such. */
+function partBehind(scene: Scene, at: number): number | undefined {
+  const noun = scene.noun(at + 1);
+  if (!noun?.part || noun.det || noun.from !== at + 1 || noun.fresh) return undefined;
+  return !scene.predicateFollows(noun.to) || listedBefore(scene, noun.to) ? noun.to : undefined;
+}

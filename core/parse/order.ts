@@ -103,7 +103,14 @@ export function order(
     if (test?.entry.type !== "test" || reading?.entry.type !== "reading") continue;
     let joint = Math.min(...reading.chunks) - 1;
     if (scene.at(joint)?.senses.bound) joint -= 1;
-    if (has(scene.at(joint), ROLE.prep) && joint - 1 === endOf(test)) measured.splice(at, 2, reading, test);
+    const tied = has(scene.at(joint), ROLE.prep) && joint - 1 === endOf(test);
+    // "stroke test, fifteen psi, full travel, four seconds": the time a stroke took is the stroke's
+    const timed =
+      test.entry.test === "stroke" &&
+      reading.entry.quantity === "duration" &&
+      joint === endOf(test) &&
+      test.chunks.length > 1;
+    if (tied || timed) measured.splice(at, 2, reading, test);
   }
   const rest = drafts.map((draft, nth) => ({ draft, nth }));
   const valves = rest

@@ -148,7 +148,9 @@ export function settleTests(
     if (!existing) settled.push({ at: rateEnd(measures), test: code, result: null, chunks: [] });
     else if (
       existing.result === "fail" &&
-      existing.chunks.every((at) => /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""))
+      existing.chunks.every(
+        (at) => chunks[at]?.senses.test || /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""),
+      )
     )
       existing.result = null;
   }

@@ -5,6 +5,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
+import { listedBefore, standsBefore } from "./neighbours.ts";
 import type { Named } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 import { saysAgain, verdictFirst } from "./verdict-first.ts";
@@ -88,12 +89,13 @@ export function partOf(
       first?.part &&
       !first.det &&
       end === last.at + 1 &&
-      !scene.predicateFollows(behind.end) &&
+      (!scene.predicateFollows(behind.end) || listedBefore(scene, behind.end)) &&
       (has(scene.at(start - 1), ROLE.det) ||
         has(scene.at(start - 1), ROLE.found) ||
         !subject ||
         has(scene.at(start - 1), ROLE.fresh) ||
-        state.found !== undefined)
+        state.found !== undefined ||
+        (!subject.open && standsBefore(scene, last.at)))
     )
       return { nouns: behind.nouns, named: true, to: behind.end, span: end };
   }
@@ -146,7 +148,9 @@ function prepositionAt(scene: Scene, from: number): number {
     return seen + 1;
   // "a crack running through the yoke"
   if (
-    /^(?:running|going|starting|coming|extending)$/.test(scene.at(at)?.text ?? "") &&
+    /^(?:running|going|starting|coming|extending|packed|caked|baked|lodged|embedded|built up|wedged|jammed|stuck|settled|collected|wrapped)$/.test(
+      scene.at(at)?.text ?? "",
+    ) &&
     has(scene.at(at + 1), ROLE.prep)
   )
     return at + 1;

@@ -122,8 +122,11 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   // "i flip did over": a recogniser's "flipped it"
   if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
-  if (form === "ing") {
+  if (form === "ing" || (form === "noun" && /ing\b/.test(scene.at(at)?.text ?? ""))) {
     if (code === "reused") return "done";
+    // "no bubbles after lapping the seat"
+    if (/^(?:after|since|by|from)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
+    if (form === "noun") return state.owed !== undefined ? "needed" : "done";
     return state.did !== undefined &&
       state.owed === undefined &&
       /^(?:finished|done|got done|did)$/.test(scene.at(state.did)?.text ?? "")

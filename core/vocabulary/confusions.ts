@@ -211,4 +211,9 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(upper|uber|other|supper|uppers|pepper|apper|upward|upon) (diaphragm|housing|diagram)", mean: "upper $2", example: "up her diaphragm" },
   { hear: "(balance|ballots|valance|balanced|ballast|balances|ballot|talents) (diaphragm|diagram)", mean: "balance diaphragm", example: "ballots diaphragm" },
   { hear: "(kit|kid) from", mean: "kit from", example: "order a kid from the shop" },
+  { hear: "(fool|fall|foul|fully|pull|fold)", mean: "full", behind: "strokes stroke stroked stroking goes going", example: "strokes fool" },
+  { hear: "(to|too|tu) (inch|inches)", mean: "two $2", behind: "a its the this is", example: "its a to inch valve" },
+  { hear: "(ate|aid|ade) (inch|inches|foot|inch|pounds|psi|seconds|minutes|bar|bonnet|body|bolts|studs|bubbles|drops|percent)", mean: "eight $2", example: "torqued to ate foot pounds" },
+  { hear: "(for|fore) (inch|inches|foot|pounds|psi|seconds|minutes|bar|bubbles|drops|percent|hundred|thousand|cc)", mean: "four $2", example: "its a for inch valve" },
+  { hear: "(won|wun) (inch|foot|pound|hundred|thousand|bubble|drop|minute|bar|and)", mean: "one $2", example: "travel is won inch" },
 ];
