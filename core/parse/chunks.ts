@@ -137,6 +137,18 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
 /** "seat, plug, cage gasket": a name ends before its last word where that word begins the next part's name. */
 function nameCut(words: readonly string[], at: number, end: number, lexicon: Lexicon) {
   const next = lexicon.longest(words, end - 1);
+  const last = words[end - 1] ?? "";
+  // "pulled the bonnet, gasket's toast": the verb has its object, and what is said is said of the last word
+  const verb = words[at - 1] === "the" ? lexicon.longest(words, at - 2)?.senses.work : undefined;
+  if (
+    next?.senses.part &&
+    last.endsWith("s") &&
+    verb?.some((one) => one.form === "past") &&
+    lexicon.longest(words, end)?.senses.condition
+  ) {
+    const object = lexicon.longest(words.slice(at, end - 1), 0);
+    if (object?.senses.part) return { senses: object.senses, end: end - 1 };
+  }
   if (!next?.senses.part || next.end <= end) return undefined;
   const head = lexicon.longest(words.slice(at, end - 1), 0);
   return head?.senses.part && head.end === end - 1 - at ? { senses: head.senses, end: end - 1 } : undefined;

@@ -96,7 +96,12 @@ function bySound(
       const next = [...kept, one].sort((a, b) => a.from - b.from);
       const meant = readRespelled(words, next, carry, lexicon);
       const gain = sense(meant) - PER_DISTANCE * one.far;
-      if (gain <= (pick?.worth ?? worth) || meant.scene.chunks.some((chunk) => chunk.talk) || !supported(meant, one))
+      if (
+        gain <= (pick?.worth ?? worth) ||
+        meant.scene.chunks.some((chunk) => chunk.talk) ||
+        !supported(meant, one) ||
+        isDeed(meant, one)
+      )
         continue;
       pick = { kept: next, meant, worth: gain };
     }
@@ -139,6 +144,18 @@ function byConfusions(
     !meant.scene.chunks.some((one) => one.talk)
     ? meant
     : heard;
+}
+
+/** "skimmed the seat": an unknown verb with its object is a deed the log has no word for, and no condition that sounds like it. */
+function isDeed({ scene }: Fragment, proposal: Proposal): boolean {
+  const at = scene.chunks.findIndex((one) => one.from >= proposal.from);
+  const chunk = scene.at(at);
+  return (
+    chunk?.senses.condition?.some((one) => one.form === "is") === true &&
+    !has(scene.at(at - 1), ROLE.is) &&
+    has(scene.at(at + 1), ROLE.det) &&
+    scene.noun(at + 1)?.part !== undefined
+  );
 }
 
 /** A word put right must be read together with a trade word that was heard as it is, and never onto a carried part alone. */

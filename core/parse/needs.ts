@@ -28,7 +28,11 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   let end = objects?.end ?? from;
   // "bring me a gasket next trip out, and a breather"
   let more = end;
-  while (more < end + 4 && (scene.isPlain(more) || has(scene.at(more), ROLE.onList)) && !has(scene.at(more), ROLE.and))
+  while (
+    more < end + 4 &&
+    (scene.isPlain(more) || scene.at(more)?.text === "out" || has(scene.at(more), ROLE.onList)) &&
+    !has(scene.at(more), ROLE.and)
+  )
     more += 1;
   const further = objects && has(scene.at(more), ROLE.and) ? scene.nouns(more + 1, "object") : undefined;
   if (objects && further?.nouns.every((one) => one.part) && !scene.predicateFollows(further.end)) {

@@ -15,7 +15,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   const chunk = scene.at(at);
   const options = chunk?.senses.work;
   if (!chunk || !options || chunk.used) return undefined;
-  for (const option of options) {
+  // "swapped it end for end": with its small word the verb says more than without
+  for (const option of options.length > 1 ? [...options].sort(byFullness) : options) {
     const small = option.with ? smallWordAt(scene, at, option.with) : undefined;
     const topsUp = option.code === "filled" && (state.subject?.nouns[0] ?? scene.named[0])?.part === "oil";
     if (option.with && small === undefined && !topsUp) continue;
@@ -40,6 +41,9 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   }
   return undefined;
 }
+
+const byFullness = (one: { with?: string[] }, other: { with?: string[] }) =>
+  Number(other.with !== undefined) - Number(one.with !== undefined);
 
 /** "torqued to thirty" is the reading alone. */
 function measuredTorque(scene: Scene, at: number, code: Work): boolean {

@@ -6,7 +6,7 @@ export const TALK = new Set(
   `sushi skillet tablespoon tablespoons bowling payment payments fee heart pickle pickles mattress homecoming parade pool hearing wine barber haircut blood draft ears wedding funeral movie movies diet pound-cake grocery groceries cash teacher homework daycare insurance mortgage rent landlord plumber electrician mechanic carpet curtains garden lawn tomato tomatoes corn beans rice soup stew gravy sauce pepper ketchup mustard
   truck trucks diesel pickup car tire tires tyre tyres trailer tailgate windshield engine transmission brake brakes clutch radiator tractor mower boat bike motorcycle rig hitch bumper
   wife husband kid kids boy girl son daughter mom momma dad daddy mama brother sister uncle aunt cousin grandma grandpa buddy babe baby honey neighbor family friend girlfriend boyfriend dog dogs cat cow cows horse snake
-  coffee egg eggs biscuit biscuits slices slice bicycle lathe lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts doughnut doughnuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
+  coffee egg eggs biscuit biscuits slices slice bicycle lunch dinner supper breakfast sandwich burger burrito taco pizza donut donuts doughnut doughnuts beer water soda drink drinks eat eating ate sugar cooler jerky chips candy food hungry thirsty gum tobacco cigarette smoke smokes
   game ball football baseball basketball score touchdown coach team playoffs season inning ninth quarterback fish fishing hunting deer golf bass lake gym benched squat
   phone cell text texted called voicemail email radio tv music song movie show news
   weather rain raining snow snowing storm wind windy hot cold sun sunny humid forecast lightning thunder heat heatwave sunburn
@@ -30,4 +30,4 @@ export const TALK = new Set(
 );
 
 /** Tools and what stands about: named in passing, they neither help nor hinder. */
-export const TOOLS = new Set("wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));
+export const TOOLS = new Set("lathe wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));
