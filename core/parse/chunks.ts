@@ -71,7 +71,7 @@ export function chunk(words: readonly string[], lexicon: Lexicon): Chunk[] {
 function isLikened(before: readonly Chunk[], one: Chunk): boolean {
   if (!one.talk && !one.unknown) return false;
   const [as, article] = before.slice(-2);
-  return as?.text === "as" && /^(?:a|an|the)$/.test(article?.text ?? "") && before.length > 2;
+  return as?.text === "as" && /^(?:a|an|the|my|his|your|that|an old)$/.test(article?.text ?? "") && before.length > 2;
 }
 
 function make(words: readonly string[], from: number, to: number, is: Partial<Chunk>): Chunk {

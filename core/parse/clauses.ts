@@ -7,6 +7,7 @@ import { type ClauseState, endClause, newState, renew, reset } from "./clause-st
 import { tightSaid } from "./conditions-said.ts";
 import { copyOnto } from "./copying.ts";
 import { readFindings } from "./findings.ts";
+import { readImmovable } from "./immovable.ts";
 import { readLeaving } from "./leaving.ts";
 import { readNeed } from "./needs.ts";
 import { readPlacing } from "./placing.ts";
@@ -66,6 +67,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (slipped) return slipped;
   const again = has(chunk, ROLE.again) ? copyOnto(scene, state, at) : undefined;
   if (again) return again;
+  const immovable = readImmovable(scene, state, at);
+  if (immovable) return immovable;
   const leaving = readLeaving(scene, state, at);
   if (leaving) return leaving;
   const need = readNeed(scene, state, at);
@@ -130,6 +133,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
     if (/^(?:had to|went ahead and|already|just|ended up|wound up|did|i did|went on and|managed to)$/.test(chunk.text))
       state.owed = undefined;
   }
+  // "yeah no, the packing is fine": the no is not the packing's
+  if (chunk.text === "no" && /^(?:the|that|this|its|thats)$/.test(scene.chunks[at + 1]?.text ?? "")) return at + 1;
   if (has(chunk, ROLE.not) || (has(chunk, ROLE.declined) && !has(chunk, ROLE.owed))) {
     if (saidBefore && state.subject && !state.subject.open) state.found = undefined;
     state.not = at;

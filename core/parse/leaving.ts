@@ -2,11 +2,14 @@
 
 import type { Status } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { has } from "./chunks.ts";
+import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, reset, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
+
+/** What stands off the valve while it is worked on. */
+const LIFTED = /^(?:bonnet|actuator|housing|upper_housing|lower_housing|yoke|positioner|packing_nut)$/;
 
 /** "leaving it for now" leaves a replacement undone; "going back in" and "ran it again" reuse the part. */
 export function readLeaving(scene: Scene, state: ClauseState, at: number): number | undefined {
@@ -20,13 +23,27 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     settleSubject(scene, state, state.subject.nouns, false);
     return at + 2;
   }
+  // "bonnet's off"
+  const next = scene.at(at + 1);
+  if (
+    chunk.text === "off" &&
+    state.subject?.open &&
+    state.subject.nouns.every((one) => LIFTED.test(one.part ?? "")) &&
+    (!next || has(next, ROLE.and) || has(next, ROLE.but) || next.text === "now" || scene.noun(at + 1))
+  ) {
+    for (const one of state.subject.nouns) emitWork(scene, state, "removed", "done", one, [one.from, at + 1], "is_off");
+    settleSubject(scene, state, state.subject.nouns, false);
+    return at + 1;
+  }
   if (!reuse && !has(chunk, ROLE.leave)) {
     // "left the old gasket in"
     if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);
     return undefined;
   }
   const nouns = state.subject
-    ? state.subject.nouns
+    ? state.subject.nouns.length === 1 && /\bit\b/.test(chunk.text)
+      ? pronoun(scene, state, "it")
+      : state.subject.nouns
     : pronoun(scene, state, /\b(?:them|em|those|both)\b/.test(chunk.text) ? "them" : "it");
   if (!clauseIsOurs(scene, state.since, at + 1)) return undefined;
   if (
@@ -36,6 +53,9 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     !/\b(?:it|them|em|her|ones?|old|original)\b/.test(chunk.text)
   )
     return undefined;
+  // "put it back on"
+  const on = reuse && /\bback$/.test(chunk.text) && next?.text === "on" && !scene.noun(at + 2);
+  const end = on ? at + 2 : at + 1;
   const denied = state.not === at - 1;
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
@@ -43,16 +63,31 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     emitWork(
       scene,
       state,
-      reuse ? "reused" : "replaced",
+      on ? "installed" : reuse ? "reused" : "replaced",
       status,
       { part: one.part, place: one.place, count: (one as Noun).both ? 2 : undefined },
-      [at, at + 1],
-      reuse ? "reused" : "left",
+      [at, end],
+      on ? "placed_installed" : reuse ? "reused" : "left",
     );
   if (state.subject) state.subject.open = false;
   reset(state);
-  state.since = at + 1;
-  return at + 1;
+  state.since = end;
+  return end;
+}
+
+/** "left the lock nut off": it is not there. */
+function readLeftOff(scene: Scene, state: ClauseState, at: number, nouns: Noun[], end: number): number {
+  if (state.elsewhere === undefined)
+    for (const one of nouns)
+      scene.drafts.push({
+        entry: { type: "finding", condition: "missing", part: one.part, ...(one.place ? { place: one.place } : {}) },
+        chunks: range(at, end),
+        rule: "left_off",
+        named: true,
+      });
+  scene.use(...range(at, end));
+  settleSubject(scene, state, nouns, false);
+  return end;
 }
 
 /** "left the old gasket in" reuses it, "left the gasket alone" leaves its replacement undone. */
@@ -61,6 +96,8 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   if (!objects) return undefined;
   const old = objects.nouns.some((one) => one.old);
   const next = scene.at(objects.end);
+  if (scene.at(at)?.text === "left" && /^(?:off|out)$/.test(next?.text ?? "") && objects.nouns.every((one) => one.part))
+    return readLeftOff(scene, state, at, objects.nouns, objects.end + 1);
   const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text);
   if (!old && !stays) return undefined;
   for (const one of objects.nouns)

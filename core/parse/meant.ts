@@ -41,7 +41,32 @@ function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): F
   for (const one of first.scene.chunks) if (!one.used && one.unknown) unread.fill(true, one.from, one.to);
   const taken = first.respelled ?? [];
   const places = soundAlikes(words, unread, lexicon).filter((choices) => choices.some((one) => !overlaps(one, taken)));
-  return places.length > 0 ? bySound(first, words, places, carry, lexicon) : first;
+  if (places.length === 0) return first;
+  const sounded = bySound(first, words, places, carry, lexicon);
+  return sounded === first ? first : withLeftOver(sounded, words, confused, carry, lexicon);
+}
+
+/** "seat wring is warn": once the ring is heard as one, what is said of it makes sense as well. */
+function withLeftOver(
+  sounded: Fragment,
+  words: readonly string[],
+  confused: readonly Proposal[],
+  carry: Carry,
+  lexicon: Lexicon,
+): Fragment {
+  let best = sounded;
+  for (const one of confused) {
+    const taken = best.respelled ?? [];
+    if (overlaps(one, taken)) continue;
+    const meant = readRespelled(
+      words,
+      [...taken, one].sort((a, b) => a.from - b.from),
+      carry,
+      lexicon,
+    );
+    if (sense(meant) > sense(best) && !meant.scene.chunks.some((chunk) => chunk.talk)) best = meant;
+  }
+  return best;
 }
 
 /** Every word that could mean something was made something of: there is nothing to put right. */

@@ -18,7 +18,14 @@ export function nounOf(
   if (quantity === "temperature") {
     // "the oil temperature": the part stands right before the word
     const word = scene.chunks.findIndex((one, at) => at >= low && at < high && one.senses.quantity === "temperature");
-    return word > 0 && scene.chunks[word - 1]?.senses.part ? nounEndingAt(scene, word - 1) : undefined;
+    if (word > 0) return scene.chunks[word - 1]?.senses.part ? nounEndingAt(scene, word - 1) : undefined;
+    // "body's at a hundred and eighty degrees"
+    const part = scene.chunks.findLastIndex(
+      (one, at) => at >= low && at < measure.from && one.senses.part !== undefined,
+    );
+    return part >= 0 && measure.from - part <= 3 && scene.chunks[part]?.senses.part !== "valve"
+      ? nounEndingAt(scene, part)
+      : undefined;
   }
   if (isPressureWord(quantity) || quantity === "duration" || quantity === "percent_open" || quantity === "travel")
     return undefined;
@@ -54,7 +61,8 @@ export function nounOf(
         quantity === "torque" &&
         noun?.part &&
         !/bolting|nut|screw|threads|connector/.test(noun.part) &&
-        (handled?.senses.work || handled?.senses.placing)
+        ((handled?.senses.work && handled.senses.quantity !== "torque" && !/^tighten/.test(handled.text)) ||
+          handled?.senses.placing)
       )
         return undefined;
       return noun;

@@ -3,6 +3,7 @@
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { wordTable } from "../vocabulary/notation.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
@@ -61,11 +62,14 @@ export function findMeasures(scene: Scene): Measure[] {
 }
 
 /** "inch and a half", "an inch": the one is not said. */
-export const INCH = /^(?:an )?inch$/;
+export const INCH = /^(?:an |full )?inch$/;
 
 /** "inch and a half". */
 function inchAndHalf(scene: Scene, at: number): Measure | undefined {
   const [inch, and, fraction] = scene.chunks.slice(at, at + 3);
+  // "a full inch of travel"
+  if (inch?.text === "full" && and?.senses.unit === "in" && /^inch/.test(and.text))
+    return { from: at, to: at + 2, value: 1, unit: "in" };
   if (
     !inch ||
     !INCH.test(inch.text) ||
@@ -90,6 +94,8 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   if (!unit) return undefined;
   const text = chunks[unitAt]?.text ?? "";
   const after = chunks[unitAt + 1];
+  // "one eighty F", but "two F C V" begins a tag
+  if (text === "f" && (number.value < 20 || after?.text.length === 1)) return undefined;
   if (text === "in" && (chunks[at - 1]?.senses.placing || chunks[at - 1]?.senses.work)) return undefined;
   // "put four in", "got 3 in there": a unit only where it is written as one
   if (
@@ -114,7 +120,16 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
       unit: "in",
     };
   if (text === "percent" && chunks[end]?.text === "open") end += 1;
-  return { from: at, to: end, value: number.value + half, upper: number.upper, unit };
+  const of = /\bof (supply|signal)$/.exec(text)?.[1];
+  const quantity = of && (`${of}_pressure` as Quantity);
+  return {
+    from: at,
+    to: end,
+    value: number.value + half,
+    upper: number.upper,
+    unit,
+    ...(quantity ? { quantity } : {}),
+  };
 }
 
 /** The unit of a bare number behind a word for what it is of; none where the word does not settle it. */
@@ -134,7 +149,7 @@ function bare(scene: Scene, at: number): Measure | undefined {
   if (
     next &&
     (next.senses.part ||
-      next.senses.unit ||
+      (next.senses.unit && !(next.text === "in" && has(chunks[at + 2], ROLE.det))) ||
       (has(next, ROLE.prep) && next.text.startsWith("of")) ||
       has(next, ROLE.one) ||
       has(next, ROLE.fresh))
@@ -144,8 +159,12 @@ function bare(scene: Scene, at: number): Measure | undefined {
   if ((next?.unknown && !next.text.endsWith("ed")) || scene.noun(at)?.part) return undefined;
   let sawJoint = false;
   let sawSet = false;
+  const alike = torqueAgain(scene, at);
+  if (alike) return alike;
   const raised = raisedTo(scene, at);
   if (raised) return raised;
+  const told = saidBehind(scene, at);
+  if (told) return told;
   for (let back = at - 1; back >= 0 && back >= at - 7; back -= 1) {
     const chunk = chunks[back];
     if (!chunk) break;
@@ -155,7 +174,8 @@ function bare(scene: Scene, at: number): Measure | undefined {
       continue;
     }
     const spoken =
-      chunk.senses.quantity ?? (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
+      (chunk.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk.senses.quantity) ??
+      (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
     const unit = spoken && unitOfBare(spoken);
     const lead = chunks.findIndex((one, index) => index > back && index < at && /^check/.test(one.text));
     if (unit)
@@ -166,13 +186,23 @@ function bare(scene: Scene, at: number): Measure | undefined {
         upper: number.upper,
         unit,
         quantity: spoken,
-        lead: lead < 0 ? undefined : lead,
+        lead: lead < 0 ? (chunk.senses.part === "gauge" ? back : undefined) : lead,
       };
     if (sawJoint && tightens(chunk))
       return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
     if (/^set/.test(chunk.text)) sawSet = true;
     if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
     const part = chunk.senses.part;
+    // "tightened the stem connector to forty"
+    let verb = back - 1;
+    while (has(chunks[verb], ROLE.det)) verb -= 1;
+    if (
+      part &&
+      chunks[at - 1]?.text === "to" &&
+      chunks[verb] &&
+      (tightens(chunks[verb] as Chunk) || chunks[verb]?.senses.quantity === "torque")
+    )
+      return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
     if (part && BOLTED.test(part))
       return sawJoint || isTorqueVerb(chunks, back)
         ? { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" }
@@ -188,6 +218,46 @@ function bare(scene: Scene, at: number): Measure | undefined {
       has(chunk, ROLE.has);
     if (!passable) return undefined;
   }
+  return undefined;
+}
+
+/** "forty two foot pounds on the body bolts, thirty on the bonnet": the same unit once more. */
+function torqueAgain(scene: Scene, at: number): Measure | undefined {
+  const number = scene.chunks[at]?.number;
+  if (!number || !/^on/.test(scene.chunks[at + 1]?.text ?? "") || !scene.noun(at + 2)?.part) return undefined;
+  const unit = scene.chunks.slice(0, at).findLast((one) => TORQUES.has(one.senses.unit ?? ""))?.senses.unit;
+  if (!unit) return undefined;
+  return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: unit as Unit, quantity: "torque" };
+}
+
+/** "six hundred upstream", "three to fifteen signal": what it is stands right behind, and no other number behind that. */
+function saidBehind(scene: Scene, at: number): Measure | undefined {
+  const [number, word, next] = scene.chunks.slice(at, at + 3);
+  const quantity = word?.senses.quantity;
+  if (!number?.number || !quantity || next?.number || has(next, ROLE.is) || has(next, ROLE.prep)) return undefined;
+  const before = scene.chunks[at - 1]?.senses.quantity;
+  if (before && isPressureWord(before) && isPressureWord(quantity)) return undefined;
+  if (isPressureWord(quantity) && quantity !== "pressure" && number.number.value >= 2)
+    return {
+      from: at,
+      to: at + 1,
+      value: number.number.value,
+      upper: number.number.upper,
+      unit: "psi",
+      quantity,
+      lead: at + 1,
+    };
+  // "seven eighths travel"
+  if (quantity === "travel" && number.number.fraction)
+    return {
+      from: at,
+      to: at + 1,
+      value: number.number.value,
+      upper: number.number.upper,
+      unit: "in",
+      quantity,
+      lead: at + 1,
+    };
   return undefined;
 }
 
@@ -253,6 +323,17 @@ function pressedTo(scene: Scene, at: number): Measure | undefined {
     has(chunks[at + 2], ROLE.it)
   )
     return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  // "holding two hundred"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 10 &&
+    /^(?:holding|held|holds)$/.test(chunks[at - 1]?.text ?? "") &&
+    !chunks[at + 1]?.unknown &&
+    !chunks[at + 1]?.talk &&
+    !scene.noun(at)?.part
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
   if (!number || number.fraction || number.value < 1 || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? ""))
     return undefined;
   const measure: Measure = { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
@@ -274,6 +355,22 @@ function pressedTo(scene: Scene, at: number): Measure | undefined {
   while (has(chunks[next], ROLE.it) || has(chunks[next], ROLE.is) || chunks[next]?.text === "and") next += 1;
   return verdictAt(next) ? measure : undefined;
 }
+
+/** "the supply gauge says thirty five": the gauge tells what it measures. */
+export function gaugeOf(text: string): Quantity | undefined {
+  const of = /^(?:the )?(supply|signal|upstream|downstream|inlet|outlet|output)\b/.exec(text)?.[1];
+  return of === undefined ? undefined : GAUGES[of];
+}
+
+const GAUGES: Record<string, Quantity> = wordTable({
+  supply: "supply_pressure",
+  signal: "signal_pressure",
+  output: "signal_pressure",
+  upstream: "upstream_pressure",
+  inlet: "upstream_pressure",
+  downstream: "downstream_pressure",
+  outlet: "downstream_pressure",
+});
 
 const TESTED = /^(?:test|tests|tested|testing|retested|pressure tested)$/;
 const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;

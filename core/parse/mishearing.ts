@@ -37,9 +37,10 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
   for (let at = 0; at < words.length; ) {
     const opens = lexicon.opens.get(words[at] as string) ?? 0;
     const hit = opens & OPENS.confusion ? bestRow(rows, words, singulars, at, previous) : undefined;
-    if (hit && changes(hit, words) && changes(hit, singulars)) found.push(hit);
-    previous = hit ? (hit.mean.at(-1) as string) : (words[at] as string);
-    at = hit ? hit.to : at + 1;
+    const taken = hit && changes(hit, words) && changes(hit, singulars) ? hit : undefined;
+    if (taken) found.push(taken);
+    previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
+    at = taken ? taken.to : at + 1;
   }
   return found;
 }

@@ -4,6 +4,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
+import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
 
 /** Step 5c: a part to order or bring. */
@@ -47,6 +48,11 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   let wanted: Named[];
   if (objects) wanted = objects.nouns;
   else {
+    // "a gauge and a regulator, put them on the list"
+    if (listed && has(scene.at(from), ROLE.it) && /^(?:them|em|those|both|these)/.test(scene.at(from)?.text ?? "")) {
+      const them = pronoun(scene, state, scene.at(from)?.text ?? "");
+      if (them.length > 1) return logNeeds(scene, state, at, end, them);
+    }
     const count = scene.countAt(from);
     const one =
       has(scene.at(from), ROLE.one) ||
@@ -62,6 +68,11 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     end = from + (has(scene.at(from), ROLE.fresh) ? 2 : 1);
   }
   if (wanted.some((one) => !one.part) || state.not !== undefined || state.elsewhere !== undefined) return undefined;
+  return logNeeds(scene, state, at, end, wanted);
+}
+
+/** Leaves what is wanted; the index to go on from. */
+function logNeeds(scene: Scene, state: ClauseState, at: number, end: number, wanted: readonly Named[]): number {
   for (const one of wanted) {
     if (!one.part) continue;
     const count = one.count ?? (one.both ? 2 : undefined);

@@ -18,6 +18,9 @@ export function talkBehind(scene: Scene, to: number): boolean {
       return [1, 2, 3].some(
         (back) => at - back >= to && (has(scene.at(at - back), ROLE.prep) || has(scene.at(at - back), ROLE.det)),
       );
+    // "plugs for the chevy": whatever it is for, it is none of the valve's
+    if (chunk.unknown && at - 2 >= to && scene.at(at - 2)?.text === "for" && has(scene.at(at - 1), ROLE.det))
+      return true;
     if (/^(?:good|old|bad|new|nice|big|little)$/.test(chunk.text)) continue;
     if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
   }
@@ -68,5 +71,7 @@ const isFault = (scene: Scene, at: number): boolean =>
 function partBehind(scene: Scene, at: number): number | undefined {
   const noun = scene.noun(at + 1);
   if (!noun?.part || noun.det || noun.from !== at + 1 || noun.fresh) return undefined;
-  return !scene.predicateFollows(noun.to) || listedBefore(scene, noun.to) ? noun.to : undefined;
+  // "bent stem, that's the whole story"
+  const told = has(scene.at(noun.to), ROLE.it);
+  return told || !scene.predicateFollows(noun.to) || listedBefore(scene, noun.to) ? noun.to : undefined;
 }

@@ -150,8 +150,11 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     }
     if (has(chunk, ROLE.fresh)) noun.fresh = true;
     else if (has(chunk, ROLE.old) && chunk.text !== "same") noun.old = true;
-    else if (/^both(?: of the| of them)?$/.test(chunk.text)) noun.both = true;
-    else if (noun.count !== undefined && countsThem(chunks, at)) {
+    else if (/^both(?: of the| of them)?$/.test(chunk.text)) {
+      // "replaced both, two nuts also"
+      if (chunks[at + 1]?.number) return undefined;
+      noun.both = true;
+    } else if (noun.count !== undefined && countsThem(chunks, at)) {
       noun.one = true;
       return endAt(at);
     } else if (chunk.text === "them" && noun.count !== undefined) continue;
@@ -211,6 +214,13 @@ function isSeason(chunks: readonly Chunk[], index: number): boolean {
 }
 
 function isVerbHere(chunks: readonly Chunk[], index: number): boolean {
+  // "wants us to plug the holes"
+  if (
+    /^(?:plug|seat|pack|nut)$/.test(chunks[index]?.text ?? "") &&
+    chunks[index - 1]?.text === "to" &&
+    has(chunks[index + 1], ROLE.det)
+  )
+    return true;
   if (!chunks[index]?.senses.work?.some((one) => one.form === "base")) return false;
   const next = chunks[index + 1];
   return (has(next, ROLE.det) || has(next, ROLE.it)) && !has(chunks[index - 1], ROLE.det);

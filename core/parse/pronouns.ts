@@ -9,6 +9,10 @@ export function pronoun(scene: Scene, state: ClauseState, text: string): Named[]
   const current: Named[] = state.subject ? state.subject.nouns : scene.named;
   const both = /both|two|pair/.test(text);
   const many = both || /^(?:them|em|those|these|they|all)/.test(text);
+  // "cross threaded, so I chased the threads and put it back on": one thing, and no threads
+  const singular =
+    current.at(-1)?.part === "threads" ? scene.recent.findLast((one) => one.part && one.part !== "threads") : undefined;
+  if (!many && singular) return [bare(singular)];
   if (!many) return current.length > 0 ? current.slice(-1).map(bare) : [bare({ part: undefined })];
   const here = scene.namedHere.filter((one) => one.part !== undefined);
   const lastHere = here.at(-1);

@@ -5,7 +5,17 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { nounOf } from "./measured-part.ts";
-import { BOLTED, INCH, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measures.ts";
+import {
+  BOLTED,
+  gaugeOf,
+  INCH,
+  isPressure,
+  isPressureWord,
+  type Measure,
+  PRESSURES,
+  RATES,
+  TORQUES,
+} from "./measures.ts";
 import type { Scene } from "./scene.ts";
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
@@ -115,7 +125,14 @@ function nearestQuantity(
   const offer = (at: number, far: number) => {
     const chunk = scene.chunks[at];
     // "the supply gauge says thirty five": the gauge tells what it measures
-    const quantity = chunk?.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk?.senses.quantity;
+    // "regulator set at thirty five psi"
+    if (chunk?.senses.part === "regulator" && at < measure.from && setTo(scene, at, measure.from)) {
+      if (fits(measure, "supply_pressure") && (!best || far < best.far))
+        best = { quantity: "supply_pressure", at, far };
+      return;
+    }
+    const quantity =
+      chunk?.senses.part === "gauge" ? gaugeOf(chunk.text) : (chunk?.senses.quantity ?? sideOf(scene, at));
     if (!quantity || claimed.has(at) || !fits(measure, quantity)) return;
     if (!best || far < best.far) best = { quantity, at, far };
   };
@@ -132,13 +149,40 @@ function nearestQuantity(
     // what is said behind a number belongs to it only when it follows at once
     const loose =
       at > measure.to && !has(scene.chunks[at - 1], ROLE.prep) && !has(scene.chunks[at - 1], ROLE.det) ? 2 : 0;
-    offer(at, (vague(chunk) ? far + 5 : far) + loose);
+    // "signal is nine pounds, supply is thirty five": what has a number of its own behind it begins anew
+    const anew = chunk?.senses.quantity && opensOwn(scene, at) ? 4 : 0;
+    offer(at, (vague(chunk) ? far + 5 : far) + loose + anew);
   }
   return best;
 }
 
-const gaugeOf = (text: string): Quantity | undefined =>
-  text.startsWith("supply") ? "supply_pressure" : text.startsWith("signal") ? "signal_pressure" : undefined;
+/** "set at", "is at", "turned up to": between a regulator and what it gives. */
+function setTo(scene: Scene, from: number, to: number): boolean {
+  const between = scene.chunks
+    .slice(from + 1, to)
+    .map((one) => one.text)
+    .join(" ");
+  return /^(?:is |was |s )?(?:set|adjusted|turned|reset|running|sitting|backed|cranked|dialed|down|up|at|to|about|back| )+$/.test(
+    between,
+  );
+}
+
+/** "supply is at thirty five": a quantity that leads up to a number. */
+function opensOwn(scene: Scene, at: number): boolean {
+  let next = at + 1;
+  while (has(scene.chunks[next], ROLE.is) || scene.chunks[next]?.text === "at" || scene.chunks[next]?.senses.bound)
+    next += 1;
+  return scene.chunks[next]?.number !== undefined && !scene.chunks[next + 2]?.senses.quantity;
+}
+
+/** "inlet's at four fifty": a side of the valve, where a pressure is said of it. */
+function sideOf(scene: Scene, at: number): Quantity | undefined {
+  const side = scene.chunks[at];
+  const next = scene.chunks[at + 1];
+  if (!/^(?:inlet|outlet)s?$/.test(side?.text ?? "")) return undefined;
+  if (!(next?.number || next?.text === "at" || has(next, ROLE.is))) return undefined;
+  return side?.text.startsWith("in") ? "upstream_pressure" : "downstream_pressure";
+}
 
 /** "measures", "long": what they are the length of may be said more exactly. */
 const vague = (chunk: Scene["chunks"][number] | undefined) =>
@@ -178,7 +222,8 @@ function quantityOf(
     if (test === "seat_leak") return "upstream_pressure";
     if (test === "stroke") return "signal_pressure";
     if (test === "actuator") return "signal_pressure";
-    if (actuatorNear(scene, low, high)) return "signal_pressure";
+    if (actuatorNear(scene, low, high) || movesAt(scene, measure)) return "signal_pressure";
+    if (underSeat(scene, measure)) return "upstream_pressure";
     // bare "pounds" need something of the trade beside them: weights and money are said in pounds too
     return word === "pressure" || isPressure(unit) || test || word || onIt(scene, measure) ? "pressure" : undefined;
   }
@@ -190,15 +235,37 @@ function quantityOf(
     return nounOf(scene, measure, "length", low, high) ? "length" : undefined;
   }
   if (unit === "degF" || unit === "degC") return "temperature";
-  if (unit === "degree") return word === "temperature" ? "temperature" : undefined;
+  if (unit === "degree") return word === "temperature" || isRunningAt(scene, measure, low) ? "temperature" : undefined;
   if (unit === "s" || unit === "min") {
-    if (word === "duration") return "duration";
+    if (word === "duration" || strokesIn(scene, measure)) return "duration";
     const test = testAt(measure.from);
     return test ? "duration" : undefined;
   }
   if (unit === "%") return talkFree(scene, low, high) ? "percent_open" : undefined;
   return undefined;
 }
+
+/** "body's at a hundred and eighty degrees": a part at so many degrees is that warm; turned so far, it has no "at". */
+function isRunningAt(scene: Scene, measure: Measure, low: number): boolean {
+  let at = measure.from - 1;
+  if (scene.chunks[at]?.senses.bound) at -= 1;
+  if (!/^(?:at|running|running at|sitting at)$/.test(scene.chunks[at]?.text ?? "")) return false;
+  for (let back = at - 1; back >= low; back -= 1)
+    if (scene.chunks[back]?.senses.part || /^(?:process|fluid|line|flow)$/.test(scene.chunks[back]?.text ?? ""))
+      return true;
+  return false;
+}
+
+/** "opens in four seconds": how long it took. */
+export const strokesIn = (scene: Scene, measure: Measure): boolean => {
+  const at = scene.chunks[measure.from - 1]?.senses.bound ? measure.from - 2 : measure.from - 1;
+  return (
+    /^(?:in|within)$/.test(scene.chunks[at]?.text ?? "") &&
+    /^(?:opens|closes|shuts|opened|closed|strokes|stroked|strokes open|strokes closed|cycles|open|close)$/.test(
+      scene.chunks[at - 1]?.text ?? "",
+    )
+  );
+};
 
 function talkFree(scene: Scene, low: number, high: number): boolean {
   for (let at = low; at < high; at += 1) if (scene.chunks[at]?.talk || scene.chunks[at]?.unknown) return false;
@@ -209,6 +276,7 @@ function talkFree(scene: Scene, low: number, high: number): boolean {
 function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
   const text = scene.chunks[measure.to - 1]?.text ?? "";
+  if (scene.chunks[measure.from]?.text.startsWith("full")) return false;
   if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
@@ -232,11 +300,48 @@ function actuatorNear(scene: Scene, low: number, high: number): boolean {
   return false;
 }
 
+/** "cracks open at four psi", "starts moving at five pounds": the signal at which it moves. */
+function movesAt(scene: Scene, measure: Measure): boolean {
+  let at = measure.from - 1;
+  if (scene.chunks[at]?.senses.bound) at -= 1;
+  // "takes twenty pounds to get it moving"
+  if (/^(?:takes|took|taking|needs|needed|need)$/.test(scene.chunks[at]?.text ?? ""))
+    return /^to (?:get (?:it|her) (?:moving|to move|off|open|going)|open|move|crack|lift|start|stroke|unseat|budge)/.test(
+      scene.chunks
+        .slice(measure.to, measure.to + 4)
+        .map((one) => one.text)
+        .join(" "),
+    );
+  if (!/^(?:at|by|till|until|around|with)$/.test(scene.chunks[at]?.text ?? "")) return false;
+  return MOVES.test(
+    scene.chunks
+      .slice(Math.max(0, at - 3), at)
+      .map((one) => one.text)
+      .join(" "),
+  );
+}
+
+const MOVES =
+  /\b(?:opens|open|opened|closes|closed|shuts|lifts|lifted|lifting|starts moving|starts to move|started moving|started to move|begins to move|cracks|seats|off (?:the|its) seat|off seat)$/;
+
+/** "fifty psi under the seat". */
+const underSeat = (scene: Scene, measure: Measure): boolean =>
+  /^(?:under|below|behind)/.test(scene.chunks[measure.to]?.text ?? "") &&
+  /^(?:seat|plug)$/.test(scene.noun(measure.to + 1)?.part ?? "");
+
+/** "on the line", "on the header". */
+const onLine = (scene: Scene, from: number): boolean =>
+  /^(?:line|header|separator|system)$/.test(
+    scene.chunks[has(scene.chunks[from], ROLE.det) ? from + 1 : from]?.text ?? "",
+  );
+
 const onIt = (scene: Scene, measure: Measure) => {
   const next = scene.chunks[measure.to];
   return (
     has(next, ROLE.prep) &&
     /^(?:on|behind|to)/.test(next?.text ?? "") &&
-    (has(scene.chunks[measure.to + 1], ROLE.it) || scene.chunks[measure.to + 1]?.senses.part !== undefined)
+    (has(scene.chunks[measure.to + 1], ROLE.it) ||
+      onLine(scene, measure.to + 1) ||
+      scene.chunks[measure.to + 1]?.senses.part !== undefined)
   );
 };

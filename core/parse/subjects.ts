@@ -90,7 +90,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     const wanted = has(after, ROLE.owed) || after?.text === "needed";
     // "the new packing is in" was put in; "the new seat is worn" tells nothing of when
     const placedIn = has(after, ROLE.is) && !scene.at(end + 1)?.senses.condition && !scene.at(end + 1)?.senses.severity;
-    if (!scene.predicateFollows(end) || placedIn || owed) {
+    // "new spring in the actuator, strokes full": the whole valve strokes
+    if (!scene.predicateFollows(end) || placedIn || owed || after?.senses.outcome) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);
       for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
@@ -152,7 +153,9 @@ function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number):
     /^(?:in|in the|at|under|behind|by|near|around|inside)$/.test(before?.text ?? "");
   if (!subject.open && !behind) return undefined;
   if (subject.open && (subject.nouns.at(-1)?.to !== noun.from - 1 || !scene.predicateFollows(end))) return undefined;
-  if (!subject.open && scene.predicateFollows(end)) return undefined;
+  // "cracked at the vent hole, needs replacing": what is owed is owed to what was cracked
+  const owed = /^at/.test(before?.text ?? "") && has(scene.at(end), ROLE.owed);
+  if (!subject.open && scene.predicateFollows(end) && !owed) return undefined;
   return end;
 }
 
@@ -166,6 +169,8 @@ function pastFitting(scene: Scene, from: number): number {
   const chunk = scene.at(at);
   if (at === from && /^(?:in|on|put in|installed|fitted)$/.test(chunk?.text ?? "")) return at + 1;
   if (chunk?.senses.work?.some((one) => one.code === "installed")) return at + 1;
+  // "need a new gauge, put it on the list": what is put is something else
+  if (chunk?.senses.placing && (has(scene.at(at + 1), ROLE.it) || has(scene.at(at + 1), ROLE.det))) return from;
   if (chunk?.senses.placing) return /^(?:in|on|back in)$/.test(scene.at(at + 1)?.text ?? "") ? at + 2 : at + 1;
   return from;
 }

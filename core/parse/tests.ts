@@ -5,6 +5,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measures.ts";
+import { strokesIn } from "./quantities.ts";
 import type { Scene } from "./scene.ts";
 
 /** Step 4b: tests and how they went. */
@@ -132,8 +133,13 @@ export function settleTests(
       if (code) tests.push({ at, test: code, result, chunks: [at] });
     } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat"))
       tests.push({ at, test: "seat_leak", result, chunks: [at] });
-    else if (pressured && noun && TEST_OF[noun] === "actuator" && /^(?:holdin|holds|held)/.test(chunk.text))
-      tests.push({ at, test: "actuator", result, chunks: [partBefore(scene, at)?.at ?? at, at] });
+    else if (
+      pressured &&
+      noun &&
+      /^(?:actuator|shell)$/.test(TEST_OF[noun] ?? "") &&
+      /^(?:holdin|holds|held)/.test(chunk.text)
+    )
+      tests.push({ at, test: TEST_OF[noun] as Test, result, chunks: [partBefore(scene, at)?.at ?? at, at] });
     else if (/^(?:holdin|holds|held)/.test(chunk.text) && (onWhole || has(chunks[at - 1], ROLE.it)))
       tests.push({ at, test: "seat_leak", result, chunks: [at] });
   }
@@ -155,7 +161,12 @@ export function settleTests(
       existing.result = null;
   }
   if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
-    const stroking = chunks.findIndex((chunk, at) => !chunk.used && isStroking(chunk, chunks[at - 1]));
+    const stroking = chunks.findIndex(
+      (chunk, at) =>
+        !chunk.used &&
+        (isStroking(chunk, chunks[at - 1]) ||
+          measures.some((one) => one.from > at && one.from <= at + 3 && strokesIn(scene, one))),
+    );
     if (stroking >= 0) settled.push({ at: stroking, test: "stroke", result: null, chunks: [stroking] });
   }
   for (const test of settled) scene.use(...test.chunks);

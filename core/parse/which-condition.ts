@@ -1,7 +1,7 @@
 /** Step 5a: which of the conditions a word can mean counts here. */
 
 import type { Condition, Part } from "../shapes/codes.ts";
-import { EVERYDAY } from "../vocabulary/conditions.ts";
+import { DEEDS, EVERYDAY } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { HOLES, RUBBER } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
@@ -31,7 +31,11 @@ export function choose(
     has(before, ROLE.not) ||
     before?.senses.severity !== undefined ||
     (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
-    has(before, ROLE.it);
+    has(before, ROLE.it) ||
+    lookedAt(scene, at);
+  // "too much play in the guide"
+  const foundOn =
+    has(next, ROLE.prep) && options.some((one) => one.form === "has") && scene.noun(at + 2)?.part !== undefined;
   const startsObject =
     has(next, ROLE.det) ||
     has(next, ROLE.it) ||
@@ -51,7 +55,7 @@ export function choose(
   if (chunk.text === "painted" && !(isHole(scene.noun(at + 1)?.part) || isHole(subject))) return undefined;
   // "shot, that actuator spring": the verdict first, then its part
   const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
-  if (everyday && !joined && !turned && (!said || subject === undefined)) return undefined;
+  if (everyday && !joined && !turned && !foundOn && (!said || subject === undefined)) return undefined;
   // "just flat gone"
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition) return undefined;
   // "gone weak": the verb of becoming, not the loss
@@ -62,7 +66,8 @@ export function choose(
     !inGroup &&
     !(has(before, ROLE.is) && before?.text !== "just") &&
     !(state.subject?.open && state.subject.nouns.at(-1)?.to === at) &&
-    !before?.senses.severity
+    !before?.senses.severity &&
+    !lookedAt(scene, at)
   )
     return undefined;
   // "clean the cage" is an order, "cage is clean" a verdict
@@ -71,7 +76,12 @@ export function choose(
     if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, ROLE.prep) || scene.isPlain(at + 1)))
       return { code: "fouled", form: "is" };
   }
-  const code = sharpen(first.code, chunk.text, subject);
+  // "blew a diaphragm": of what it is said decides what it is
+  const object =
+    DEEDS.has(first.code) && has(next, ROLE.det) && !state.subject?.open ? scene.noun(at + 1)?.part : undefined;
+  // "he blew forty dollars": a seal blows, or somebody blows a seal
+  if (/^blew/.test(chunk.text) && !object && !state.subject?.open) return undefined;
+  const code = sharpen(first.code, chunk.text, object ?? subject);
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
   const number = next?.senses.bound ? at + 2 : at + 1;
@@ -87,6 +97,12 @@ export function choose(
   return { code: form.code === first.code ? code : form.code, form: form.form };
 }
 
+/** "checked the solenoid, okay", "solenoid checked good": what was looked at, and how it looked. */
+function lookedAt(scene: Scene, at: number): boolean {
+  const last = scene.drafts.at(-1);
+  return last?.entry.type === "work" && last.entry.work === "inspected" && Math.max(...last.chunks) === at - 1;
+}
+
 /** What a word means of this part: a split is cracked in metal and torn in rubber. */
 export function sharpen(code: Condition, text: string, subject: Part | undefined): Condition | undefined {
   const rubber = subject !== undefined && RUBBER.has(subject);
@@ -95,12 +111,29 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
     if (code === "low" || code === "dirty") return code;
   } else if (code === "low" || code === "dirty") return undefined;
   if (rubber && /^split/.test(text)) return "torn";
+  if (text === "tight" && !(subject && MOVES.test(subject))) return undefined;
+  if (rubber && text === "dry") return "hardened";
+  // "let go", "blew" of a seal; of a spring the first is a hazard
+  if (!rubber && /^(?:let go|peeled|delaminated)$/.test(text)) return undefined;
+  // "the supply line froze up" is ice, "the stem froze up" is fast
+  if (code === "seized" && /^fro(?:ze|zen)/.test(text) && subject && HOLDS_WATER.test(subject)) return "frozen";
+  if (code === "frozen" && /^froze/.test(text) && !(subject && HOLDS_WATER.test(subject))) return "seized";
+  // a seal sticks to what it lies on, anything else sticks fast
+  if (code === "fouled" && text === "stuck to" && !rubber) return "seized";
+  if (code === "plugged" && /nest|web/.test(text) && subject && !isHole(subject)) return "fouled";
   if (rubber && code === "sticking" && text === "stiff") return "hardened";
+  if (!rubber && code === "torn" && /^blew$/.test(text)) return undefined;
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
   if (code === "fouled" && isHole(subject) && /^(?:packed|full|filled|loaded)/.test(text)) return "plugged";
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;
 }
+
+/** What a hand moves, and so may be too tight. */
+const MOVES = /^(?:stem|plug|guide|stem_guide|handwheel|linkage|adjusting_screw|float|pilot|stem_connector)$/;
+/** What holds air or water and can ice up. */
+const HOLDS_WATER =
+  /^(?:tubing|fitting|regulator|controller|strainer|breather|supply_port|signal_port|vent_hole|gauge|body|bonnet|housing|lower_housing|upper_housing)$/;
 
 const isHole = (part: Part | undefined): boolean => part !== undefined && HOLES.has(part);

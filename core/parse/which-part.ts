@@ -6,7 +6,8 @@ import { has } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
 import { listedBefore, standsBefore } from "./neighbours.ts";
-import type { Named } from "./noun.ts";
+import type { Named, Noun } from "./noun.ts";
+import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { saysAgain, verdictFirst } from "./verdict-first.ts";
 
@@ -61,6 +62,16 @@ export function partOf(
     last.code === "leaking" &&
     /^(?:air |gas )?(?:leak|drip|seep|weep)/.test(scene.at(last.at)?.text ?? "") &&
     /^(?:at|from|around|by)/.test(scene.at(prepAt)?.text ?? "");
+  // "actuator leaks air at the diaphragm"
+  if (
+    last.code === "leaking" &&
+    /^(?:air|gas|fluid|oil|a little|some)$/.test(scene.at(end)?.text ?? "") &&
+    /^(?:at|from|around|by|through|past)/.test(scene.at(end + 1)?.text ?? "")
+  ) {
+    const out = scene.nouns(end + 2, "object");
+    if (out?.nouns.every((one) => one.part))
+      return { nouns: out.nouns, named: true, to: out.end, span: out.nouns[0]?.from ?? end };
+  }
   if (leaksAt && objects?.nouns.every((one) => one.part))
     return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
   // "cage has scale on the inside" stays the cage's
@@ -97,7 +108,7 @@ export function partOf(
         state.found !== undefined ||
         (!subject.open && standsBefore(scene, last.at)))
     )
-      return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+      return { nouns: counted(scene, start, behind.nouns), named: true, to: behind.end, span: end };
   }
   // "broke the egg": done to something that is none of the valve's
   if (last.form !== "has" && !open && has(here, ROLE.det) && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
@@ -111,6 +122,20 @@ export function partOf(
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+/** "two badly rusted bolts": the number stands before what was found. */
+function counted(scene: Scene, start: number, nouns: Noun[]): Noun[] {
+  const [only, more] = nouns;
+  let at = start - 1;
+  while (scene.at(at)?.senses.severity) at -= 1;
+  if (/^of(?: the| them)?$/.test(scene.at(at)?.text ?? "")) at -= 1;
+  const number = at < 0 ? undefined : scene.at(at);
+  if (!only?.plural || more || only.count !== undefined || !number?.number || number.used) return nouns;
+  const { value, upper } = number.number;
+  if (upper !== undefined || !Number.isInteger(value) || value < 1) return nouns;
+  scene.use(at);
+  return [{ ...only, count: value }];
 }
 
 /** "no tears, no holes in either diaphragm": things found one after the other share the part behind the last. */
@@ -146,7 +171,12 @@ function prepositionAt(scene: Scene, from: number): number {
     has(scene.at(seen + 1), ROLE.prep)
   )
     return seen + 1;
-  // "a crack running through the yoke"
+  // "a crack running through the yoke", "a crack goes all the way around the bonnet"
+  if (/^(?:goes|going|runs|running)$/.test(scene.at(at)?.text ?? "") && scene.at(at + 1)?.senses.extent) {
+    const to = trail(scene, at + 1).end;
+    if (has(scene.at(to), ROLE.prep)) return to;
+    if (scene.noun(to)?.part) return to - 1;
+  }
   if (
     /^(?:running|going|starting|coming|extending|packed|caked|baked|lodged|embedded|built up|wedged|jammed|stuck|settled|collected|wrapped)$/.test(
       scene.at(at)?.text ?? "",

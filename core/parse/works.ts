@@ -7,6 +7,7 @@ import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import { objectAhead, talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
+import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { workTarget } from "./work-target.ts";
 
@@ -95,7 +96,13 @@ const BACKS_OFF = /nut|bolting/;
 
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
 function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm): boolean {
-  if (scene.at(at)?.text === "washed" && form === "past") return true;
+  // "got washed" was cleaned, "is washed on the outlet side" was cut away by the flow
+  if (scene.at(at)?.text === "washed" && form === "past")
+    return !(
+      /^(?:is|are|looks|s|pretty|badly|a little|bad)$/.test(scene.at(at - 1)?.text ?? "") ||
+      trail(scene, at + 1).place ||
+      trail(scene, at + 1).extent
+    );
   // "the jam nut had backed off on me": what it did by itself
   if (
     /^back/.test(scene.at(at)?.text ?? "") &&
@@ -127,7 +134,8 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
   if (form === "ing" || (form === "noun" && /ing\b/.test(scene.at(at)?.text ?? ""))) {
-    if (code === "reused") return "done";
+    // "going back in", "going in the trash": where it goes is settled
+    if (code === "reused" || (code === "discarded" && scene.at(at)?.text === "going")) return "done";
     // "no bubbles after lapping the seat"
     if (/^(?:after|since|by|from)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
     if (form === "noun") return state.owed !== undefined ? "needed" : "done";
@@ -152,7 +160,11 @@ function logWork(
   const found = workTarget(scene, state, at, form);
   if (!found) return undefined;
   const status = statusOf(scene, state, at, form, code);
-  const fitsNew = code === "installed" && found.nouns.some((one) => (one as Noun).fresh);
+  const fitsNew =
+    code === "installed" &&
+    (found.nouns.some((one) => (one as Noun).fresh) ||
+      // "missing, installed new"
+      (!found.nouns.some((one) => (one as Noun).from > at) && has(scene.at(at + 1), ROLE.fresh)));
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
   if (found.named && talkBehind(scene, span[1])) return undefined;
   if (
@@ -172,6 +184,7 @@ function logWork(
   if (code === "replaced" && /^(?:for|with)$/.test(scene.at(span[1])?.text ?? "") && scene.noun(span[1] + 1)?.fresh) {
     const to = scene.noun(span[1] + 1)?.to ?? span[1];
     scene.use(...range(span[1], to));
+    scene.drafts.at(-1)?.chunks.push(...range(span[1], to));
     state.since = to;
     return to;
   }

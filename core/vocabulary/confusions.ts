@@ -216,4 +216,9 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(ate|aid|ade) (inch|inches|foot|inch|pounds|psi|seconds|minutes|bar|bonnet|body|bolts|studs|bubbles|drops|percent)", mean: "eight $2", example: "torqued to ate foot pounds" },
   { hear: "(for|fore) (inch|inches|foot|pounds|psi|seconds|minutes|bar|bubbles|drops|percent|hundred|thousand|cc)", mean: "four $2", example: "its a for inch valve" },
   { hear: "(won|wun) (inch|foot|pound|hundred|thousand|bubble|drop|minute|bar|and)", mean: "one $2", example: "travel is won inch" },
+  { hear: "(pressure|air|spring|gas|signal|fail) (to|two|too) (clothes|cloths|clothe|close it|closed|clause|claws|glows)", mean: "$1 to close", example: "pressure to clothes" },
+  { hear: "(pressure|air|spring|gas|signal) (two|too|tu) (open|close|opened|oven)", mean: "$1 to $3", example: "air too open" },
+  { hear: "(wring|rang|wrong|bring|wing|wrings|wings)", mean: "ring", behind: "seat seet backup o oh", ahead: "is was has s gasket looks got and needs", example: "seat wring is warn" },
+  { hear: "(won|wan) (oh|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)", mean: "one $2", example: "no leaks at won fifty psi" },
+  { hear: "(no|any|some) (where|ware|wore)", mean: "$1 wear", example: "no where on the stem" },
 ];

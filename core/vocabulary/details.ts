@@ -24,7 +24,7 @@ export const PLACE_ROWS: Row<Place>[] = [
   { code: "outlet", name: "outlet side", say: ["outlet", "outlet side", "downstream side", "outlet end"], help: "outlet side" },
   { code: "inside", name: "inside", say: ["inside", "on the inside", "interior", "internally", "inner side", "bore"], help: "inside" },
   { code: "outside", name: "outside", say: ["outside", "out side", "exterior", "externally", "outer side"], help: "outside" },
-  { code: "edge", name: "edge", say: ["edge", "edges", "outer edge", "inner edge", "rim", "lip", "leading edge", "outside edge", "inside edge"], help: "edge" },
+  { code: "edge", name: "edge", say: ["edge", "edges", "outer edge", "inner edge", "rim", "lip", "leading edge", "outside edge", "inside edge", "(seating|sealing|throttling) edge"], help: "edge" },
   { code: "center", name: "center", say: ["center", "centre", "middle", "dead center"], help: "center" },
   { code: "groove", name: "groove", say: ["groove", "grooves", "o ring groove", "ring groove", "gland groove"], help: "groove" },
   { code: "face", name: "face", say: ["face", "faces", "sealing face", "seating face", "sealing surface", "gasket face", "gasket surface", "mating face"], help: "face" },

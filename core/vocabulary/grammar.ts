@@ -22,7 +22,7 @@ export const GRAMMAR = {
   prep: ["cracked open", "all over", "all up in", "all down in", "in", "on", "of", "to", "at", "into", "onto", "down", "around", "across", "along", "inside", "down in", "down on", "up on", "up in", "over on", "out on", "off", "from", "for", "by", "near", "under", "down at", "in the", "through", "between", "against", "on top of", "over in", "out of", "out", "in around", "with", "up at", "within", "over", "about", "up inside", "throughout", "outta", "where", "toward", "towards", "behind", "next to", "up under", "underneath"],
   det: ["the", "a", "an", "this", "that", "these", "those", "its", "a few", "few", "several", "a bunch of", "some of the", "all", "all of the", "all the", "each", "every", "any", "our", "another", "either", "of the", "couple of", "the other", "more", "my", "me", "em", "either of the", "set of", "pair of", "set", "pair", "most of the", "whole", "entire", "new set of", "bunch of", "couple", "nothing but", "what the", "said", "another set of"],
   and: ["and", "plus", "along with", "as well as", "n", "then", "together with", "and also", "and the", "&", "with", "+"],
-  or: ["or", "nor", "or any", "or even", "neither", "and no"],
+  or: ["or", "nor", "or any", "or even", "neither"],
   but: ["but", "just", "only", "though", "however", "although", "except", "so", "because", "cause", "since", "otherwise", "which", "while", "even though", "yet", "other than"],
   it: ["it", "its", "thats", "shes", "hes", "theyre", "that one", "this one", "them", "em", "him", "her", "they", "those", "these", "both", "both of them", "all of them", "that", "this", "the thing", "that thing", "both of em", "this thing", "the old one", "old one", "all", "she", "he", "the same one", "the one", "this guy", "that guy", "the lot", "it all", "em both", "them both", "the two of them", "em all", "that sucker", "the pair", "themselves", "itself", "things", "thing"],
   fresh: ["new", "whole new", "a whole new", "brand new", "a new", "fresh", "another", "replacement", "spare", "nice new", "brand spanking new", "new set of", "new style", "a fresh", "fresh set of", "newer", "a different"],
@@ -111,5 +111,6 @@ export const PLAIN = new Set(
   sure for-sure perfectly pretty
   kneeling rolling cranking hammering prying fighting
   outside inside between meanwhile overall
+  opens closes shuts starts stops begins began lifts seats final spec specs specification whatever lined fully starting stopped beginning
   shape done`.split(/\s+/).flatMap((word) => word.replaceAll("'", "").split("-")),
 );

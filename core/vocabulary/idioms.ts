@@ -113,6 +113,8 @@ export const IDIOMS = [
   "clean the (truck|shop|bathroom|kitchen|house|garage|windshield|grill|windows|break)",
   "wash (the truck|my|your|the dishes|the car|your hands|up for)",
   "washed (my|the truck|his|her|the car)",
+  "(wash|washed|washing|clean|cleaned) up (and|then|before|after|for|real quick|at|in the|so)",
+  "(got to|gotta|need to|have to|gonna|let me|go|going to|to) (wash|clean) up",
   "washed out (road|roads|bridge|lease)",
   "road [(is|was|got)] washed [out]",
   "roads are washed [out]",

@@ -109,6 +109,12 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     gives: [{ type: "finding", condition: "torn", part: "diaphragm" }],
     why: "what was found stands inside the name of what was replaced",
   },
+  {
+    rule: "finding_immovable",
+    say: "couldn't get the seat out",
+    gives: [{ type: "finding", condition: "seized", part: "seat" }],
+  },
+  { not: "finding_immovable", say: "couldn't get the seat today", why: "nothing says that it would not come" },
   { not: "finding_inside", say: "replaced the old diaphragm" },
 
   {

@@ -68,6 +68,18 @@ export const WORK_EXAMPLES: readonly Example[] = [
     say: "didn't replace the seat",
     gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }],
   },
+  {
+    rule: "is_off",
+    say: "bonnet's off",
+    gives: [{ type: "work", work: "removed", status: "done", part: "bonnet" }],
+  },
+  {
+    rule: "left_off",
+    say: "somebody left the lock nut off",
+    gives: [{ type: "finding", condition: "missing", part: "lock_nut" }],
+  },
+  { not: "left_off", say: "left the lock nut alone", why: "it is there, and stays" },
+  { not: "is_off", say: "gauge is off", why: "it shows wrong, and is still there" },
   { not: "work_declined", say: "didn't sleep well" },
   { not: "work_declined", say: "seat isn't worn", why: "a condition denied is no work declined" },
 
