@@ -38,6 +38,8 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   if (!reuse && !has(chunk, ROLE.leave)) {
     // "left the old gasket in"
     if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);
+    if (/^(?:ran|used|using|running|run)$/.test(chunk.text) && state.not === undefined)
+      return readRunAgain(scene, state, at);
     return undefined;
   }
   const nouns = state.subject
@@ -75,6 +77,24 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   return end;
 }
 
+/** "ran the old gasket": what is old was used again. */
+function readRunAgain(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const objects = scene.nouns(at + 1, "object");
+  if (!objects?.nouns.every((one) => one.old && one.part)) return undefined;
+  for (const one of objects.nouns)
+    emitWork(
+      scene,
+      state,
+      "reused",
+      state.owed === undefined ? "done" : "needed",
+      one,
+      [at, objects.end],
+      "left_old_in",
+    );
+  settleSubject(scene, state, objects.nouns, false);
+  return objects.end;
+}
+
 /** "left the lock nut off": it is not there. */
 function readLeftOff(scene: Scene, state: ClauseState, at: number, nouns: Noun[], end: number): number {
   if (state.elsewhere === undefined)
@@ -99,7 +119,10 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   if (scene.at(at)?.text === "left" && /^(?:off|out)$/.test(next?.text ?? "") && objects.nouns.every((one) => one.part))
     return readLeftOff(scene, state, at, objects.nouns, objects.end + 1);
   const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text);
-  if (!old && !stays) return undefined;
+  // "leaving the packing"
+  const leaving =
+    scene.at(at)?.text === "leaving" && (next === undefined || has(next, ROLE.and) || has(next, ROLE.but));
+  if (!old && !stays && !leaving) return undefined;
   for (const one of objects.nouns)
     emitWork(
       scene,

@@ -32,6 +32,8 @@ export function choose(
     before?.senses.severity !== undefined ||
     (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
     has(before, ROLE.it) ||
+    // "a little worn but still good"
+    (chunk.text.startsWith("still ") && state.subject !== undefined) ||
     lookedAt(scene, at);
   // "too much play in the guide"
   const foundOn =

@@ -126,6 +126,9 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
 function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, code: Work): Status {
   const not = state.not !== undefined ? scene.at(state.not) : undefined;
   if (not && (has(not, ROLE.declined) || has(not, ROLE.not))) return "declined";
+  // "packing could be replaced"
+  if (form === "past" && state.hedge === at - 1 && /^(?:could|might|may) be$/.test(scene.at(at - 1)?.text ?? ""))
+    return "needed";
   if (form === "past")
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
   // "so i tighten it": told as it was done
