@@ -166,6 +166,8 @@ function setPast(scene: Scene, state: ClauseState, at: number): number {
 
 /** A hedge at the end of what is said belongs to it: "cage is cracked I think". */
 function hedgeLeads(scene: Scene, at: number): boolean {
+  // "plug's okay I think, but the seat's shot"
+  if (has(scene.chunks[at + 1], ROLE.but) && scene.drafts.length > 0) return false;
   for (let next = at + 1; next < scene.chunks.length; next += 1) {
     const chunk = scene.chunks[next];
     if (

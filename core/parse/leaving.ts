@@ -58,7 +58,11 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   // "put it back on"
   const on = reuse && /\bback$/.test(chunk.text) && next?.text === "on" && !scene.noun(at + 2);
   const end = on ? at + 2 : at + 1;
-  const denied = state.not === at - 1;
+  // "ain't no way that plug's going back in"
+  const noWay = scene.chunks
+    .slice(Math.max(0, state.since - 4), at)
+    .some((one, nth, all) => one.text === "way" && /^(?:no|aint no|isnt any)$/.test(all[nth - 1]?.text ?? ""));
+  const denied = state.not === at - 1 || noWay;
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
   for (const one of nouns)

@@ -3,7 +3,7 @@
 import type { Quantity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { has } from "./chunks.ts";
-import { isPressureWord, type Measure } from "./measures.ts";
+import { isPressureWord, type Measure } from "./measure.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 

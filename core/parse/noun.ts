@@ -81,11 +81,18 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   };
   for (let at = index; at < chunks.length && at < index + MOST_CHUNKS; at += 1) {
     const chunk = chunks[at] as Chunk;
-    if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || chunk.unknown) return undefined;
+    const ring = /^rings?$/.test(chunk.text);
+    if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || (chunk.unknown && !ring)) return undefined;
     const senses = chunk.senses;
     // "on top, lower housing's fine": the place is the last thing's, not this one's
     if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
       return undefined;
+    // "packing was gone, so I put five new rings in": rings of what was named last
+    if (ring && RINGED.test(named.at(-1)?.part ?? "") && (noun.fresh || noun.count !== undefined || noun.det)) {
+      noun.one = true;
+      return endAt(at);
+    }
+    if (chunk.unknown) return undefined;
     if (senses.part && isSeason(chunks, at)) return undefined;
     if (senses.part && !isVerbHere(chunks, at)) {
       noun.part = senses.part;
@@ -163,6 +170,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   }
   return undefined;
 }
+
+const RINGED = /^(?:packing|seals|o_ring|backup_ring|cage_o_ring|stem_guide_o_ring)$/;
 
 /** "two studs are bent and one is missing": the number behind the studs counts some of them. */
 function oneOfMany(next: Chunk | undefined, named: readonly Named[]): boolean {

@@ -8,7 +8,7 @@ import type { Scene } from "./scene.ts";
 export function pronoun(scene: Scene, state: ClauseState, text: string): Named[] {
   const current: Named[] = state.subject ? state.subject.nouns : scene.named;
   const both = /both|two|pair/.test(text);
-  const many = both || /^(?:them|em|those|these|they|all)/.test(text);
+  const many = both || /^(?:them|em|those|these|they|all|the lot)/.test(text);
   // "cross threaded, so I chased the threads and put it back on": one thing, and no threads
   const singular =
     current.at(-1)?.part === "threads" ? scene.recent.findLast((one) => one.part && one.part !== "threads") : undefined;

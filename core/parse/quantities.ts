@@ -4,18 +4,9 @@ import type { Quantity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
+import { BOLTED, gaugeOf, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measure.ts";
 import { nounOf } from "./measured-part.ts";
-import {
-  BOLTED,
-  gaugeOf,
-  INCH,
-  isPressure,
-  isPressureWord,
-  type Measure,
-  PRESSURES,
-  RATES,
-  TORQUES,
-} from "./measures.ts";
+import { INCH } from "./measures.ts";
 import type { Scene } from "./scene.ts";
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */

@@ -49,8 +49,23 @@ export function trail(
   let at = from;
   for (let steps = 0; steps < 8; steps += 1) {
     const chunk = scene.at(at);
-    if (!chunk || chunk.used || chunk.talk) break;
+    if (!chunk || chunk.talk) break;
+    // "a crack about two inches long on the right side"
+    if (chunk.used && (chunk.number || chunk.senses.unit || chunk.senses.bound || chunk.senses.quantity === "length")) {
+      at += 1;
+      continue;
+    }
+    if (chunk.used) break;
     const next = scene.at(at + 1);
+    // "inlet threads are chewed up, outlet's okay": a side of which something is said is another's
+    if (
+      /^(?:inlet|outlet|top|bottom|upper|lower)s?$/.test(chunk.text) &&
+      chunk.senses.place &&
+      !has(scene.at(at - 1), ROLE.prep) &&
+      !has(scene.at(at - 1), ROLE.det) &&
+      (has(next, ROLE.is) || next?.senses.condition?.some((one) => one.code === "ok"))
+    )
+      break;
     const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, ROLE.it));
     if (spread) break;
     if (

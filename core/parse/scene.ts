@@ -171,6 +171,8 @@ export class Scene {
   #isCompound(first: Noun, next: Noun): boolean {
     const verb = this.chunks[next.to];
     if (!first.part || !next.part || first.plural || first.one || next.one || next.place) return false;
+    // "seat ring threads galled"
+    if (next.part === "threads" && next.from === first.to) return true;
     return next.plural
       ? /^(?:are|were|have|look)$/.test(verb?.text ?? "")
       : /^(?:is|was|has|looks)$/.test(verb?.text ?? "");

@@ -108,7 +108,9 @@ export function readTagDigits(words: readonly string[], start: number): { digits
       piece = next === "hundred" ? `${TEENS[word]}00` : String(TEENS[word]);
       took = next === "hundred" ? 2 : 1;
     } else if (TENS[word] !== undefined) {
-      const one = digitOf(next);
+      // "forty too" is forty two, where no size follows
+      const sounded = soundsLikeDigit(words, at + 1, `${digits}0`) ? SOUND_NUMBERS[next] : undefined;
+      const one = digitOf(next) ?? (sounded === undefined ? undefined : sounded);
       piece = one && next !== "o" && next !== "oh" ? String((TENS[word] as number) + one) : String(TENS[word]);
       took = one && next !== "o" && next !== "oh" ? 2 : 1;
     } else if (SOUND_NUMBERS[word] !== undefined && soundsLikeDigit(words, at, digits))

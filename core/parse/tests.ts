@@ -4,7 +4,7 @@ import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
 import { type Chunk, has } from "./chunks.ts";
-import { isPressure, isRate, type Measure } from "./measures.ts";
+import { isPressure, isRate, type Measure } from "./measure.ts";
 import { strokesIn } from "./quantities.ts";
 import type { Scene } from "./scene.ts";
 

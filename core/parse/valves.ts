@@ -2,7 +2,7 @@
 
 import type { ValveEntry } from "../shapes/entry.ts";
 import { range } from "./chunks.ts";
-import type { Measure } from "./measures.ts";
+import type { Measure } from "./measure.ts";
 import type { Scene } from "./scene.ts";
 
 /** Tag, size, action and service said together are one entry; another tag is another valve. */

@@ -7,7 +7,7 @@ import { HOLES, RUBBER } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
-import { isRate } from "./measures.ts";
+import { isRate } from "./measure.ts";
 import type { Scene } from "./scene.ts";
 import { verdictFirst } from "./verdict-first.ts";
 
@@ -32,6 +32,8 @@ export function choose(
     before?.senses.severity !== undefined ||
     (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
     has(before, ROLE.it) ||
+    // "was so rusty I had to cut it off"
+    (before?.text === "so" && has(scene.at(at - 2), ROLE.is)) ||
     // "a little worn but still good"
     (chunk.text.startsWith("still ") && state.subject !== undefined) ||
     lookedAt(scene, at);

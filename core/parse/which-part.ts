@@ -131,7 +131,15 @@ function counted(scene: Scene, start: number, nouns: Noun[]): Noun[] {
   while (scene.at(at)?.senses.severity) at -= 1;
   if (/^of(?: the| them)?$/.test(scene.at(at)?.text ?? "")) at -= 1;
   const number = at < 0 ? undefined : scene.at(at);
-  if (!only?.plural || more || only.count !== undefined || !number?.number || number.used) return nouns;
+  if (
+    !(only?.plural || /bolting/.test(only?.part ?? "")) ||
+    more ||
+    !only ||
+    only.count !== undefined ||
+    !number?.number ||
+    number.used
+  )
+    return nouns;
   const { value, upper } = number.number;
   if (upper !== undefined || !Number.isInteger(value) || value < 1) return nouns;
   scene.use(at);

@@ -163,6 +163,17 @@ function logWork(
   const found = workTarget(scene, state, at, form);
   if (!found) return undefined;
   const status = statusOf(scene, state, at, form, code);
+  // "plugged with paint, drilled it out": what came out is what plugged it
+  const last = scene.drafts.at(-1)?.entry;
+  if (
+    code === "removed" &&
+    !found.named &&
+    last?.type === "finding" &&
+    /^(?:plugged|fouled|frozen)$/.test(last.condition) &&
+    found.nouns[0]?.part === last.part &&
+    scene.at(small ?? at)?.text.endsWith("out")
+  )
+    return logWork(scene, state, at, "cleaned", form, small);
   const fitsNew =
     code === "installed" &&
     (found.nouns.some((one) => (one as Noun).fresh) ||

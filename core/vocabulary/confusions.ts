@@ -223,4 +223,8 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(wring|rang|wrong|bring|wing|wrings|wings)", mean: "ring", behind: "seat seet backup o oh", ahead: "is was has s gasket looks got and needs", example: "seat wring is warn" },
   { hear: "(won|wan) (oh|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)", mean: "one $2", example: "no leaks at won fifty psi" },
   { hear: "(no|any|some) (where|ware|wore)", mean: "$1 wear", example: "no where on the stem" },
+  { hear: "(heroded|he roded|eroaded|erodid|errodid|irroded|aroded)", mean: "eroded", example: "cage is heroded" },
+  { hear: "(rested|roasted|trusted|rosted|rust it)", mean: "rusted", behind: "is are was were looks badly its all plate body bolts studs spring", example: "plate is rested" },
+  { hear: "know (cracks|crack|leaks|leak|pitting|wear|scoring|damage|corrosion|bubbles|galling|erosion|issues|problems|rust|drop|holes|tears|nicks|scratches)", mean: "no $2", example: "no pitting know cracks" },
+  { hear: "(seat|plug|cage|stem|gasket|bonnet|diaphragm|spring|packing|nut|guide) in the (seat|plug|cage|stem|gasket|bonnet|diaphragm|spring|packing|guide)", mean: "$1 and the $4", behind: "replace replaced cleaned changed swapped order inspected checked lapped the both new", example: "need to replace the seat in the plug" },
 ];

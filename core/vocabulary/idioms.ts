@@ -115,6 +115,7 @@ export const IDIOMS = [
   "washed (my|the truck|his|her|the car)",
   "(wash|washed|washing|clean|cleaned) up (and|then|before|after|for|real quick|at|in the|so)",
   "(got to|gotta|need to|have to|gonna|let me|go|going to|to) (wash|clean) up",
+  "full of (it|himself|herself|themselves|crap|hot air|beans)",
   "washed out (road|roads|bridge|lease)",
   "road [(is|was|got)] washed [out]",
   "roads are washed [out]",

@@ -1,0 +1,239 @@
+/** Step 4a: numbers said without a unit, where the words around them settle it. */
+
+import type { Quantity, Unit } from "../shapes/codes.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
+import { type Chunk, has } from "./chunks.ts";
+import { BOLTED, gaugeOf, isPressureWord, isRate, type Measure, TORQUES } from "./measure.ts";
+import type { Scene } from "./scene.ts";
+
+/** The unit of a bare number behind a word for what it is of; none where the word does not settle it. */
+function unitOfBare(quantity: Quantity): Measure["unit"] {
+  if (quantity === "torque") return "ft_lbf";
+  if (quantity === "length" || quantity === "travel") return "in";
+  return isPressureWord(quantity) ? "psi" : undefined;
+}
+
+/** "torqued to twenty six", "signal's at nine", "bonnet bolts at thirty". */
+export function bare(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  if (!number || number.bareOne) return undefined;
+  const next = chunks[at + 1];
+  if (next && ROUNDS.test(next.text)) return undefined;
+  if (
+    next &&
+    (next.senses.part ||
+      (next.senses.unit && !(next.text === "in" && has(chunks[at + 2], ROLE.det))) ||
+      (has(next, ROLE.prep) && next.text.startsWith("of")) ||
+      has(next, ROLE.one) ||
+      has(next, ROLE.fresh))
+  )
+    return undefined;
+  // an unknown noun is what is counted, an unknown deed ("bumped it up") is not
+  if ((next?.unknown && !next.text.endsWith("ed")) || scene.noun(at)?.part) return undefined;
+  let sawJoint = false;
+  let sawSet = false;
+  const alike = torqueAgain(scene, at);
+  if (alike) return alike;
+  const raised = raisedTo(scene, at);
+  if (raised) return raised;
+  const told = saidBehind(scene, at);
+  if (told) return told;
+  for (let back = at - 1; back >= 0 && back >= at - 7; back -= 1) {
+    const chunk = chunks[back];
+    if (!chunk) break;
+    // "torqued in three passes to thirty"
+    if (ROUNDS.test(chunk.text) && chunks[back - 1]?.number) {
+      back -= 1;
+      continue;
+    }
+    const spoken =
+      (chunk.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk.senses.quantity) ??
+      (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
+    const unit = spoken && unitOfBare(spoken);
+    const lead = chunks.findIndex((one, index) => index > back && index < at && /^check/.test(one.text));
+    if (unit)
+      return {
+        from: at,
+        to: at + 1,
+        value: number.value,
+        upper: number.upper,
+        unit,
+        quantity: spoken,
+        lead: lead < 0 ? (chunk.senses.part === "gauge" ? back : undefined) : lead,
+      };
+    if (sawJoint && tightens(chunk))
+      return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
+    if (/^set/.test(chunk.text)) sawSet = true;
+    if (chunk.text === "at" || chunk.text === "to" || chunk.senses.placing || chunk.text === "got") sawJoint = true;
+    const part = chunk.senses.part;
+    // "tightened the stem connector to forty"
+    let verb = back - 1;
+    while (has(chunks[verb], ROLE.det)) verb -= 1;
+    if (
+      part &&
+      chunks[at - 1]?.text === "to" &&
+      chunks[verb] &&
+      (tightens(chunks[verb] as Chunk) || chunks[verb]?.senses.quantity === "torque")
+    )
+      return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" };
+    if (part && BOLTED.test(part))
+      return sawJoint || isTorqueVerb(chunks, back)
+        ? { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" }
+        : undefined;
+    const passable =
+      /^(?:running|sitting|reading|set|setting|holding|pull|pulled|checks out|checked out)$/.test(chunk.text) ||
+      has(chunk, ROLE.is) ||
+      has(chunk, ROLE.prep) ||
+      chunk.senses.bound ||
+      chunk.senses.plain ||
+      has(chunk, ROLE.it) ||
+      has(chunk, ROLE.det) ||
+      has(chunk, ROLE.has);
+    if (!passable) return undefined;
+  }
+  return undefined;
+}
+
+/** "forty two foot pounds on the body bolts, thirty on the bonnet": the same unit once more. */
+function torqueAgain(scene: Scene, at: number): Measure | undefined {
+  const number = scene.chunks[at]?.number;
+  if (!number || !/^on/.test(scene.chunks[at + 1]?.text ?? "") || !scene.noun(at + 2)?.part) return undefined;
+  const unit = scene.chunks.slice(0, at).findLast((one) => TORQUES.has(one.senses.unit ?? ""))?.senses.unit;
+  if (!unit) return undefined;
+  return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: unit as Unit, quantity: "torque" };
+}
+
+/** "six hundred upstream", "three to fifteen signal": what it is stands right behind, and no other number behind that. */
+function saidBehind(scene: Scene, at: number): Measure | undefined {
+  const [number, word, next] = scene.chunks.slice(at, at + 3);
+  const quantity = word?.senses.quantity;
+  if (!number?.number || !quantity || next?.number || has(next, ROLE.is) || has(next, ROLE.prep)) return undefined;
+  const before = scene.chunks[at - 1]?.senses.quantity;
+  if (before && isPressureWord(before) && isPressureWord(quantity)) return undefined;
+  if (isPressureWord(quantity) && quantity !== "pressure" && number.number.value >= 2)
+    return {
+      from: at,
+      to: at + 1,
+      value: number.number.value,
+      upper: number.number.upper,
+      unit: "psi",
+      quantity,
+      lead: at + 1,
+    };
+  // "seven eighths travel", "four and five eighths long"
+  const long = /^(?:long|thick|wide|deep|across)$/.test(word.text);
+  if (long && !Number.isInteger(number.number.value) && number.number.upper === undefined)
+    return { from: at, to: at + 1, value: number.number.value, unit: "in", quantity: "length", lead: at + 1 };
+  if (quantity === "travel" && number.number.fraction)
+    return {
+      from: at,
+      to: at + 1,
+      value: number.number.value,
+      upper: number.number.upper,
+      unit: "in",
+      quantity,
+      lead: at + 1,
+    };
+  return undefined;
+}
+
+/** "torque bonnet bolts thirty". */
+function isTorqueVerb(chunks: readonly Chunk[], part: number): boolean {
+  let at = part - 1;
+  while (has(chunks[at], ROLE.det)) at -= 1;
+  return chunks[at]?.senses.quantity === "torque";
+}
+
+const ROUNDS = /^(?:pass|passes|steps?|stages?|rounds?)$/;
+const RAISED =
+  /^(?:bumped|raised|upped|cranked|dialed|dialled|turned|lowered|dropped|backed|set|reset|brought|adjusted)$/;
+
+/** "supply was at eighteen, bumped it up to twenty": the same quantity, as it is now. */
+function raisedTo(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  if (!number || chunks[at - 1]?.text !== "to") return undefined;
+  let back = at - 2;
+  while (/^(?:up|down|back|back up|back down)$/.test(chunks[back]?.text ?? "")) back -= 1;
+  if (!has(chunks[back], ROLE.it) || !RAISED.test(chunks[back - 1]?.text ?? "")) return undefined;
+  for (let before = back - 2; before >= 0; before -= 1) {
+    const quantity = chunks[before]?.senses.quantity;
+    const unit = quantity && unitOfBare(quantity);
+    if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity };
+  }
+  return undefined;
+}
+
+/** "tightened them to sixty", but "snugged up" and the like measure nothing. */
+const tightens = (chunk: Chunk): boolean =>
+  /^tighten/.test(chunk.text) && (chunk.senses.work?.some((one) => one.code === "tightened") ?? false);
+
+/** "tested it at a hundred and fifty", "bubble tight at sixty", "three cc a minute at fifty": psi, where a test says so. */
+export function pressedTo(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  // "with fifteen on the diaphragm"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 2 &&
+    chunks[at + 1]?.text === "on" &&
+    /^(?:actuator|housing|diaphragm|upper_diaphragm)$/.test(scene.noun(at + 2)?.part ?? "")
+  )
+    return {
+      from: at,
+      to: at + 1,
+      value: number.value,
+      upper: number.upper,
+      unit: "psi",
+      quantity: "signal_pressure",
+      lead: scene.noun(at + 2)?.core,
+    };
+  // "with a hundred on it"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 5 &&
+    chunks[at - 1]?.text === "with" &&
+    chunks[at + 1]?.text === "on" &&
+    has(chunks[at + 2], ROLE.it)
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  // "holding two hundred"
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 10 &&
+    /^(?:holding|held|holds)$/.test(chunks[at - 1]?.text ?? "") &&
+    !chunks[at + 1]?.unknown &&
+    !chunks[at + 1]?.talk &&
+    !scene.noun(at)?.part
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  if (!number || number.fraction || number.value < 1 || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? ""))
+    return undefined;
+  const measure: Measure = { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  const verdictAt = (index: number): boolean => {
+    const { outcome, verdict } = chunks[index]?.senses ?? {};
+    return outcome !== undefined
+      ? outcome.test !== "stroke"
+      : verdict !== undefined && LEAKS_OR_HOLDS.test(chunks[index]?.text ?? "");
+  };
+  let back = at - 2;
+  while (has(chunks[back], ROLE.it) || chunks[back]?.senses.part === "valve" || chunks[back]?.text === "the") back -= 1;
+  const before = chunks[back];
+  if (before && TESTED.test(before.text)) return { ...measure, lead: back };
+  if (before && (before.senses.test || isRate(before.senses.unit))) return measure;
+  if (chunks[at - 1]?.text !== "at") return undefined;
+  // "packing test good at three hundred"
+  if (before?.senses.verdict && chunks.slice(0, back).some((one) => one.senses.test)) return measure;
+  if (verdictAt(back)) return measure;
+  // "at fifty it's leaking by"
+  let next = at + 1;
+  while (has(chunks[next], ROLE.it) || has(chunks[next], ROLE.is) || chunks[next]?.text === "and") next += 1;
+  return verdictAt(next) ? measure : undefined;
+}
+
+const TESTED = /^(?:test|tests|tested|testing|retested|pressure tested)$/;
+const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;
