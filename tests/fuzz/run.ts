@@ -1,8 +1,11 @@
+import { fuzzBodies } from "./bodies.ts";
 import { chance } from "./chance.ts";
+import { fuzzFiles } from "./files.ts";
 import { type Broken, tryOne } from "./promises.ts";
 
 /**
- * A million random token strings against every promise of the reader; `npm run fuzz -- COUNT SEED` for other numbers.
+ * A million random token strings against every promise of the reader, and a twentieth as many calls of the API and
+ * spoilt files against those of the server; `npm run fuzz -- COUNT SEED` for other numbers.
  * Without a seed the day gives it, so that each night tries other phrases and a failure can still be said again.
  * Prints each broken promise with the phrases that show it, the shortest of each kind last, and exits 1.
  */
@@ -25,4 +28,8 @@ for (const { promise, say, detail } of shortest.values())
 console.log(
   `\n${count} phrases from seed ${seed}: ${shortest.size === 0 ? "every promise held" : "promises were broken"}`,
 );
-process.exitCode = shortest.size === 0 ? 0 : 1;
+const runs = Math.ceil(count / 20);
+const ofServer = [...(await fuzzBodies({ runs, seed })), ...fuzzFiles({ runs, seed })];
+for (const one of ofServer) console.log(`\n${one}`);
+console.log(`${runs} calls and files: ${ofServer.length === 0 ? "every promise held" : "promises were broken"}`);
+process.exitCode = shortest.size + ofServer.length === 0 ? 0 : 1;

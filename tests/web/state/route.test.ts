@@ -25,4 +25,14 @@ describe("addresses", () => {
   it.each(["", "#", "#/", "#/nowhere", "#/job", "#/valve/", "#/%E0%A4%A"])("take %s for the bench", (hash) => {
     expect(readRoute(hash)).toEqual({ screen: "bench" });
   });
+  it.each([
+    ["/report?site=north&day=2026-03-04", "/report?site=north&day=2026-03-04"],
+    ["https://elsewhere.example/report?site=north", undefined],
+    ["//elsewhere.example/report?a=b", undefined],
+    ["/report?next=//elsewhere.example", undefined],
+    ["javascript:alert(1)", undefined],
+    ["/report?a=b\nx", undefined],
+  ])("after signing in goes on to a report of this server and nowhere else: %s", (next, gone) => {
+    expect(readRoute(`#/sign-in?next=${encodeURIComponent(next)}`)).toEqual({ screen: "sign-in", next: gone });
+  });
 });
