@@ -2,7 +2,7 @@ import { lexicon } from "../vocabulary/lexicon.ts";
 import { dictionaryText } from "./dictionary.ts";
 import { languageModel, type SaidLines } from "./language-model.ts";
 import { networkText } from "./network.ts";
-import { SAID_LINES } from "./said/index.ts";
+import { LOGGED_LINES, SAID_LINES } from "./said/index.ts";
 import { spokenTag } from "./spoken-tag.ts";
 import { spokenWords } from "./spoken-words.ts";
 import { WORD_CLASSES } from "./word-classes.ts";
@@ -51,6 +51,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   const allSounds = (word: string) => sounds.get(word) ?? soundsOf(word);
   const texts: SaidLines[] = [
     { lines: SAID_LINES.map(spokenWords), weight: 1 },
+    { lines: LOGGED_LINES.map(spokenWords), weight: 2 },
     { lines: site.accepted.map(spokenWords), weight: 2 },
     { lines: site.taught.map(spokenWords), weight: 3 },
   ];

@@ -68,4 +68,6 @@ export const OWN_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   remachined: ["R IY M AH SH IY N D"],
   separator: ["S EH P AH R EY T ER", "S EH P ER AH T ER"],
   "they're": ["DH EH R", "DH EY R"],
+  gunked: ["G AH NG K T"],
+  squished: ["S K W IH SH T"],
 };

@@ -1,6 +1,7 @@
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
 import { FINDINGS } from "./findings.ts";
+import { LOGGED } from "./logged.ts";
 import { NUMBERS } from "./numbers.ts";
 import { PLAIN } from "./plain.ts";
 import { SENTENCES } from "./sentences.ts";
@@ -9,8 +10,17 @@ import { THREE_TALKERS } from "./three-talkers.ts";
 import { WHOLE_DAYS } from "./whole-days.ts";
 import { WORK } from "./work.ts";
 
-/** All of the lines that the language model is counted from. */
-export const SAID_LINES: readonly string[] = [
+const linesOf = (...texts: readonly string[]): string[] =>
+  texts
+    .join("")
+    .split("\n")
+    .filter((line) => line !== "");
+
+/** What a log gets to hear, phrase for phrase: counted more than what was written to be listened for. */
+export const LOGGED_LINES: readonly string[] = linesOf(LOGGED);
+
+/** Lines written for the ear: every part, number and turn of phrase that may come. */
+export const SAID_LINES: readonly string[] = linesOf(
   CLIPPED,
   CAREFUL,
   THREE_TALKERS,
@@ -21,7 +31,4 @@ export const SAID_LINES: readonly string[] = [
   WHOLE_DAYS,
   PLAIN,
   SENTENCES,
-]
-  .join("")
-  .split("\n")
-  .filter((line) => line !== "");
+);
