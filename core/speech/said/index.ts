@@ -3,7 +3,9 @@ import { CLIPPED } from "./clipped.ts";
 import { FINDINGS } from "./findings.ts";
 import { LOGGED } from "./logged.ts";
 import { NUMBERS } from "./numbers.ts";
+import { PARTS_IN_TURN } from "./parts-in-turn.ts";
 import { PLAIN } from "./plain.ts";
+import { READINGS_IN_TURN } from "./readings-in-turn.ts";
 import { SENTENCES } from "./sentences.ts";
 import { SESSION } from "./session.ts";
 import { THREE_TALKERS } from "./three-talkers.ts";
@@ -31,4 +33,6 @@ export const SAID_LINES: readonly string[] = linesOf(
   WHOLE_DAYS,
   PLAIN,
   SENTENCES,
+  PARTS_IN_TURN,
+  READINGS_IN_TURN,
 );
