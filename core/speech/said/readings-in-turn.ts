@@ -91,7 +91,7 @@ output of the positioner twenty six psi
 cracks open at six psi on the diaphragm
 needs at least eight psi to come off the seat
 lifts off at three point two psi
-signal from the controller is zero
+no signal from the controller it's at zero psi
 point two bar on the signal port
 one bar signal and it's all the way open
 gave it twenty psi signal and it didn't do anything
@@ -151,14 +151,13 @@ downstream climbing about five psi a minute
 downstream at four bar and steady
 twelve inches of water on the downstream side
 vent line has six inches of water on it
-tank side is only four ounces so call it seven inches of water
+tank side's only got seven inches of water on it
 down to thirty psi on the low side
 three thirty on the high side
 set point's at one fifty psi
 pilot's set for eighty pounds
 controller set point moved to two twenty five
 it's controlling at one oh five
-trips at fourteen hundred and eighty psi
 pops at one twenty five and reseats at one ten
 relief side set for three hundred pounds
 differential's about thirty five psi
@@ -168,7 +167,6 @@ gauge reads one seventy
 gauge is showing eighteen hundred
 about twenty five hundred pounds on that gauge
 reading point five psi on the gauge
-fourteen point seven on the gauge
 pressure is up around three thousand
 ten bar on the test pump
 test pressure is four fifty
@@ -283,7 +281,7 @@ process temp is ninety five
 ninety degrees celsius on the body
 it's sixty c at the bonnet
 skin temp reads two twelve
-minus ten on the line
+it's minus ten degrees on the line
 twenty below zero degrees at the valve body
 steam's at three sixty five degrees
 oil temperature one fifty five
@@ -350,7 +348,6 @@ half inch trim in this one
 three quarter trim
 tubing is three eighths
 quarter inch tubing on the signal line
-tubing run's about ten feet i mean a hundred and twenty inches
 face to face is fourteen and a half inches
 bolt length three and a quarter
 studs are four inches long
@@ -370,7 +367,6 @@ five percent off the seat
 won't close past fifteen percent
 positioner says forty two percent valve says thirty
 at fifty percent signal it's at forty five percent travel
-four to twenty four to twelve psi gets me fifty percent
 two bolts broken on the bonnet
 four studs were loose
 three nuts missing
@@ -387,7 +383,6 @@ two of the springs are broken
 five rings of packing in it
 put six rings of packing back
 pulled four rings and one was torn
-there's a dozen bolts on this housing all good
 replaced one gasket
 ten bolts tightened
 stroke test passed
@@ -400,7 +395,6 @@ opens and closes fine
 strokes smooth all the way
 got full stroke on twenty psi
 stroked it five times and it's good
-stroke test failed
 failed the stroke it won't open
 it won't stroke
 not stroking at all
@@ -467,7 +461,7 @@ still passing after we cleaned it
 seat leak passed after lapping
 seat leak test at sixty psi for two minutes no bubbles
 zero leakage at four hundred
-leak test good
+leak test came out good
 leak test no good
 leak tested it at fifty and it passed
 tested the seat at sixty psi air got three bubbles a minute
@@ -481,7 +475,7 @@ that's over the limit on seat leak
 it held for a minute then started leaking by
 seat's tight one way and leaks the other
 shell test good at three hundred psi held five minutes
-shell test passed
+the shell test went fine it passed
 shell test at four fifty no leaks
 shell test failed at the bonnet joint
 did the shell test at six hundred psi
@@ -493,14 +487,14 @@ hydro test failed it's leaking at the body joint
 shell's good ten minutes at four hundred and twenty five
 soaped the whole body and no bubbles
 sprayed it all down with soap and it's dry
-shell test two and a half minutes at one fifty bar
+shell test two and a half minutes at fifteen bar
 body joint leaked at two hundred psi on the shell test
 no leaks to the outside
 held shell pressure with no drop
 shell test seven fifty psi three minutes pass
 tried the shell test again and it passed
 shell failed got a drip at the bottom
-packing test passed
+packing passed its test
 packing's tight no leak at the stem
 packing test good at one hundred psi
 packing test failed it's bubbling
@@ -516,7 +510,7 @@ packing test five minutes no leak
 did the packing test with soap
 stem's bubbling a little on test
 quit leaking when i snugged the packing nut
-actuator test passed
+tested the actuator and that passed
 actuator holds air
 actuator held thirty five psi for five minutes
 no leak on the actuator at forty psi
@@ -590,7 +584,6 @@ unit two dump valve l v two twenty one
 dump valve on the separator l c v one oh one
 back pressure valve p c v three oh six
 suction valve x v seven seventeen
-kay vee four oh two
 ell vee six fifteen
 two inch valve
 it's a two inch pressure to open
@@ -603,7 +596,7 @@ inch and a half valve
 one and a half inch fail closed
 two and a half inch body
 three quarter inch control valve
-half inch valve air to open
+half inch air to open
 ten inch ball valve
 twelve inch butterfly
 it's a four inch globe
@@ -623,7 +616,7 @@ air closes it
 pressure opens it
 pressure to close on this one
 spring to close
-spring opens it
+the spring's what opens it
 loses air it goes closed
 goes open when it loses signal
 normally closed dump valve
@@ -637,24 +630,24 @@ t v two thirty four inch fail open
 papa charlie victor five one two a two inch in sandy service
 f v six ten six inch air to open clean gas
 normal service
-severe service
+this valve is severe service
 it's in sandy service
 dirty service on this one
-sour service
+sour service on the gas side
 sour gas valve
 lots of sand in this well
 this one sees a lot of sand
-it's in clean service
+clean service no sand
 regular service nothing special
 produced water service
 high pressure gas
 dump valve on the oil side
 water dump
-steam service
+it's on steam
 it's on hot oil
-fuel gas valve
+this one's on fuel gas
 wet gas line
-corrosive service
+pretty corrosive service
 it's on the inlet of the heater
 pretty rough service on this valve
 last serviced in march
@@ -697,7 +690,7 @@ soft seat in this one
 metal seat
 hard trim in this valve
 i smell gas
-i smell gas stop
+stop everybody i smell gas
 smell gas here
 gas gas back up
 gas alarm's going off
@@ -782,7 +775,7 @@ man down
 man down over here
 i need first aid
 he's bleeding
-got a cut on my finger need a band aid
+got a cut on my finger need a bandage
 hurt my back lifting that actuator
 call an ambulance
 he's passed out
@@ -813,7 +806,6 @@ get the extinguisher
 grass is burning by the fence
 sparks and fire over there
 flash fire get back
-everybody out now
 done with this one
 i'm done with this valve
 close it out
@@ -828,9 +820,7 @@ finished with it
 this one's finished
 wrap it up
 okay that one's done
-that does it
 end of job
-finish up
 finish this one
 we're through with this one
 job's complete
@@ -840,7 +830,7 @@ what did i miss
 did i miss anything
 what else do you need
 what's missing on this one
-anything left
+anything left to do
 tell me what's left
 is there anything i forgot
 what am i missing
@@ -857,13 +847,11 @@ what have you got so far
 what did you get
 what did you put down
 tell me what you have
-repeat that
+repeat that for me
 repeat the last one
-let me hear it back
 can you read me the list
 give me that back
 did you get that
-play it back
 take a picture
 take a picture of this
 get a photo
@@ -871,52 +859,42 @@ take a photo of the seat
 grab a picture of that
 snap a picture here
 get a shot of the plug
-photo
 let's get a picture of that crack
-take another picture
+take one more picture
 i want a picture of this
 stop listening
-quit listening
 quit listening for a minute
 mute
-mute it
 go to sleep
 hold on stop listening
 stop listening i've got a phone call
 don't listen to this
-start listening
+alright start listening
 listen up
 go ahead and listen
 okay start listening again
 unmute
 you can listen now
-back on start listening
-listen again
 scratch that
 scratch that last one
-no scratch that
+no no scratch that
 scratch that it was the upper
 scratch that the seat's okay
 scratch that thirty five
-strike that
+strike that please
 strike that last part
 strike that it's fifteen
 never mind that
 never mind the last one
 never mind that one's fine
-forget that last one
-forget that
+forget that last one i said
+forget that for now
 forget what i just said
 take that back
-delete that
-delete the last one
-erase that
-undo that
+delete that entry
+delete that last thing i said
+erase that one for me
 undo
-cancel that
-cancel the last one
-that's wrong scratch it
-drop that last one
 correction thirty not twenty eight
 correction forty foot pounds
 correction it's the lower diaphragm
@@ -941,7 +919,7 @@ wait no it's the stem
 wait that's not right it's twenty five
 wait make that lower
 make that forty
-make that forty five
+make that forty five foot pounds
 make that a two inch
 make that fifty psi upstream
 make that two bolts
@@ -962,7 +940,7 @@ sorry that's the cage
 sorry it was four bolts
 sorry sixty not fifty
 sorry meant the stem guide
-sorry fail closed
+sorry it's fail closed
 sorry two oh four
 not the seat the plug
 it's not torn it's just cut
@@ -986,7 +964,7 @@ needs replacing no wait i can reuse it
 i replaced it i mean i cleaned it
 passed no hang on it failed
 actually it's the left side
-actually it's fine
+actually it's fine now
 actually that's the seat gasket
 actually i did replace that one
 actually the torque was thirty
@@ -1001,11 +979,11 @@ let me say that again seat worn one side
 say that over stem bent slightly
 okay again packing's leaking
 same on the other one
-same on the lower one
+same on that lower one too
 same for the upper
 same thing on the outlet
 same with the bottom diaphragm
-same on the other side
+same thing on the other side
 same deal on the cage
 same here
 other one too
@@ -1017,32 +995,28 @@ ditto on the lower
 ditto the stem guide
 and the same on the backup ring
 upper one's the same way
-lower one too
+and the lower one too
 both of them
 both the same
-both good
 both are torn
 both backup rings cut
 swapped both
-replaced them both
-replaced them
-cleaned them
+went ahead and replaced both of them
+replaced them all
+cleaned them off
 put them back in
-flipped it
+flipped it over
 flipped the seat
-lapped it
-it's fine
-it's good
-looks good
+lapped it in
+it's fine like it is
+looks pretty good
 looks okay to me
 that one's okay
-no issues
+no issues with it
 nothing wrong with it
-that one's bad
-it's shot
-it's junk
-that's toast
-all good
+that one's pretty bad
+it's shot throw it out
+that thing's junk
 good
 they're all good
 everything looks good in there
@@ -1051,21 +1025,21 @@ that's good to go back in
 going back in
 needs a new one
 needs replacing
-replaced it
+i replaced it
 put a new one in
-leaving it
+i'm leaving it
 leaving it for now
 didn't replace it
 gotta change that
 had to replace it
-put it back
-kept it
-reused it
-reusing it
+put it right back in
+kept the old one
+just reused it
+we're reusing that
 ran it again
-cleaned it up
+cleaned it all up
 cleaned it and put it back
-greased it
+greased it good
 note the customer wants it back by friday
 note that the block valve handle is missing
 note that access is tight on the north side
@@ -1132,7 +1106,6 @@ blew down the regulator and set it at twenty five
 controller's hunting around the set point
 controller gain's way too high
 set the controller at one hundred sixty psi
-pilot's bleeding all the time
 pilot set at two eighty psi and holding
 float's got a hole in it
 float arm's bent
@@ -1182,7 +1155,7 @@ threads galled on the stem
 chased the threads and they're okay
 lock nut's rounded off
 lock nut was loose about half a turn
-put loctite i mean thread locker on the lock nut
+put thread locker on the lock nut
 packing nut's loose snugged it down
 packing's dried out and hard
 replaced packing with a new set
@@ -1302,7 +1275,7 @@ lock's on tag's on
 block valves are shut both sides
 checked for pressure and there's none
 zero on both gauges
-vented the actuator
+vented the air off the actuator
 vented off the bonnet
 spring's backed off all the way
 spring tension's off
@@ -1315,12 +1288,12 @@ bonnet's back on
 pulled the actuator
 pulled the plug and stem
 took the cage out
-pulling the seat
+pulling the seat out now
 seat's out
 putting it back together
 it's all back together
 tore it down completely
-disassembled the actuator
+disassembled the actuator on the bench
 put the actuator back on
 hooked the tubing back up
 hooked up the test pump
@@ -1330,12 +1303,11 @@ waiting on pressure
 wait a minute i'm still pumping it up
 watching the gauge
 give it another five minutes
-still holding
+it's still holding right where it was
 so far so good
-no change
+no change at all
 dropped a hair maybe half a pound
-it's dropping
-it's dropping fast
+it's dropping pretty fast
 looks like it's going to hold
 i think it's leaking at the packing
 might be passing a little
@@ -1376,95 +1348,47 @@ we've had a little spill about a quart
 some oil dripped on the ground cleaned it up
 there's a small fire in the grass it's out now
 smoke coming from the heater
-help
 help me over here
-stop
 stop stop there's gas
-shut it in
 shut it in right now
-get away from it
-watch out
 hey hey hey back off
 don't touch that it's still hot and pressured up
-jesus that spring just came out
+man that spring just came out
 oh man that's gas
 whoa whoa it's blowing
 we need to get out of here gas
 my h two s badge went off
 that alarm is mine it's gas
-okay let's go
-okay ready
-okay first one
+okay we're ready
 alright what's next
-all right let's start
-hang on a second
 give me a second
-just a minute
-hold on
-let me look
-let me see
 let me check that
-let me get my light
-hand me that wrench
-hand me the nine sixteenths
-where's the torque wrench
-can you hold this for me
-grab the other end
-lift on three
-you got it
-got it
-yeah
+you got it yet
+yeah i've got it
 yep that's it right there
-no
-nope
-okay good
-thanks
-what time is it
 it's about lunch time
-let's take a break
-i'm going back to the truck
-be right back
-i'm back
 it's hot out here
 a hundred and two degrees today
 cold this morning about twenty degrees
-it's starting to rain
-wind's blowing thirty miles an hour
-truck's low on fuel
 we've got two more after this
 three valves to go
 that's number four today
 we've done six so far
 sorry i'm late
 sorry go ahead
-take a seat
-how's your back
-did you see the game last night
+take a seat over there
 my phone's at ten percent
-tell him i'll call him back
 yeah i'm on the phone
-he said he'd be here at two
-it's forty miles to the next site
 i'll be done in twenty minutes
-we'll be out of here by three
-who's got the keys
-pass me the rag
-shut the door
-turn that radio down
-what did he say
-i don't know
-i don't think so
 that looks about right
-that's close enough
 close enough leave it
 that'll work
-it'll do
 we'll come back to that
-come back to it later
 skip that one
 skip the packing for now
 i'll do the stroke test later
 can't do the shell test here
 no pressure available for the test
 no air here to stroke it
+let me look at it real quick
 `;
