@@ -1,6 +1,7 @@
 import { Arriving, type Room } from "./parts/arriving.tsx";
 import { useEffect } from "./parts/hooks.ts";
 import { useStateOf } from "./parts/use-state-of.ts";
+import type { LentEar } from "./speech/own-ear/lent-ear.ts";
 import type { Deeds } from "./state/deeds.ts";
 import type { DoorDeeds } from "./state/door-deeds.ts";
 import { addressOf } from "./state/route.ts";
@@ -17,7 +18,18 @@ const PEOPLE: Room<typeof import("./views/people-room.ts")> = { load: () => impo
 const WORDS: Room<typeof import("./views/word-room.ts")> = { load: () => import("./views/word-room.ts") };
 
 /** One screen at a time, by the address. */
-export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: DoorDeeds }) {
+export function App({
+  store,
+  deeds,
+  door,
+  ear,
+}: {
+  store: Store;
+  deeds: Deeds;
+  door: DoorDeeds;
+  /** the page's own, where the browser has what it is made of */
+  ear: LentEar | undefined;
+}) {
   const state = useStateOf(store);
   const { route, settings } = state;
   useEffect(() => {
@@ -40,6 +52,8 @@ export function App({ store, deeds, door }: { store: Store; deeds: Deeds; door: 
       return <Asked {...all} />;
     case "hearing":
       return <HearingScreen {...all} />;
+    case "record-set":
+      return <Arriving key="record-set" room={WORDS} draw={({ RecordSet }) => <RecordSet ear={ear} state={state} />} />;
     case "desk":
       return (
         <Arriving
@@ -161,6 +175,7 @@ function titleOf(state: State): string {
   const names = {
     bench: valveAtHand(state).tag ?? "Bench",
     hearing: "Talking",
+    "record-set": "Measure the ear",
     review: "Review",
     asked: "Asked from the desk",
     search: "Search",

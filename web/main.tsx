@@ -5,6 +5,7 @@ import { registerWorker } from "./offline/register.ts";
 import { chosenEar } from "./speech/chosen-ear.ts";
 import { encodeClip } from "./speech/clip.ts";
 import { ear } from "./speech/ear.ts";
+import { lentEar } from "./speech/own-ear/lent-ear.ts";
 import { canHearItself, OwnEar } from "./speech/own-ear/own-ear.ts";
 import { ownRecognition } from "./speech/own-ear/own-recognition.ts";
 import { phraseRecorder } from "./speech/phrase-recorder.ts";
@@ -217,7 +218,8 @@ async function open(): Promise<void> {
       void passOn();
     },
   });
-  render(<App store={store} deeds={acts} door={door} />, root);
+  const lent = ownEar && lentEar(ownEar, hearing);
+  render(<App store={store} deeds={acts} door={door} ear={lent} />, root);
 
   const catchUp = async () => {
     await door.look();

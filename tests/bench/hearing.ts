@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { hear } from "../../core/index.ts";
 import { HEARD_FROM } from "../../core/speech/hearing.ts";
 import { hearRecording } from "../../core/speech/recorded.ts";
+import { sameWords } from "../../core/speech/same-words.ts";
 import { decodeWave } from "../../core/speech/wave.ts";
 import { openEar } from "../../server/ear/open-ear.ts";
 import { CAN_SPEAK, inNoise, saidAloud } from "../server/ear/said-aloud.ts";
@@ -43,7 +44,7 @@ export async function hearing(): Promise<string[]> {
     for (const voice of VOICES) {
       for (const phrase of SET.phrases.filter((_, i) => i % STEP === 0)) {
         const heard = one(phrase, voice, level);
-        const same = bare(heard?.text ?? "") === bare(phrase);
+        const same = sameWords(phrase, heard?.text ?? "");
         all++;
         if (same) right++;
         if ((heard?.confidence ?? 0) >= 0.9) sure.push(same);
@@ -66,5 +67,3 @@ export async function hearing(): Promise<string[]> {
     "synthetic voices: people will differ",
   ];
 }
-
-const bare = (text: string) => text.toLowerCase().replace(/'/g, "");

@@ -5,6 +5,7 @@
 export type Route =
   | { screen: "bench" }
   | { screen: "hearing" }
+  | { screen: "record-set" }
   | { screen: "desk"; site?: string; day?: string }
   | { screen: "job"; id: string }
   | { screen: "valve"; tag: string; site?: string }
@@ -38,7 +39,7 @@ export function readRoute(hash: string): Route {
   if (screen === "reliability") return { screen, site };
   if (screen === "carry")
     return { screen, site, days: wholeDays(asked.get("days")), stock: asked.get("stock") || undefined };
-  if (screen === "hearing") return { screen };
+  if (screen === "hearing" || screen === "record-set") return { screen };
   if (screen === "help" || screen === "glossary") return { screen };
   if (screen === "words") return { screen, say: asked.get("say") || undefined };
   if (screen === "sign-in") return { screen, next: ownPath(asked.get("next")) };

@@ -25,10 +25,16 @@ export class OwnEar {
   #site: SiteWords | undefined;
   #turn = 0;
   #listener: Listener | undefined;
+  #wide: boolean | undefined;
 
   /** `coming` is told how the first load gets on, and nothing once it is over. */
   constructor(coming: (coming: Coming | undefined) => void) {
     this.#coming = coming;
+  }
+
+  /** Whether it hears by the wide acoustic model; not known before it is ready. */
+  get wide(): boolean | undefined {
+    return this.#wide;
   }
 
   /** Fetches what is not here yet and gets ready, so that the first phrase need not wait for it. */
@@ -93,6 +99,7 @@ export class OwnEar {
     } else if (message.is === "coming") this.#coming({ got: message.got, of: message.of });
     else {
       this.#coming(undefined);
+      if (message.is === "ready") this.#wide = message.wide;
       if (message.is === "missing") this.#fail("ear-missing", message.why);
     }
   }
