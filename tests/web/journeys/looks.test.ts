@@ -48,6 +48,7 @@ inBrowser("every screen, by axe against WCAG 2.2 AA", () => {
   const SCREENS: [string, () => string, string][] = [
     ["the bench", () => "#/bench", ".understood .said"],
     ["how it listens and answers", () => "#/hearing", ".hearing-sheet"],
+    ["measuring the ear", () => "#/record-set", ".record-begin"],
     ["signing in", () => "#/sign-in", "form"],
     ["choosing a password", () => "#/set-password?code=abc", "form"],
     ["enrolling a device", () => "#/enrol?code=abc", ".sheet, form, button"],

@@ -1,7 +1,8 @@
-import { readFile, rm } from "node:fs/promises";
+import { readFile, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { RECORD_SET } from "../../../core/speech/record-set/phrases.ts";
+import { run } from "../../server/running.ts";
 import { violations } from "../axe.ts";
 import { type Device, inBrowser, newDevice, workerReady } from "../chromium.ts";
 import { type RunningServer, runServer } from "../running-server.ts";
@@ -70,7 +71,7 @@ inBrowser("the page that measures the ear", () => {
     await show("score");
   });
 
-  it("saves the recordings as one file", { timeout: 60_000 }, async () => {
+  it("saves the recordings as one file, which the command line scores again", { timeout: 60_000 }, async () => {
     const { page } = device;
     const [download] = await Promise.all([
       page.waitForEvent("download"),
@@ -81,6 +82,12 @@ inBrowser("the page that measures the ear", () => {
     await download.saveAs(saved);
     const lines = (await readFile(saved, "utf8")).trim().split("\n");
     expect(lines.map((line) => JSON.parse(line).is)).toEqual(["record_set", "phrase", "phrase"]);
+    const again = await run("server/commands/record-set.ts", ["--score", saved]);
+    expect(again.out).toMatch(/As the page heard it\n {2}1 of 2 phrases word for word/);
+    expect(again.out).toMatch(/As this machine hears the same sound\n {2}1 of 2 phrases word for word/);
+    await writeFile(saved, `${lines[0]}\n{}\n`);
+    const refused = await run("server/commands/record-set.ts", ["--score", saved]);
+    expect(refused).toMatchObject({ code: 2, err: expect.stringContaining("line 2 is none that the page saves") });
     expect(device.complaints).toEqual([]);
   });
 });

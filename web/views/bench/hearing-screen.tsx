@@ -22,7 +22,13 @@ export function HearingScreen({ state, deeds }: { state: State; deeds: Deeds }) 
         </a>
       </header>
       <div class="hearing-sheet">
-        <HearingCheck />
+        <div class="hearing-checks">
+          <HearingCheck />
+          <a class="glove" href={addressOf({ screen: "record-set" })}>
+            Measure the ear on your voice
+            <small>40 phrases, some ten minutes. Nothing is sent.</small>
+          </a>
+        </div>
         <section aria-label="What opens the microphone">
           <h2 class="rule-head">What opens the microphone</h2>
           <KeyChoice chosen={settings.talkKey} choose={(talkKey) => deeds.set({ talkKey })} />

@@ -133,7 +133,7 @@ function Intro({ begin, coming }: { begin: () => void; coming: State["ear"]["com
         </li>
         <li>Misspoke? Say it again. Misheard? Leave it: that is what is measured.</li>
       </ul>
-      <EarComing coming={coming} />
+      <EarComing coming={coming} meanwhile="The first phrase waits for it." />
       <button type="button" class="glove record-begin" onClick={begin}>
         Begin
       </button>

@@ -1,5 +1,6 @@
 import { readPhrase } from "../../../core/index.ts";
 import { scoreSet } from "../../../core/speech/record-set/score.ts";
+import { sureWords } from "../../../core/speech/record-set/score-words.ts";
 import { useState } from "../../parts/hooks.ts";
 import { type Sitting, spokenTakes } from "./sitting.ts";
 
@@ -49,7 +50,7 @@ export function ScoreSheet(props: {
         <table class="record-sure">
           <thead>
             <tr>
-              <th scope="col">It was this sure</th>
+              <th scope="col">It was</th>
               <th scope="col">Phrases</th>
               <th scope="col">Word for word</th>
             </tr>
@@ -57,7 +58,7 @@ export function ScoreSheet(props: {
           <tbody>
             {score.sure.map((row, index) => (
               <tr key={row.from}>
-                <th scope="row">{sureWords(row.from, score.sure[index - 1]?.from)}</th>
+                <th scope="row">{sureWords(row, score.sure[index - 1])}</th>
                 <td>{row.said}</td>
                 <td>{row.said ? `${row.right}, ${per(row.right, row.said)}` : "none"}</td>
               </tr>
@@ -111,13 +112,6 @@ function Figure({ name, part, whole }: { name: string; part: number; whole: numb
     </div>
   );
 }
-
-const sureWords = (from: number, below: number | undefined): string =>
-  below === undefined
-    ? `${from * 100} % and more`
-    : from === 0
-      ? `under ${below * 100} %`
-      : `${from * 100} to ${below * 100} %`;
 
 /** Throws away what was said; asked twice where it was not saved. */
 function Anew({ unsaved, anew }: { unsaved: boolean; anew: () => void }) {
