@@ -41,7 +41,8 @@ export function ScoreSheet(props: {
             : "Other talk was left out."}
         </p>
         <p>
-          One voice, one place, {score.said} phrases: a few more or fewer right is chance.
+          One voice, one place, {score.said} {score.said === 1 ? "phrase" : "phrases"}: a few more or fewer right is
+          chance.
           {props.wide === false ? " Heard by the narrow acoustic model: the wide one could not be had here." : ""}
         </p>
       </section>
