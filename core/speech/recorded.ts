@@ -83,22 +83,18 @@ function joined(spans: readonly Span[], length: number): Span[] {
   return [{ from: 0, to: length }];
 }
 
-/**
- * The span with room around it: what was recorded there, and beyond the recording's ends hiss as loud as its floor. A trace of
- * hiss is in all of it, since no room is as silent as a file can be and the acoustic model never met such silence.
- */
+/** The span with room around it: what was recorded there, and beyond the recording's ends hiss as loud as its floor. */
 function withRoom(sound: Float32Array, from: number, to: number, floor: number): Float32Array {
   const room = Math.round(ROOM * EAR_RATE);
   const start = from - room;
   const out = new Float32Array(to - from + 2 * room);
-  const amplitude = 10 ** (Math.max(-65, Math.min(-45, floor)) / 20);
+  const amplitude = 10 ** (Math.max(-75, Math.min(-45, floor)) / 20);
   let state = 1;
   for (let i = 0; i < out.length; i++) {
     const place = start + i;
     // a row of numbers without pattern, the same each time
     state = (state * 48_271) % 2_147_483_647;
-    const hiss = amplitude * (state / 1_073_741_823.5 - 1);
-    out[i] = place >= 0 && place < sound.length ? (sound[place] as number) + hiss / 2 : hiss;
+    out[i] = place >= 0 && place < sound.length ? (sound[place] as number) : amplitude * (state / 1_073_741_823.5 - 1);
   }
   return out;
 }
