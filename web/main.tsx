@@ -5,8 +5,9 @@ import { registerWorker } from "./offline/register.ts";
 import { chosenEar } from "./speech/chosen-ear.ts";
 import { encodeClip } from "./speech/clip.ts";
 import { ear } from "./speech/ear.ts";
+import { oneEar } from "./speech/one-ear.ts";
 import { lentEar } from "./speech/own-ear/lent-ear.ts";
-import { canHearItself, OwnEar } from "./speech/own-ear/own-ear.ts";
+import { canHearItself, type EarTells, OwnEar } from "./speech/own-ear/own-ear.ts";
 import { ownRecognition } from "./speech/own-ear/own-recognition.ts";
 import { phraseRecorder } from "./speech/phrase-recorder.ts";
 import { browserRecognition } from "./speech/recognition.ts";
@@ -14,6 +15,7 @@ import { siteWords } from "./speech/site-words.ts";
 import { markEndOfSpeech, measureToTone } from "./speech/speed.ts";
 import { listenForTalkKey } from "./speech/talk-key-press.ts";
 import { sounder } from "./speech/tones.ts";
+import { EAR_MISSING, ELSEWHERE } from "./speech/trouble.ts";
 import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
 import { doorDeeds } from "./state/door-deeds.ts";
@@ -26,11 +28,14 @@ import { waits } from "./state/taught.ts";
 import { instantHere } from "./state/time-words.ts";
 import { openDatabase } from "./storage/database.ts";
 import { enrolmentOn, noEnrolmentShelf } from "./storage/enrolment.ts";
+import { heldBeside } from "./storage/held-beside.ts";
 import { keepsakesOn } from "./storage/keepsake-shelf.ts";
 import { noKeepsakes, noShelf } from "./storage/no-shelf.ts";
+import { otherTabs, telling } from "./storage/other-tabs.ts";
 import { roomOn } from "./storage/room.ts";
 import { shelfOn } from "./storage/shelf.ts";
 import { uuid7 } from "./storage/uuid7.ts";
+import { alone } from "./sync/alone.ts";
 import { ask, send as sendAny } from "./sync/ask.ts";
 import { fetchBytes } from "./sync/bytes.ts";
 import { holdToken, knownAnew, whenBarred } from "./sync/door.ts";
@@ -46,6 +51,7 @@ async function open(): Promise<void> {
   const store = createStore(readRoute(location.hash));
   addEventListener("hashchange", () => store.happen({ is: "went", route: readRoute(location.hash) }));
 
+  let catchUpJob = async () => {};
   const opened = await openDatabase().then(
     (db) => {
       const keepsakes = keepsakesOn(db);
@@ -56,7 +62,11 @@ async function open(): Promise<void> {
         giveUpReserve: keepsakes.giveUpReserve,
         tell: (full) => store.happen({ is: "outbox", outbox: { full } }),
       });
-      return { shelf: shelfOn(db, room.writeWords), keepsakes, room, enrolment: enrolmentOn(db) };
+      const shelf = telling(
+        heldBeside(shelfOn(db, room.writeWords)),
+        otherTabs(() => catchUpJob()),
+      );
+      return { shelf, keepsakes, room, enrolment: enrolmentOn(db) };
     },
     (problem: unknown) => {
       const why = problem instanceof Error ? problem.message : String(problem);
@@ -92,7 +102,7 @@ async function open(): Promise<void> {
     put: putKeepsake,
     setLastKeptAt: shelf.setLastKeptAt,
     // a lock of their own: a photograph on a weak link must not hold up words
-    alone: (work) => navigator.locks.request("handsfull-keepsakes", work),
+    alone: (work) => alone("handsfull-keepsakes", work),
   });
   const send = sender({
     ...sending,
@@ -103,7 +113,7 @@ async function open(): Promise<void> {
       // what words had to take of it while there was no network
       void opened.keepsakes.setReserve();
     },
-    alone: (work) => navigator.locks.request("handsfull-outbox", work),
+    alone: (work) => alone("handsfull-outbox", work),
   });
 
   const passWords = wordPasser({
@@ -123,7 +133,7 @@ async function open(): Promise<void> {
 
   let acts: Deeds;
   let takeOver: (() => void) | undefined;
-  const ownEar = canHearItself() ? new OwnEar((coming) => store.happen({ is: "ear", ear: { coming } })) : undefined;
+  const ownEar = canHearItself() ? new OwnEar(preparing(store)) : undefined;
   const recognition = chosenEar(
     { own: ownEar && ownRecognition(ownEar), browser: browserRecognition() },
     () => store.state().settings.ear,
@@ -146,10 +156,21 @@ async function open(): Promise<void> {
     ended: () => markEndOfSpeech(),
     garbled: () => turned({ is: "garbled" }),
   });
+  const ears = oneEar(() => {
+    if (store.state().ear.state === "closed") return;
+    store.happen({ is: "ear", ear: { trouble: ELSEWHERE } });
+    hearing.close();
+  });
   const speaking = voice(hearing);
   const sounds = sounder();
   const turned = talk(store, {
-    ear: hearing,
+    ear: {
+      open() {
+        ears.claim();
+        hearing.open();
+      },
+      close: hearing.close,
+    },
     voice: speaking,
     sound(tone) {
       sounds.sound(tone);
@@ -189,6 +210,10 @@ async function open(): Promise<void> {
     takeNewer: () => takeOver?.(),
   });
 
+  catchUpJob = async () => {
+    await acts.catchUp();
+    store.happen({ is: "outbox", outbox: await shelf.counts() });
+  };
   store.happen({ is: "set", settings: readSettings(await shelf.settings()) });
   // before any job is taken up again: its words are read by them
   store.happen({ is: "taught", words: await shelf.taught() });
@@ -242,6 +267,15 @@ async function open(): Promise<void> {
     store.happen({ is: "newer" });
   });
 }
+
+/** Says how the ear gets on before anybody wants to be heard by it. */
+const preparing = (store: Store): EarTells => ({
+  coming: (coming) => store.happen({ is: "ear", ear: { coming } }),
+  ready() {
+    if (store.state().ear.trouble === EAR_MISSING) store.happen({ is: "ear", ear: { trouble: undefined } });
+  },
+  missing: () => store.happen({ is: "ear", ear: { trouble: EAR_MISSING } }),
+});
 
 /** Behind the page's own loading: it must open and take what is typed before the ear's megabytes come. */
 const EAR_AFTER_MS = 2000;

@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
@@ -44,8 +44,9 @@ const FLAGS = [
   "--disable-background-networking",
   "--no-first-run",
   "--disable-dev-shm-usage",
-  "--use-fake-ui-for-media-stream",
 ];
+/** the browser asks nobody whether the page may have them */
+const GRANTED = "--use-fake-ui-for-media-stream";
 const CAMERA_AND_MICROPHONE = "--use-fake-device-for-media-stream";
 
 export interface Making {
@@ -55,14 +56,22 @@ export interface Making {
   media?: boolean;
   /** further switches of the browser */
   flags?: readonly string[];
+  /** what the person has set in the browser's own settings, before it is opened */
+  forbids?: readonly ("storage" | "microphone")[];
 }
 
 /** A browser of its own with a profile of its own, opened on nothing yet. */
 export async function newDevice(viewport = { width: 360, height: 740 }, making: Making = {}): Promise<Device> {
   const profile = making.profile ?? (await mkdtemp(join(tmpdir(), "handsfull-profile-")));
+  if (making.forbids) await forbid(profile, making.forbids);
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM ?? "",
-    args: [...FLAGS, ...(making.media === false ? [] : [CAMERA_AND_MICROPHONE]), ...(making.flags ?? [])],
+    args: [
+      ...FLAGS,
+      ...(making.forbids?.includes("microphone") ? [] : [GRANTED]),
+      ...(making.media === false ? [] : [CAMERA_AND_MICROPHONE]),
+      ...(making.flags ?? []),
+    ],
     viewport,
   });
   const page = context.pages()[0] ?? (await context.newPage());
@@ -95,6 +104,17 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
       await context.close();
     },
   };
+}
+
+const SETTING = { storage: "cookies", microphone: "media_stream_mic" } as const;
+const FORBIDDEN = 2;
+
+/** As by the switches of its settings page: the browser itself refuses then, whatever the page asks. */
+async function forbid(profile: string, what: readonly (keyof typeof SETTING)[]): Promise<void> {
+  const settings = Object.fromEntries(what.map((one) => [SETTING[one], FORBIDDEN]));
+  await mkdir(join(profile, "Default"), { recursive: true });
+  const preferences = { profile: { default_content_setting_values: settings } };
+  await writeFile(join(profile, "Default", "Preferences"), JSON.stringify(preferences));
 }
 
 /** The processes of the browser that has this profile: its folder stands in the command line of each. */

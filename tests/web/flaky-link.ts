@@ -1,8 +1,8 @@
 import { createServer, type IncomingMessage, request, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 
-/** What a link does to a request: `pass`, `lose_answer` after the server has acted on it, `cut` it half way up, or `busy`. */
-export type Doing = "pass" | "lose_answer" | "cut" | "busy";
+/** What a link does to a request: `pass`, `lose_answer` after the server has acted on it, `cut` it half way up, `cut_answer` half way down, `fail` as a server in trouble does, or `busy`. */
+export type Doing = "pass" | "lose_answer" | "cut" | "cut_answer" | "fail" | "busy";
 
 export interface FlakyLink {
   address: string;
@@ -24,6 +24,12 @@ export async function flakyLink(to: () => string): Promise<FlakyLink> {
     const path = asked.url ?? "/";
     const doing = fits.test(path) ? decide(turn++) : "pass";
     if (fits.test(path)) seen.push({ path, at: performance.now(), doing });
+    if (doing === "fail") {
+      asked.resume();
+      answer.writeHead(500, { "content-type": "text/plain" });
+      answer.end("trouble");
+      return;
+    }
     if (doing === "busy") {
       asked.resume();
       answer.writeHead(503, { "content-type": "application/problem+json", "retry-after": "3" });
@@ -42,7 +48,9 @@ export async function flakyLink(to: () => string): Promise<FlakyLink> {
         return;
       }
       answer.writeHead(reply.statusCode ?? 502, reply.headers);
-      reply.pipe(answer);
+      if (doing !== "cut_answer") return void reply.pipe(answer);
+      // some of it, then the link is gone
+      reply.once("data", (some: Buffer) => answer.write(some.subarray(0, some.length / 2), () => answer.destroy()));
     });
     if (doing === "cut") {
       asked.once("data", (some: Buffer) => {

@@ -12,7 +12,7 @@ export type { Hands } from "./hands.ts";
 
 /** Everything a person can do on the screens. */
 export interface Deeds
-  extends Pick<JobDeeds, "start" | "close" | "reopen" | "recall">,
+  extends Pick<JobDeeds, "start" | "close" | "reopen" | "recall" | "catchUp">,
     Pick<SayDeeds, "say" | "overhear" | "hearOnce" | "reply" | "undo" | "askToClose" | "startWithStray">,
     WordDeeds {
   keepsakes: KeepsakeDeeds;
@@ -28,7 +28,7 @@ export interface Deeds
 
 export function deeds(store: Store, hands: Hands): Deeds {
   const jobs = jobDeeds(store, hands);
-  const { start, close, reopen, recall, keep } = jobs;
+  const { start, close, reopen, recall, catchUp, keep } = jobs;
 
   function set(settings: Partial<Settings>): void {
     store.happen({ is: "set", settings });
@@ -47,6 +47,7 @@ export function deeds(store: Store, hands: Hands): Deeds {
     close,
     reopen,
     recall,
+    catchUp,
     set,
     ...sayDeeds(store, hands, jobs, set),
     ...wordDeeds(store, hands),

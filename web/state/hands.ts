@@ -11,6 +11,7 @@ export interface Hands {
     markSeen(id: string): Promise<void>;
     closeJob(card: JobCard): Promise<void>;
     setOpenJob(id: string): Promise<void>;
+    openJob(): Promise<{ card: JobCard } | undefined>;
     job(id: string): Promise<{ card: JobCard; phrases: CardPhrase[] } | undefined>;
     keepSettings(settings: Settings): Promise<void>;
     askAgain(): Promise<void>;

@@ -15,6 +15,8 @@ export interface JobDeeds {
   keep(phrase: CardPhrase): Promise<void>;
   close(): Promise<void>;
   reopen(): Promise<void>;
+  /** takes in what another tab of this device did to the open job */
+  catchUp(): Promise<void>;
   /** fetches what is known of the valve at hand */
   recall(): Promise<void>;
 }
@@ -72,7 +74,7 @@ export function jobDeeds(store: Store, hands: Hands): JobDeeds {
   function unknowing(problem: unknown): void {
     store.happen({
       is: "noticed",
-      notice: `What this device keeps of the valve cannot be read: ${problemWords(problem)}`,
+      notice: `What this device keeps cannot be read: ${problemWords(problem)}`,
     });
   }
 
@@ -126,6 +128,21 @@ export function jobDeeds(store: Store, hands: Hands): JobDeeds {
       const closed = store.state().closed;
       if (closed) await hands.shelf.closeJob({ ...closed, tag: card.tag });
       hands.flush();
+    },
+    async catchUp() {
+      const { card } = store.state();
+      if (!card) return;
+      try {
+        const kept = await hands.shelf.job(card.id);
+        // opened again there, the row still says when it was closed
+        const open = (await hands.shelf.openJob())?.card.id === card.id;
+        if (!kept || store.state().card?.id !== card.id) return;
+        store.happen({ is: "caught_up", phrases: kept.phrases });
+        const at = kept.card.closedAt;
+        if (at && !open) store.happen({ is: "closed", at, missing: whatFollows(store.state()).missing });
+      } catch (problem) {
+        unknowing(problem);
+      }
     },
     async reopen() {
       const { closed } = store.state();

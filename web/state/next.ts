@@ -1,6 +1,7 @@
 import { type Caller, type Listening, listen, type Part, startListening } from "../../core/index.ts";
 import type { CardKeepsake } from "./keepsake.ts";
 import { type Loop, RESTING } from "./loop.ts";
+import { caughtUp } from "./order-said.ts";
 import type { Route } from "./route.ts";
 import { USUAL } from "./settings.ts";
 import type {
@@ -30,6 +31,8 @@ export type Happening =
   | { is: "not_on_device"; id: string; problem: string }
   | { is: "delivered"; ids: string[] }
   | { is: "refused"; id: string; problem: string }
+  /** the open job as the device holds it: another tab may have written to it */
+  | { is: "caught_up"; phrases: CardPhrase[] }
   | { is: "keepsake"; keepsake: CardKeepsake }
   | { is: "keepsakes"; keepsakes: CardKeepsake[] }
   /** opens the camera, tells it something, or, without one, shuts it */
@@ -106,6 +109,11 @@ export function next(state: State, now: Happening): State {
       return each(state, now.ids, (one) => ({ ...one, delivery: "kept", problem: undefined }));
     case "refused":
       return each(state, [now.id], (one) => ({ ...one, delivery: "refused", problem: now.problem }));
+    case "caught_up": {
+      const phrases = caughtUp(state.phrases, now.phrases);
+      const same = phrases.length === state.phrases.length;
+      return same ? { ...state, phrases } : heardAgain({ ...state, phrases, told: undefined });
+    }
     case "keepsake": {
       const { keepsake } = now;
       if (keepsake.job !== state.card?.id) return state;

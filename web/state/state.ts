@@ -97,6 +97,8 @@ export interface Outbox {
   keepsakeTrouble?: string;
   /** the device's store has no room for sound and photographs */
   full?: boolean;
+  /** how far this device's clock is ahead of the server's, in milliseconds; below 0 it is behind */
+  aheadMs?: number;
 }
 
 export type { Settings } from "./settings.ts";

@@ -7,7 +7,7 @@ import type { Shelf } from "./shelf.ts";
  * Stands in where the browser keeps nothing. Words are held in this page only, long enough to be sent;
  * every promise to keep them is refused with the reason, so that nobody is told that they are kept.
  */
-export function noShelf(why: string): Shelf {
+export function noShelf(why: string): Shelf & { phrasesOf(job: string): CardPhrase[] } {
   const jobs = new Map<string, KeptJob>();
   const phrases = new Map<string, CardPhrase>();
   let listed: { valves: ListedValve[]; sites: KnownSite[] } = { valves: [], sites: [] };
@@ -23,7 +23,9 @@ export function noShelf(why: string): Shelf {
     const row = rows.get(id);
     if (row) rows.set(id, { ...row, delivery, problem });
   };
+  const phrasesOf = (job: string) => [...phrases.values()].filter((phrase) => phrase.job === job);
   return {
+    phrasesOf,
     async keepJob(card: JobCard) {
       jobs.set(card.id, { ...card, delivery: "waiting" });
     },
@@ -41,7 +43,7 @@ export function noShelf(why: string): Shelf {
     async closeJob() {},
     async job(id) {
       const card = jobs.get(id);
-      return card && { card, phrases: [...phrases.values()].filter((phrase) => phrase.job === id) };
+      return card && { card, phrases: phrasesOf(id) };
     },
     async waiting(limit) {
       const first = only(phrases, "waiting").slice(0, limit);

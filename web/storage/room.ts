@@ -64,6 +64,6 @@ export function roomOn({ estimate, letGo, setReserve, giveUpReserve, tell }: Roo
   };
 }
 
-function isFull(problem: unknown): boolean {
+export function isFull(problem: unknown): boolean {
   return problem instanceof Error && problem.name === "QuotaExceededError";
 }

@@ -1,3 +1,4 @@
+import { inOrderSaid } from "../state/order-said.ts";
 import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Outbox, Settings } from "../state/state.ts";
 import type { KeptWord } from "../state/taught.ts";
 import type { Database, KeptJob } from "./database.ts";
@@ -38,11 +39,6 @@ export interface Shelf {
   setLastKeptAt(at: string): Promise<void>;
   taught(): Promise<KeptWord[]>;
   keepTaught(words: KeptWord[]): Promise<void>;
-}
-
-/** By `saidAt`, then by id: the order of the record. Compared as instants, for offsets may differ. */
-export function inOrderSaid(a: CardPhrase, b: CardPhrase): number {
-  return Date.parse(a.saidAt) - Date.parse(b.saidAt) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 }
 
 function valveKey({ tag, site }: { tag: string; site?: string }): string {
@@ -93,7 +89,8 @@ export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()
       const tx = db.transaction(["jobs", "kept"], "readwrite", STRICT);
       const row = await tx.objectStore("jobs").get(card.id);
       if (row) await tx.objectStore("jobs").put({ ...row, closedAt: card.closedAt });
-      await tx.objectStore("kept").delete("openJob");
+      // another tab may have opened a job of its own since
+      if ((await tx.objectStore("kept").get("openJob")) === card.id) await tx.objectStore("kept").delete("openJob");
       await tx.done;
     },
     async waiting(limit) {

@@ -49,6 +49,7 @@ export function sender(at: Sending): () => Promise<void> {
       const batch = fitting(rows);
       if (!batch.phrases.length && !batch.jobs.length) return undefined;
       const reply = await at.post(bodyOf(batch));
+      if (reply.aheadMs !== undefined) at.tell({ is: "outbox", outbox: { aheadMs: reply.aheadMs } });
       const verdict = judge(reply.status, reply.body, batch);
       if (verdict.is === "later") return { why: verdict.why, waitMs: reply.waitMs };
       if (verdict.is === "split") {

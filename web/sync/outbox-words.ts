@@ -15,7 +15,29 @@ export function outboxWords(outbox: Outbox, clock: (instant: string) => string):
   else if (!trouble && waiting && lastKeptAt) parts.push(`last sent ${clock(lastKeptAt)}`);
   // once all of it was sent, room is made when it is wanted
   if (outbox.full && waiting) sentences.push("This device is full: only words are kept until it has sent what waits.");
-  return [parts.join(", "), ...sentences].join(". ");
+  const apart = clockWords(outbox.aheadMs ?? 0);
+  if (apart) sentences.push(apart);
+  // each sentence ends in its own stop
+  return [parts.join(", "), sentences.join(" ")].filter(Boolean).join(". ");
+}
+
+const MINUTE = 60_000;
+/** Clocks nearer than this date what is said well enough. */
+const APART_MS = 3 * MINUTE;
+
+/** That the clocks of device and server disagree: neither can know which is wrong, and a person can. */
+function clockWords(aheadMs: number): string | undefined {
+  const apart = Math.abs(aheadMs);
+  if (apart < APART_MS) return undefined;
+  const units = [
+    ["day", 24 * 60 * MINUTE],
+    ["hour", 60 * MINUTE],
+    ["minute", MINUTE],
+  ] as const;
+  const [unit, ms] = units.find(([, ms]) => apart >= ms) ?? ["minute", MINUTE];
+  const many = Math.round(apart / ms);
+  const far = `${many} ${unit}${many === 1 ? "" : "s"} ${aheadMs > 0 ? "ahead of" : "behind"}`;
+  return `This device’s clock is ${far} the server’s, and what is said is dated by it: see which is right.`;
 }
 
 /** Which kinds wait, where it is not words alone. */

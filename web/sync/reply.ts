@@ -9,6 +9,8 @@ export interface Reply {
   body: unknown;
   /** how long the server asks to be left alone */
   waitMs?: number;
+  /** how far this device's clock is ahead of that of whoever answered; below 0 it is behind */
+  aheadMs?: number;
 }
 
 /** Sends a body and waits for the answer at most `patienceMs`. Never rejects: whoever sent it keeps it. */
@@ -30,9 +32,11 @@ export async function replyTo(
   }
   const { status } = reply;
   const waitMs = retryAfterMs(reply.headers.get("retry-after"), Date.now());
+  const dated = Date.parse(reply.headers.get("date") ?? "");
+  const aheadMs = Number.isNaN(dated) ? undefined : Date.now() - dated;
   try {
-    return { status, body: await reply.json(), waitMs };
+    return { status, body: await reply.json(), waitMs, aheadMs };
   } catch {
-    return { status, body: undefined, waitMs };
+    return { status, body: undefined, waitMs, aheadMs };
   }
 }

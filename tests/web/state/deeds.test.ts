@@ -36,6 +36,7 @@ function bench(change: Partial<Hands> = {}, keepPhrase?: Hands["shelf"]["keepPhr
       markSeen: async () => {},
       closeJob: async () => {},
       setOpenJob: async () => {},
+      openJob: async () => undefined,
       job: async (id) => {
         const card = jobs.find((one) => one.id === id);
         return card && { card, phrases: kept.filter((one) => one.job === id) };

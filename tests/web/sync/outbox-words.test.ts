@@ -23,6 +23,15 @@ it.each([
     { waiting: 1, refused: 0, lastKeptAt: at, full: true },
     "1 waiting, last sent 09:41. This device is full: only words are kept until it has sent what waits.",
   ],
+  [{ waiting: 0, refused: 0, lastKeptAt: at, aheadMs: 90_000 }, "all kept by the server 09:41"],
+  [
+    { waiting: 0, refused: 0, lastKeptAt: at, aheadMs: 3 * 86_400_000 + 5000 },
+    "all kept by the server 09:41. This device’s clock is 3 days ahead of the server’s, and what is said is dated by it: see which is right.",
+  ],
+  [
+    { waiting: 1, refused: 0, lastKeptAt: at, full: true, aheadMs: -3_600_000 },
+    "1 waiting, last sent 09:41. This device is full: only words are kept until it has sent what waits. This device’s clock is 1 hour behind the server’s, and what is said is dated by it: see which is right.",
+  ],
 ])("says how far the words have come: %o", (outbox, words) => {
   expect(outboxWords({ clips: 0, photos: 0, ...outbox }, clock)).toBe(words);
 });

@@ -29,9 +29,19 @@ export interface EarFiles {
 const KEPT = "ear-files";
 const MANIFEST = "/ear/model.json";
 
+type Store = Pick<Cache, "match" | "put" | "delete" | "keys">;
+
+/** Where the browser lets the page keep nothing, they are fetched for each opening of it. */
+const NO_STORE: Store = {
+  match: async () => undefined,
+  put: async () => {},
+  delete: async () => false,
+  keys: async () => [],
+};
+
 /** The files kept on this device, else fetched. Throws, in words, where they can be had from neither. */
 export async function earFiles(tell: (coming: Coming) => void): Promise<EarFiles> {
-  const store = await caches.open(KEPT);
+  const store = await caches.open(KEPT).catch(() => NO_STORE);
   const kept = await store.match(MANIFEST);
   if (kept) {
     const manifest = readManifest(await kept.json());
@@ -47,7 +57,7 @@ export async function earFiles(tell: (coming: Coming) => void): Promise<EarFiles
   return refresh(store, tell);
 }
 
-async function allKept(store: Cache, manifest: Manifest): Promise<EarFiles | undefined> {
+async function allKept(store: Store, manifest: Manifest): Promise<EarFiles | undefined> {
   const replies = await Promise.all(NAMES.map((name) => store.match(addressOf(name, manifest))));
   if (!replies.every((reply) => reply !== undefined)) return undefined;
   return earOf(manifest, await Promise.all(replies.map(bytesOf)));
@@ -56,7 +66,7 @@ async function allKept(store: Cache, manifest: Manifest): Promise<EarFiles | und
 const bytesOf = async (reply: Response) => new Uint8Array(await reply.arrayBuffer());
 
 /** Brings the store to what the server has; the list comes last into it, so that a load cut short is gone on with. */
-async function refresh(store: Cache, tell: (coming: Coming) => void): Promise<EarFiles> {
+async function refresh(store: Store, tell: (coming: Coming) => void): Promise<EarFiles> {
   const reply = await fetch(MANIFEST, { cache: "no-cache" });
   if (!reply.ok) throw new Error(`this server has no ear to give (${reply.status})`);
   const list: unknown = await reply.json();
@@ -71,19 +81,28 @@ async function refresh(store: Cache, tell: (coming: Coming) => void): Promise<Ea
     else {
       const fetched = await fetchWhole(address, (more) => tell({ got: got + more, of: manifest.bytes }));
       if ((await sha256(fetched)) !== manifest.files[name]) throw new Error(`${name} of the ear came spoilt`);
-      await store.put(address, new Response(fetched));
+      await keep(store, address, fetched);
       files.push(fetched);
     }
     got += files.at(-1)?.length ?? 0;
     tell({ got, of: manifest.bytes });
   }
-  await store.put(MANIFEST, new Response(JSON.stringify(list)));
+  await keep(store, MANIFEST, JSON.stringify(list));
   const wanted = new Set([MANIFEST, ...NAMES.map((name) => addressOf(name, manifest))]);
   for (const request of await store.keys()) {
     const { pathname, search } = new URL(request.url);
     if (!wanted.has(pathname + search)) await store.delete(request);
   }
   return earOf(manifest, files);
+}
+
+/** A device too full to keep the ear hears by it all the same, and fetches it again the next time. */
+async function keep(store: Store, address: string, content: Uint8Array<ArrayBuffer> | string): Promise<void> {
+  try {
+    await store.put(address, new Response(content));
+  } catch (problem) {
+    console.info("The ear is not kept on this device.", address, problem);
+  }
 }
 
 async function fetchWhole(address: string, tell: (got: number) => void): Promise<Uint8Array<ArrayBuffer>> {

@@ -31,7 +31,7 @@ export class Microphone {
       await this.#context.resume();
       return undefined;
     }
-    this.#shut();
+    this.shut();
     // as it comes: what makes a telephone call pleasant takes away what tells one word from another
     const audio = { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 };
     const stream = await navigator.mediaDevices.getUserMedia({ audio });
@@ -43,7 +43,7 @@ export class Microphone {
       await context.audioWorklet.addModule(tapAddress);
       await context.resume();
     } catch (problem) {
-      this.#shut();
+      this.shut();
       throw problem;
     }
     const tap = new AudioWorkletNode(context, "tap", { numberOfInputs: 1, numberOfOutputs: 1 });
@@ -54,7 +54,7 @@ export class Microphone {
     for (const track of stream.getTracks())
       track.addEventListener("ended", () => {
         if (this.#stream !== stream) return;
-        this.#shut();
+        this.shut();
         this.#lost();
       });
     return { port: port2, rate: context.sampleRate };
@@ -63,10 +63,12 @@ export class Microphone {
   /** Nobody listens now: kept a while, then let go. */
   rest(): void {
     clearTimeout(this.#letGo);
-    this.#letGo = setTimeout(() => this.#shut(), KEEP_MS);
+    this.#letGo = setTimeout(() => this.shut(), KEEP_MS);
   }
 
-  #shut(): void {
+  /** Let go of now; opened again it is a new source. */
+  shut(): void {
+    clearTimeout(this.#letGo);
     for (const track of this.#stream?.getTracks() ?? []) track.stop();
     void this.#context?.close();
     this.#stream = undefined;

@@ -9,6 +9,15 @@ export interface Listener {
   fails(error: string, message: string): void;
 }
 
+/** What the ear tells while nobody listens by it. */
+export interface EarTells {
+  /** how the first load gets on, and nothing once it is over */
+  coming(coming: Coming | undefined): void;
+  ready(): void;
+  /** it could not be had; whoever listens is told by `fails` instead */
+  missing(): void;
+}
+
 /** Whether this browser has what the ear is made of. All of it comes with a secure origin only. */
 export const canHearItself = (): boolean =>
   typeof Worker === "function" &&
@@ -21,15 +30,14 @@ export const canHearItself = (): boolean =>
 export class OwnEar {
   #worker: Worker | undefined;
   readonly #microphone = new Microphone(() => this.#fail("audio-capture", "the microphone went away"));
-  readonly #coming: (coming: Coming | undefined) => void;
+  readonly #tells: EarTells;
   #site: SiteWords | undefined;
   #turn = 0;
   #listener: Listener | undefined;
   #wide: boolean | undefined;
 
-  /** `coming` is told how the first load gets on, and nothing once it is over. */
-  constructor(coming: (coming: Coming | undefined) => void) {
-    this.#coming = coming;
+  constructor(tells: EarTells) {
+    this.#tells = tells;
   }
 
   /** Whether it hears by the wide acoustic model; not known before it is ready. */
@@ -76,7 +84,7 @@ export class OwnEar {
   abort(): void {
     this.#turn++;
     this.#listener = undefined;
-    this.#say({ to: "abort" });
+    this.#worker?.postMessage({ to: "abort" } satisfies ToEar);
     this.#microphone.rest();
   }
 
@@ -88,7 +96,14 @@ export class OwnEar {
   #start(): Worker {
     const worker = new Worker(new URL("./worker.ts", import.meta.url), { type: "module", name: "ear" });
     worker.addEventListener("message", ({ data }: MessageEvent<FromEar>) => this.#hear(data));
-    worker.addEventListener("error", (event) => this.#fail("ear-missing", event.message));
+    worker.addEventListener("error", (event) => {
+      // its script did not come: one that never ran cannot try again, the next one can
+      worker.terminate();
+      if (this.#worker === worker) this.#worker = undefined;
+      // its end of the sound went with it
+      this.#microphone.shut();
+      this.#missing(event.message);
+    });
     if (this.#site) worker.postMessage({ to: "words", site: this.#site } satisfies ToEar);
     return worker;
   }
@@ -96,12 +111,20 @@ export class OwnEar {
   #hear(message: FromEar): void {
     if ("turn" in message) {
       if (message.turn === this.#turn) this.#listener?.tells(message);
-    } else if (message.is === "coming") this.#coming({ got: message.got, of: message.of });
+    } else if (message.is === "coming") this.#tells.coming({ got: message.got, of: message.of });
     else {
-      this.#coming(undefined);
-      if (message.is === "ready") this.#wide = message.wide;
-      if (message.is === "missing") this.#fail("ear-missing", message.why);
+      this.#tells.coming(undefined);
+      if (message.is === "missing") this.#missing(message.why);
+      else {
+        this.#wide = message.wide;
+        this.#tells.ready();
+      }
     }
+  }
+
+  #missing(why: string): void {
+    if (this.#listener) this.#fail("ear-missing", why);
+    else this.#tells.missing();
   }
 
   #fail(error: string, message: string): void {
