@@ -66,12 +66,14 @@ export function amendNumber(before: readonly Entry[], fragment: Fragment): Entry
     }
     if (matched) return withVerdict(result, fragment);
   }
-  const count = bareNumber(fragment.scene);
+  const count = halfRate(fragment.scene, before) ?? bareNumber(fragment.scene);
   if (!count || finding) return undefined;
   const last = before.at(-1);
   if (!last) return undefined;
   // the nearest number spoken is the one corrected
-  const numbered = lastNumbered(before);
+  const numbered = RATE_HALVES[count.unit as Reading["unit"]]
+    ? before.findLastIndex((one) => one.type === "reading" && one.quantity === "leak_rate")
+    : lastNumbered(before);
   const target = numbered >= 0 ? before[numbered] : undefined;
   if (target?.type === "reading") {
     // "forty minutes" puts no pressure right
@@ -112,6 +114,26 @@ function lastNumbered(entries: readonly Entry[]): number {
   }
   return -1;
 }
+
+/** "make that three bubbles": of a rate said before, the half of its unit is enough. */
+function halfRate(
+  scene: Scene,
+  before: readonly Entry[],
+): { value: number; upper?: number; unit?: string } | undefined {
+  const rate = before.findLast((one) => one.type === "reading" && one.quantity === "leak_rate") as Reading | undefined;
+  const at = scene.chunks.findIndex((one) => one.number !== undefined);
+  const number = scene.chunks[at]?.number;
+  const half = scene.chunks[at + 1];
+  if (!rate || !number || !half || !RATE_HALVES[rate.unit]?.test(half.text)) return undefined;
+  scene.use(at, at + 1);
+  return { value: number.value, upper: number.upper, unit: rate.unit };
+}
+
+const RATE_HALVES: Partial<Record<Reading["unit"], RegExp>> = {
+  "bubble/min": /^bub(?:ble)?s?$/,
+  "drop/min": /^drops?$/,
+  "mL/min": /^(?:ccs?|mls?|milliliters?|millilitres?)$/,
+};
 
 function bareNumber(scene: Scene): { value: number; upper?: number; unit?: string } | undefined {
   const measure = findMeasures(scene)[0];

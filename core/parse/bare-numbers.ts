@@ -9,6 +9,7 @@ import type { Scene } from "./scene.ts";
 /** The unit of a bare number behind a word for what it is of; none where the word does not settle it. */
 function unitOfBare(quantity: Quantity): Measure["unit"] {
   if (quantity === "torque") return "ft_lbf";
+  if (quantity === "temperature") return "degF";
   if (quantity === "length" || quantity === "travel") return "in";
   return isPressureWord(quantity) ? "psi" : undefined;
 }
@@ -50,7 +51,9 @@ export function bare(scene: Scene, at: number): Measure | undefined {
     const spoken =
       (chunk.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk.senses.quantity) ??
       (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
-    const unit = spoken && unitOfBare(spoken);
+    // "line temp's one forty", but "temp's ninety five today" is the weather
+    const weather = spoken === "temperature" && /^temp(?:erature)?$/.test(chunk.text) && !chunks[back - 1]?.senses.part;
+    const unit = spoken && !weather ? unitOfBare(spoken) : undefined;
     const lead = chunks.findIndex((one, index) => index > back && index < at && /^check/.test(one.text));
     if (unit)
       return {
@@ -235,5 +238,5 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   return verdictAt(next) ? measure : undefined;
 }
 
-const TESTED = /^(?:test|tests|tested|testing|retested|pressure tested)$/;
+const TESTED = /^(?:test|tests|retest|retests|tested|testing|retested|pressure tested)$/;
 const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;

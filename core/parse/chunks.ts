@@ -120,9 +120,13 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (number && number.end >= (known?.end ?? 0) && !(number.bareOne && known && !(known.senses.roles & ROLE.one))) {
     return make(words, at, number.end, { number, senses: number.end === known?.end ? known.senses : NOTHING });
   }
-  const named = known?.senses.work && !known.senses.part && word.endsWith("s") ? lexicon.longest([word], 0) : undefined;
-  // "threads on the bonnet": a name, and nothing that is screwed on
-  if (named?.senses.part && named.senses.plural) return make(words, at, at + 1, { senses: named.senses });
+  const strange = at > 0 && !lexicon.words.has(words[at - 1] as string) && !PLAIN.has(words[at - 1] as string);
+  const named =
+    known?.senses.work && !known.senses.part && known.end > at + 1 && (strange || word.endsWith("s"))
+      ? lexicon.longest([word], 0)
+      : undefined;
+  // "threads on the bonnet", "socket bolt on the yoke": a name, and nothing that is screwed on
+  if (named?.senses.part && (strange || named.senses.plural)) return make(words, at, at + 1, { senses: named.senses });
   const cut = known?.senses.part && known.end > at + 1 ? nameCut(words, at, known.end, lexicon) : undefined;
   if (cut) return make(words, at, cut.end, { senses: cut.senses });
   if (known) {

@@ -75,8 +75,14 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (need) return need;
   const tooled = readTooling(scene, state, at);
   if (tooled) return tooled;
+  const drafted = scene.drafts.length;
   const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
-  if (placing) return placing;
+  if (placing) {
+    // "last October put a new one in": nothing of today's came of it, so its words come back
+    if (state.elsewhere !== undefined && scene.drafts.length === drafted)
+      for (const one of scene.chunks.slice(at, placing)) one.used = false;
+    return placing;
+  }
   const noun = scene.noun(at);
   if (!noun || noun.core > at || !chunk.senses.part) {
     const work = chunk.senses.work ? readWork(scene, state, at) : undefined;
@@ -113,6 +119,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   const saidBefore = state.said;
   if (has(chunk, ROLE.hedge) && hedgeLeads(scene, at)) {
     renew(state);
+    // "not clicking, might be burnt": what was denied stands before the hedge
+    if (state.not !== undefined && state.not < at - 1) state.not = undefined;
     state.hedge = at;
   } else if (has(chunk, ROLE.hedge)) hedgeLast(scene);
   if (has(chunk, ROLE.notAfter)) {

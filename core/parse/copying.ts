@@ -1,7 +1,9 @@
 /** Step 5d: the same again, on another part. */
 
+import type { Part } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { OWNED } from "../vocabulary/parts.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
@@ -27,7 +29,7 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
   while (has(scene.at(end), ROLE.too) || (has(scene.at(end), ROLE.again) && !scene.noun(end + 1))) end += 1;
   for (const noun of objects.nouns)
     for (const entry of source) {
-      const copy: Entry = { ...entry, part: noun.part };
+      const copy: Entry = { ...entry, part: ownOf(entry.part, noun.part) ?? noun.part };
       if (copy.type === "finding") {
         if (noun.place) copy.place = noun.place;
         else if (noun.other && copy.place && noun.part === entry.part) copy.place = oppositePlace(copy.place);
@@ -40,6 +42,13 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
   settleSubject(scene, state, objects.nouns as Noun[], false);
   state.since = end;
   return end;
+}
+
+/** "new O-ring on the cage, same on the stem guide": of what the last was, the new owner's. */
+function ownOf(said: Part | undefined, owner: Part | undefined): Part | undefined {
+  if (!said || !owner) return undefined;
+  const kin = Object.values(OWNED).find((owners) => Object.values(owners).includes(said));
+  return kin?.[owner];
 }
 
 /** "same on the outlet": the place alone tells which. */

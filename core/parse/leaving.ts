@@ -38,7 +38,8 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   if (!reuse && !has(chunk, ROLE.leave)) {
     // "left the old gasket in"
     if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);
-    if (/^(?:ran|used|using|running|run)$/.test(chunk.text) && state.not === undefined)
+    if (SKIPPED.test(chunk.text)) return readSkipped(scene, state, at);
+    if (/^(?:ran|used|using|running|run)$/.test(chunk.text) && (state.not === undefined || noWay(scene, state)))
       return readRunAgain(scene, state, at);
     return undefined;
   }
@@ -58,11 +59,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   // "put it back on"
   const on = reuse && /\bback$/.test(chunk.text) && next?.text === "on" && !scene.noun(at + 2);
   const end = on ? at + 2 : at + 1;
-  // "ain't no way that plug's going back in"
-  const noWay = scene.chunks
-    .slice(Math.max(0, state.since - 4), at)
-    .some((one, nth, all) => one.text === "way" && /^(?:no|aint no|isnt any)$/.test(all[nth - 1]?.text ?? ""));
-  const denied = state.not === at - 1 || noWay;
+  const denied = state.not === at - 1 || noWay(scene, state);
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
   for (const one of nouns)
@@ -81,22 +78,43 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   return end;
 }
 
-/** "ran the old gasket": what is old was used again. */
+/** "no way that plug's going back in": what is denied so is denied across its part. */
+const noWay = (scene: Scene, state: ClauseState): boolean =>
+  state.not !== undefined && /\bno way\b/.test(scene.at(state.not)?.text ?? "");
+
+const SKIPPED =
+  /^(?:skipped|skipping|skip|passed on|held off on|holding off on|hold off on|didnt get to|did not get to)$/;
+
+/** "skipped the packing", "held off on the diaphragm": what was not done to it is its replacement. */
+function readSkipped(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const objects = scene.nouns(at + 1, "object");
+  if (!objects?.nouns.every((one) => one.part && (one.det || one.plural || one.part === "packing"))) return undefined;
+  const next = scene.at(objects.end);
+  if (next?.senses.test || next?.unknown || next?.talk || next?.senses.work) return undefined;
+  for (const one of objects.nouns) emitWork(scene, state, "replaced", "declined", one, [at, objects.end], "left");
+  settleSubject(scene, state, objects.nouns, false);
+  reset(state);
+  state.since = objects.end;
+  return objects.end;
+}
+
+/** "ran the old gasket", "run that diaphragm again": what is old was used again. */
 function readRunAgain(scene: Scene, state: ClauseState, at: number): number | undefined {
   const objects = scene.nouns(at + 1, "object");
-  if (!objects?.nouns.every((one) => one.old && one.part)) return undefined;
+  const again = scene.at(objects?.end ?? at)?.text === "again";
+  if (!objects?.nouns.every((one) => (one.old || (again && one.det)) && one.part)) return undefined;
   for (const one of objects.nouns)
     emitWork(
       scene,
       state,
       "reused",
-      state.owed === undefined ? "done" : "needed",
+      noWay(scene, state) ? "declined" : state.owed === undefined ? "done" : "needed",
       one,
-      [at, objects.end],
+      [at, objects.end + (again ? 1 : 0)],
       "left_old_in",
     );
   settleSubject(scene, state, objects.nouns, false);
-  return objects.end;
+  return objects.end + (again ? 1 : 0);
 }
 
 /** "left the lock nut off": it is not there. */
@@ -123,9 +141,10 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   if (scene.at(at)?.text === "left" && /^(?:off|out)$/.test(next?.text ?? "") && objects.nouns.every((one) => one.part))
     return readLeftOff(scene, state, at, objects.nouns, objects.end + 1);
   const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text);
-  // "leaving the packing"
+  // "leaving the packing", "gonna leave the cage, it's fine"
   const leaving =
-    scene.at(at)?.text === "leaving" && (next === undefined || has(next, ROLE.and) || has(next, ROLE.but));
+    (scene.at(at)?.text === "leaving" || (scene.at(at)?.text === "leave" && state.owed === at - 1)) &&
+    (next === undefined || has(next, ROLE.and) || has(next, ROLE.but) || has(next, ROLE.it));
   if (!old && !stays && !leaving) return undefined;
   for (const one of objects.nouns)
     emitWork(

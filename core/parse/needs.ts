@@ -12,9 +12,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   const chunk = scene.at(at);
   if (!chunk || chunk.used || !has(chunk, ROLE.need)) return undefined;
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
-  const weak = /^(?:put|add|get|list|grab|need to get|put me down for|sign me up for|need to have|send|send out)$/.test(
-    chunk.text,
-  );
+  const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
   let from = at + 1;
   // "a can of oil", "two boxes of studs": what it comes in
@@ -61,7 +59,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     if (count === undefined && !one) return undefined;
     // "bring two sandwiches": what is wanted is not a part
     const what = scene.at(from + 1);
-    if (what && (what.unknown || what.talk)) return undefined;
+    if (what && (what.unknown || what.talk) && !WHEN.test(what.text)) return undefined;
     const last = carried(scene, state)[0];
     if (!last?.part) return undefined;
     wanted = [{ part: last.part, count }];
@@ -89,6 +87,9 @@ function logNeeds(scene: Scene, state: ClauseState, at: number, end: number, wan
   state.since = end;
   return end;
 }
+
+/** "bring me one tomorrow": when, and not what. */
+const WHEN = /^(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|asap|soon|please|whenever)$/;
 
 const HOLDER =
   /^(?:can|bottle|jug|bucket|pail|quart|gallon|box|bag|roll|stick|coil|length|piece|sheet|pack|packet|case)s?$/;

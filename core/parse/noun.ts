@@ -148,6 +148,11 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
         noun.one = true;
         return endAt(at + 2);
       }
+      // "kept the top": of a pair named before, its place says which
+      if (noun.det && (!next || has(next, ROLE.and) || has(next, ROLE.but)) && isOneOfTwo(named.at(-1), senses.place)) {
+        noun.one = true;
+        return endAt(at);
+      }
       if (next && /^(?:of|on|in|at)(?: the)?$/.test(next.text)) {
         if (!partAhead(chunks, at + 2)) return undefined;
         noun.apart = true;
@@ -170,6 +175,12 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   }
   return undefined;
 }
+
+/** Whether a place tells which of an upper and a lower, an inlet and an outlet. */
+const isOneOfTwo = (last: Named | undefined, place: Place): boolean =>
+  last?.part !== undefined &&
+  counterpart(last.part) !== last.part &&
+  placed({ part: last.part, place }).place === undefined;
 
 const RINGED = /^(?:packing|seals|o_ring|backup_ring|cage_o_ring|stem_guide_o_ring)$/;
 
@@ -258,15 +269,31 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
   return noun;
 }
 
+/** Parts through which a hole lets pressure by. */
+const PORTED: ReadonlySet<Part> = new Set<Part>(["nut", "guide", "stem_guide", "lock_nut", "diaphragm_nut"]);
+
 /** "the O-rings on the stem guide" are the stem guide's own, where the trade has a name for them. */
 function nameOwner(chunks: readonly Chunk[], noun: Noun): void {
+  const ported = noun.part === "vent_hole";
   const owners = noun.part && OWNED[noun.part];
   const prep = chunks[noun.to];
-  if (!owners || !prep || noun.one || noun.place || !/^(?:on|of|for|in|under|around)(?: the)?$/.test(prep.text)) return;
+  if (
+    !(owners || ported) ||
+    !prep ||
+    noun.one ||
+    noun.place ||
+    !/^(?:on|of|for|in|under|around)(?: the)?$/.test(prep.text)
+  )
+    return;
   let at = noun.to + 1;
   while (has(chunks[at], ROLE.det)) at += 1;
   const owner = chunks[at]?.senses.part;
-  const own = owner ? owners[owner] : undefined;
+  // "bleed hole in the nut": the nut's own
+  if (ported && owner && PORTED.has(owner) && !prep.text.startsWith("for")) {
+    Object.assign(noun, { part: owner, place: "hole", core: at, to: at + 1 });
+    return;
+  }
+  const own = owner ? owners?.[owner] : undefined;
   if (!own || (at === noun.to + 1 && prep.text !== "of" && !prep.text.endsWith("the"))) return;
   noun.part = own;
   noun.core = at;

@@ -271,9 +271,21 @@ function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
-  if (next?.senses.part && next.senses.part !== "valve") return false;
+  // "its a three inch stem is scored", "three inch seat's worn": said without a stop, the part opens what comes next
+  if (next?.senses.part && next.senses.part !== "valve") return opensNext(scene, measure);
   return !has(next, ROLE.prep) || next?.text === "on" || next?.text === "in" || next?.text === "with";
 }
+
+/** "it's a three inch", and then a part of which something is said. */
+const opensNext = (scene: Scene, measure: Measure): boolean => {
+  const article = scene.chunks[measure.from - 1]?.text ?? "";
+  const it = scene.chunks[measure.from - 2];
+  return (
+    /^(?:a|an)$/.test(article) &&
+    /^(?:its|it is|thats|this is|is|shes|this ones)$/.test(it?.text ?? "") &&
+    scene.predicateFollows(measure.to + 1)
+  );
+};
 
 function boltedNear(scene: Scene, measure: Measure, low: number, high: number): boolean {
   for (let at = Math.max(low, measure.from - 6); at < Math.min(high, measure.to + 5); at += 1) {

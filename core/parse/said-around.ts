@@ -117,6 +117,10 @@ export function trail(
     } else if (has(chunk, ROLE.prep) && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
       at += 2;
       end = at;
+    } else if (next?.text === "through" && /^(?:clean|right|straight|clear)$/.test(chunk.text)) {
+      // "cracked clean through on the left side"
+      at += 2;
+      end = at;
     } else if (
       scene.isPlain(at) &&
       /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(

@@ -39,6 +39,10 @@ const SIGNS: Record<string, string> = wordTable({
 const DIGIT = /^[\d.]/;
 const LETTERS = /^[a-z]+$/i;
 
+/** "at fifty, two bubbles": a comma ends a number that the next word could go on with. */
+const OPEN_NUMBER = /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)$/;
+const DIGIT_WORD = /^(?:one|two|three|four|five|six|seven|eight|nine)$/i;
+
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;
 
@@ -57,9 +61,11 @@ export function splitWords(text: string): Word[] {
         words.push({ text: "to", from, to });
       continue;
     }
+    const before = words[words.length - 1];
+    if (before && OPEN_NUMBER.test(before.text) && DIGIT_WORD.test(raw) && text.slice(before.to, from).trim() === ",")
+      words.push({ text: "then", from: before.to, to: before.to + 1 });
     const sign = LETTERS.test(raw) ? undefined : SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {
-      const before = words[words.length - 1];
       if ((raw === '"' || raw === "#") && !(before && DIGIT.test(before.text) && before.to === from)) continue;
       words.push({ text: sign, from, to });
       continue;
