@@ -48,7 +48,9 @@ export function bare(scene: Scene, at: number): Measure | undefined {
       back -= 1;
       continue;
     }
+    const side = at - back <= 3 && /^at$/.test(chunks[at - 1]?.text ?? "") ? SIDES[chunk.text] : undefined;
     const spoken =
+      side ??
       (chunk.senses.part === "gauge" ? gaugeOf(chunk.text) : chunk.senses.quantity) ??
       (sawSet && chunk.senses.part === "regulator" ? "supply_pressure" : undefined);
     // "line temp's one forty", but "temp's ninety five today" is the weather
@@ -148,6 +150,14 @@ function isTorqueVerb(chunks: readonly Chunk[], part: number): boolean {
   return chunks[at]?.senses.quantity === "torque";
 }
 
+/** "inlet's at four hundred". */
+const SIDES: Partial<Record<string, Quantity>> = {
+  inlet: "upstream_pressure",
+  inlets: "upstream_pressure",
+  outlet: "downstream_pressure",
+  outlets: "downstream_pressure",
+};
+
 const ROUNDS = /^(?:pass|passes|steps?|stages?|rounds?)$/;
 const RAISED =
   /^(?:bumped|raised|upped|cranked|dialed|dialled|turned|lowered|dropped|backed|set|reset|brought|adjusted)$/;
@@ -193,6 +203,17 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
       quantity: "signal_pressure",
       lead: scene.noun(at + 2)?.core,
     };
+  // "put fifty on it": pressure, where a test follows
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 5 &&
+    /^(?:put|got|had|have|run|ran)$/.test(chunks[at - 1]?.text ?? "") &&
+    chunks[at + 1]?.text === "on" &&
+    has(chunks[at + 2], ROLE.it) &&
+    chunks.slice(at + 3).some((one) => one.senses.outcome?.test === "seat_leak" || one.senses.verdict)
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
   // "with a hundred on it"
   if (
     number &&

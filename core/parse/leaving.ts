@@ -140,7 +140,9 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   const next = scene.at(objects.end);
   if (scene.at(at)?.text === "left" && /^(?:off|out)$/.test(next?.text ?? "") && objects.nouns.every((one) => one.part))
     return readLeftOff(scene, state, at, objects.nouns, objects.end + 1);
-  const stays = next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text);
+  const asIs = next?.text === "as" && scene.at(objects.end + 1)?.text === "is";
+  const stays =
+    asIs || (next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text));
   // "leaving the packing", "gonna leave the cage, it's fine"
   const leaving =
     (scene.at(at)?.text === "leaving" || (scene.at(at)?.text === "leave" && state.owed === at - 1)) &&

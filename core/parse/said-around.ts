@@ -122,7 +122,7 @@ export function trail(
       at += 2;
       end = at;
     } else if (
-      scene.isPlain(at) &&
+      (scene.isPlain(at) || chunk.text === "again") &&
       /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(
         chunk.text,
       ) &&

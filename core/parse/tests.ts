@@ -46,6 +46,22 @@ export function findTests(scene: Scene): TestSaid[] {
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
     // "regulator won't hold pressure": no leak through the seat
     if (senses.outcome?.test === "seat_leak" && OTHER.test(chunks[at - 1]?.senses.part ?? "")) continue;
+    // "soaped the housing, no bubbles": of the test named before, and not the seat's
+    const soaped = tests.at(-1);
+    if (
+      senses.outcome?.result === "pass" &&
+      /bubble/.test(chunk.text) &&
+      !/tight/.test(chunk.text) &&
+      soaped &&
+      soaped.result === null &&
+      soaped.test !== "seat_leak" &&
+      soaped.test !== "stroke" &&
+      at - soaped.at <= 4
+    ) {
+      soaped.result = "pass";
+      soaped.chunks.push(at);
+      continue;
+    }
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
     else if (

@@ -31,6 +31,9 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
       /^(?:a|an|the|this|that|every|each|our|last|my)$/.test(scene.at(at - 1)?.text ?? "")
     )
       continue;
+    // "gauge reads zero", "sheared off flush": said of how it stands, and no order
+    if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
+      continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
     if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
@@ -42,6 +45,9 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   }
   return undefined;
 }
+
+/** Verbs that also say how a thing stands. */
+const STANDS = /^(?:zero|span|flush|file|stone|oil|blast|sand|clear)$/;
 
 const byFullness = (one: { with?: string[] }, other: { with?: string[] }) =>
   Number(other.with !== undefined) - Number(one.with !== undefined);
@@ -77,6 +83,20 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
       return undefined;
   }
   return undefined;
+}
+
+const REPACKS = /^re ?pack/;
+
+/** "took the rust off": the object of the verb is dirt. */
+function dirtAhead(scene: Scene, at: number): boolean {
+  let next = at + 1;
+  while (has(scene.at(next), ROLE.det) || scene.at(next)?.senses.severity) next += 1;
+  const dirt = scene.at(next);
+  return (
+    !dirt?.senses.part &&
+    (dirt?.senses.condition?.some((one) => one.form === "has" && /^(?:fouled|corroded|frozen)$/.test(one.code)) ??
+      false)
+  );
 }
 
 /** "gave it a cleaning", "needs a rebuild": the noun of a work is work behind such words alone. */
@@ -160,8 +180,15 @@ function logWork(
   form: WorkForm,
   small: number | undefined,
 ): number | undefined {
-  const found = workTarget(scene, state, at, form);
+  const repacked = REPACKS.test(scene.at(at)?.text ?? "");
+  const aimed = workTarget(scene, state, at, form);
+  // "repacked it", "repacked the valve": what was renewed is the packing
+  const found: typeof aimed = repacked
+    ? { from: at, to: at + 1, ...aimed, nouns: [{ part: "packing" }], named: true }
+    : aimed;
   if (!found) return undefined;
+  // "took the rust off the body": the body was cleaned
+  if (code === "removed" && found.named && found.nouns[0] && dirtAhead(scene, at)) code = "cleaned";
   const status = statusOf(scene, state, at, form, code);
   // "plugged with paint, drilled it out": what came out is what plugged it
   const last = scene.drafts.at(-1)?.entry;

@@ -140,6 +140,7 @@ export const IDIOMS = [
   "toss me",
   "put (the kids|the truck|your|my|his|some gas|some music|the radio|dinner|in for|it in (park|drive|reverse|gear|neutral)|up with|money|that on my|the dog)",
   "put me down for .. (plate|plates|burger|burgers|lunch|dinner|supper|overtime|saturday|sunday|brisket|raffle|tickets)",
+  "never seize",
   "nothing left to (flip|turn|lap|machine|dress|tighten|adjust|grab|cut|take off)",
   "pulled (over|up to|into|a muscle|my back|out onto|my hamstring|up in|some strings)",
   "pull (over|up to|around|the truck|the trailer|your|my|forward|some strings)",

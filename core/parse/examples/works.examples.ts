@@ -2,6 +2,36 @@ import type { Example } from "./example.ts";
 
 export const WORK_EXAMPLES: readonly Example[] = [
   {
+    rule: "reused",
+    say: "no way that seat is going back in",
+    gives: [{ type: "work", work: "reused", status: "declined", part: "seat" }],
+    why: "what is denied so is denied across its part",
+  },
+  {
+    rule: "left",
+    say: "skipped the packing this time",
+    gives: [{ type: "work", work: "replaced", status: "declined", part: "packing" }],
+  },
+  {
+    rule: "left",
+    say: "gonna leave the cage, it's fine",
+    gives: [{ type: "work", work: "replaced", status: "declined", part: "cage" }],
+  },
+  {
+    rule: "work_done",
+    say: "repacked the valve",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "packing" }],
+    why: "what was renewed is the packing",
+  },
+  {
+    rule: "work_done",
+    say: "took the rust off the body",
+    gives: [{ type: "work", work: "cleaned", status: "done", part: "body" }],
+    why: "what came off is dirt",
+  },
+  { not: "work_needed", say: "gauge reads zero" },
+  { not: "work_needed", say: "the stud sheared off flush" },
+  {
     rule: "work_done",
     say: "replaced four bonnet bolts",
     gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_bolting", count: 4 }],
