@@ -5,6 +5,7 @@ import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
+import { sitesWith } from "../valves/store.ts";
 
 /** Phrases in which all that is asked for holds, the latest first, page by page. */
 export async function search(
@@ -12,22 +13,27 @@ export async function search(
   wish: Search,
   { most, after }: { most: number; after?: string },
 ): Promise<{ found: Found[]; next?: string }> {
-  const [saidAt = "", id = ""] = after?.split("~") ?? [];
-  const rows = await store.db
-    .select({ phrase: phrases, job: jobs })
-    .from(phrases)
-    .innerJoin(jobs, eq(jobs.id, phrases.job))
-    .where(and(...holds(wish), after ? sql`(${phrases.saidAt}, ${phrases.id}) < (${saidAt}, ${id})` : undefined))
-    .orderBy(desc(phrases.saidAt), desc(phrases.id))
-    .limit(most + 1);
+  const rows = await rowsOf(store, wish, most + 1, after);
   const shown = rows.slice(0, most);
+  const ofShown = (named: (row: Row) => string) => [...new Set(shown.map(named))];
   const standing = await store.db
     .select()
     .from(entries)
     .where(
-      inArray(
-        entries.phrase,
-        shown.map((row) => row.phrase.id),
+      and(
+        // by the key of the table, or all entries there are would be looked through
+        inArray(
+          entries.site,
+          ofShown((row) => row.phrase.site),
+        ),
+        inArray(
+          entries.job,
+          ofShown((row) => row.job.id),
+        ),
+        inArray(
+          entries.phrase,
+          ofShown((row) => row.phrase.id),
+        ),
       ),
     )
     .orderBy(asc(entries.n));
@@ -52,6 +58,74 @@ export async function search(
   }
   const last = shown.at(-1)?.phrase;
   return { found, ...(rows.length > most && last ? { next: `${last.saidAt}~${last.id}` } : {}) };
+}
+
+interface Row {
+  phrase: typeof phrases.$inferSelect;
+  job: typeof jobs.$inferSelect;
+}
+
+/** Phrases looked through at a time: a seldom word among millions takes seconds, and others are answered in between. */
+const STRETCH = 10_000;
+
+async function rowsOf(store: Store, wish: Search, most: number, after: string | undefined): Promise<Row[]> {
+  const { db } = store;
+  const [first] = wish.from ? aroundDay(wish.from) : [""];
+  const ofValve = wish.tag ? await jobsOfValve(store, wish.tag.toUpperCase(), wish.site) : undefined;
+  const rows: Row[] = [];
+  for (let place = after; ; ) {
+    const before = place === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) < ${placeOf(place)}`;
+    const [edge] = ofValve
+      ? []
+      : await db
+          .select({ saidAt: phrases.saidAt, id: phrases.id })
+          .from(phrases)
+          .where(before)
+          .orderBy(desc(phrases.saidAt), desc(phrases.id))
+          .limit(1)
+          .offset(STRETCH);
+    const end = edge && `${edge.saidAt}~${edge.id}`;
+    const found = await db
+      .select({ phrase: phrases, job: jobs })
+      .from(phrases)
+      .innerJoin(jobs, eq(jobs.id, phrases.job))
+      .where(
+        and(
+          ofValve,
+          ...holds(wish),
+          before,
+          end === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) >= ${placeOf(end)}`,
+        ),
+      )
+      .orderBy(desc(phrases.saidAt), desc(phrases.id))
+      .limit(most - rows.length);
+    rows.push(...found);
+    if (rows.length >= most || edge === undefined || edge.saidAt < first) return rows;
+    // the edge itself was looked at
+    place = end;
+    await new Promise((turn) => setImmediate(turn));
+  }
+}
+
+function placeOf(place: string): SQL {
+  const [saidAt = "", id = ""] = place.split("~");
+  return sql`(${saidAt}, ${id})`;
+}
+
+/** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */
+async function jobsOfValve(store: Store, tag: string, site: string | undefined): Promise<SQL | undefined> {
+  const sites = site === undefined ? await sitesWith(store, tag) : [site];
+  const { db } = store;
+  const opened = db
+    .select({ id: jobs.id })
+    .from(jobs)
+    .where(and(inArray(jobs.site, sites), eq(jobs.tag, tag)));
+  const named = db
+    .selectDistinct({ id: entries.job })
+    .from(entries)
+    .where(and(inArray(entries.site, sites), eq(entries.tag, tag)));
+  const ids = [...new Set([...(await opened), ...(await named)].map((row) => row.id))];
+  return and(inArray(phrases.site, sites), inArray(phrases.job, ids));
 }
 
 /** What must hold of a phrase, one condition each. */

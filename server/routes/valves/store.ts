@@ -55,11 +55,13 @@ export async function valvesOf(store: Store, site: string | undefined): Promise<
   const newest = store.db
     .select({ site: valveRecords.site, tag: valveRecords.tag, number: max(valveRecords.number).as("newest") })
     .from(valveRecords)
+    .where(site === undefined ? undefined : eq(valveRecords.site, site))
     .groupBy(valveRecords.site, valveRecords.tag)
     .as("newest");
   const next = store.db
     .select({ site: due.site, tag: due.tag, on: min(due.on).as("next_on") })
     .from(due)
+    .where(site === undefined ? undefined : eq(due.site, site))
     .groupBy(due.site, due.tag)
     .as("next");
   const rows = await store.db
