@@ -2,6 +2,7 @@
 
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressureWord, isRate, type Measure, TORQUES } from "./measure.ts";
 import type { Scene } from "./scene.ts";
@@ -248,7 +249,7 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   while (has(chunks[back], ROLE.it) || chunks[back]?.senses.part === "valve" || chunks[back]?.text === "the") back -= 1;
   const before = chunks[back];
   if (before && TESTED.test(before.text)) return { ...measure, lead: back };
-  if (before && (before.senses.test || isRate(before.senses.unit))) return measure;
+  if (before && (before.senses.test || isRate(before.senses.unit) || bubblesAt(scene, back))) return measure;
   if (chunks[at - 1]?.text !== "at") return undefined;
   // "packing test good at three hundred"
   if (before?.senses.verdict && chunks.slice(0, back).some((one) => one.senses.test)) return measure;

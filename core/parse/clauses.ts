@@ -13,6 +13,7 @@ import { readNeed } from "./needs.ts";
 import { readPlacing } from "./placing.ts";
 import type { Scene } from "./scene.ts";
 import { readPlaceSubject, readSubject, renamePart } from "./subjects.ts";
+import { readToGo } from "./to-go.ts";
 import { readTooling } from "./tooling.ts";
 import { readWork } from "./works.ts";
 
@@ -71,6 +72,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (immovable) return immovable;
   const leaving = readLeaving(scene, state, at);
   if (leaving) return leaving;
+  const toGo = readToGo(scene, state, at);
+  if (toGo) return toGo;
   const need = readNeed(scene, state, at);
   if (need) return need;
   const tooled = readTooling(scene, state, at);

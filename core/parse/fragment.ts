@@ -63,6 +63,10 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   };
   const measures = settleMeasures(scene, found, testAt);
   const settled = settleTests(scene, tests, measures.readings, carry.lastTest);
+  // "tested at fifty, tight": the verdict that makes a seat test of it tells the side as well
+  if (settled.some((one) => one.test === "seat_leak" && one.result !== null) && settled.length === 1)
+    for (const one of measures.readings)
+      if (one.quantity === "pressure" && one.word === undefined) one.quantity = "upstream_pressure";
   readValve(scene, measures.sizes);
   readClauses(scene);
   answerOneself(scene);

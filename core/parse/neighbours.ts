@@ -18,7 +18,7 @@ export function talkBehind(scene: Scene, to: number): boolean {
       return [1, 2, 3].some(
         (back) => at - back >= to && (has(scene.at(at - back), ROLE.prep) || has(scene.at(at - back), ROLE.det)),
       );
-    // "plugs for the chevy": whatever it is for, it is none of the valve's
+    // "plugs for the jalopy": whatever it is for, it is none of the valve's
     if (chunk.unknown && at - 2 >= to && scene.at(at - 2)?.text === "for" && has(scene.at(at - 1), ROLE.det))
       return true;
     if (/^(?:good|old|bad|new|nice|big|little)$/.test(chunk.text)) continue;

@@ -3,28 +3,41 @@
  * A question is never asked where the trade would not ask.
  */
 
+import type { Unit } from "../shapes/codes.ts";
 import type { Ask, Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { nameOfPart } from "../vocabulary/names.ts";
 import { amend } from "./amend.ts";
+import { bubblesAt } from "./bubbles.ts";
 import { has } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
 
-/** A number said of bolts or a nut without its unit, waiting for it. */
+/** A number said without the whole of its unit, waiting for it: of bolts or a nut, or of bubbles. */
 export interface Waiting {
   phrase: number;
   value: number;
-  part: Extract<Entry, { type: "reading" }>["part"];
+  part?: Extract<Entry, { type: "reading" }>["part"];
+  /** bubbles or drops, counted without the time */
+  rate?: Unit;
 }
 
 const BOLTED = /bolting|nut/;
 
-/** "bonnet bolts twenty eight": 28 what? */
+/** "bonnet bolts twenty eight", "twenty eight on the bonnet bolts": 28 what? "three bubbles": a minute? */
 export function numberWaiting(fragment: Fragment, phrase: number): { ask: Ask; waiting: Waiting } | undefined {
-  const { chunks } = fragment.scene;
+  const { scene } = fragment;
+  const { chunks } = scene;
   for (const [at, one] of chunks.entries()) {
+    const counted = one.number && chunks[at + 1]?.used ? bubblesAt(scene, at + 1) : undefined;
+    if (counted && one.number)
+      return {
+        ask: { phrase, question: `${one.number.value} ${counted.thing}${one.number.value === 1 ? "" : "s"} a minute?` },
+        waiting: { phrase, value: one.number.value, rate: counted.unit },
+      };
     if (!one.number || one.used || one.number.fraction || one.number.value < 5) continue;
-    const part = chunks[at - 1]?.senses.part ?? chunks[at - 2]?.senses.part;
+    const before = chunks[at - 1]?.senses.part ?? chunks[at - 2]?.senses.part;
+    const behind = /^on(?: the)?$/.test(chunks[at + 1]?.text ?? "") ? scene.noun(at + 2)?.part : undefined;
+    const part = behind ?? before;
     if (!part || !BOLTED.test(part) || chunks[at + 1]?.senses.part || chunks[at + 1]?.unknown) continue;
     return {
       ask: { phrase, question: `${one.number.value} what on the ${nameOfPart(part)}: foot pounds?` },
@@ -40,11 +53,27 @@ export function partWanted(entries: readonly Entry[], phrase: number): Ask | und
   return bare ? { phrase, question: "Which part?" } : undefined;
 }
 
+/** "did the packing": renewed, adjusted or cleaned? What is not said is asked for, and never supposed. */
+export function workWanted(fragment: Fragment, phrase: number): Ask | undefined {
+  const { scene, drafts } = fragment;
+  const did = scene.chunks.findIndex((one) => /^(?:did|i did|we did|finished|done)$/.test(one.text));
+  if (did < 0 || drafts.length > 0 || scene.skipPlain(0) < did) return undefined;
+  const objects = scene.nouns(did + 1, "object");
+  const [first, more] = objects?.nouns ?? [];
+  if (!first?.part || first.part === "valve" || !(first.det || first.plural)) return undefined;
+  if (!scene.chunks.slice(objects?.end).every((one) => one.senses.plain && !one.unknown)) return undefined;
+  return { phrase, question: more ? "What was done to them?" : `What was done to the ${nameOfPart(first.part)}?` };
+}
+
 /** The reading that a unit, or a plain yes, makes of a waiting number. */
 export function unitAnswer(waiting: Waiting, words: readonly string[], fragment: Fragment): Entry | undefined {
   const unit = fragment.scene.chunks.find((one) => one.senses.unit)?.senses.unit;
   const yes = words.every((word) => /^(?:yes|yeah|yep|yup|right|correct|sure)$/.test(word));
   if (!yes && !(unit && words.length <= 4)) return undefined;
+  if (waiting.rate)
+    return yes || unit === "min" || unit === waiting.rate
+      ? { type: "reading", quantity: "leak_rate", value: waiting.value, unit: waiting.rate }
+      : undefined;
   const said = yes || unit === "pound" ? "ft_lbf" : unit;
   if (said !== "ft_lbf" && said !== "in_lbf" && said !== "N_m") return undefined;
   return {

@@ -7,7 +7,7 @@ import type { Fragment } from "./fragment.ts";
 import { countOf, Heard, type Listening } from "./listening.ts";
 import { readMeant } from "./meant.ts";
 import { ranked } from "./order.ts";
-import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart } from "./questions.ts";
+import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart, workWanted } from "./questions.ts";
 import { keepAfterTag, lastParts, NO_REFERENCE, type Reference } from "./reference.ts";
 import type { Carry, Draft } from "./scene.ts";
 import { without } from "./standing.ts";
@@ -229,6 +229,8 @@ class Working {
       this.#asks.push(wanted.ask);
       this.#waiting = wanted.waiting;
     }
+    const undone = workWanted(fragment, this.#taken.phrase);
+    if (undone && this.#asks.length === 0) this.#asks.push(undone);
     const tested = [...kept].reverse().find(({ entry }) => entry.type === "test")?.entry;
     this.#reference = {
       parts: fragment.named,

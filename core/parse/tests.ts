@@ -3,6 +3,7 @@
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
+import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measure.ts";
 import { strokesIn } from "./quantities.ts";
@@ -60,6 +61,12 @@ export function findTests(scene: Scene): TestSaid[] {
     ) {
       soaped.result = "pass";
       soaped.chunks.push(at);
+      continue;
+    }
+    // "three bubbles at fifty": a test, whatever they come to in a minute
+    if (!soaped && bubblesAt(scene, at)) {
+      tests.push({ at, test: "seat_leak", result: null, chunks: [at] });
+      chunk.unknown = undefined;
       continue;
     }
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });

@@ -35,6 +35,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
+    // "old seat's in the scrap bin": where its part is
+    if (option.form === "where" && !liesThere(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
     if (option.code === "vented" && option.form === "ing" && !objectAhead(scene, at)) continue;
     if (option.code === "reused" && option.form !== "noun" && chunk.text.startsWith("ke") && !objectAhead(scene, at))
@@ -48,6 +50,18 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
 
 /** Verbs that also say how a thing stands. */
 const STANDS = /^(?:zero|span|flush|file|stone|oil|blast|sand|clear)$/;
+
+/** A part, or what stands for it, with nothing but "is", "went" and the like before where it is. */
+function liesThere(scene: Scene, state: ClauseState, at: number): boolean {
+  let back = at - 1;
+  while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
+  if (has(scene.at(back), ROLE.it)) return true;
+  const before = scene.at(at - 1);
+  return (
+    state.subject?.open === true &&
+    (back < at - 1 || before?.senses.part !== undefined || /^(?:go|belongs|already)$/.test(before?.text ?? ""))
+  );
+}
 
 const byFullness = (one: { with?: string[] }, other: { with?: string[] }) =>
   Number(other.with !== undefined) - Number(one.with !== undefined);
@@ -71,6 +85,9 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
     if (!chunk) return undefined;
     const first = chunk.text.split(" ")[0] ?? "";
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
+    // "threw it in the scrap bin"
+    if (chunk.senses.work?.some((one) => one.form === "where") && words.includes(chunk.text.split(" ").at(-1) ?? ""))
+      return next;
     if (
       next > at + 1 &&
       chunk.text !== "back" &&
@@ -207,6 +224,8 @@ function logWork(
       // "missing, installed new"
       (!found.nouns.some((one) => (one as Noun).from > at) && has(scene.at(at + 1), ROLE.fresh)));
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
+  // "chucked the old packing in the trash"
+  if (scene.at(span[1])?.senses.work?.some((one) => one.form === "where" && one.code === code)) span[1] += 1;
   if (found.named && talkBehind(scene, span[1])) return undefined;
   if (
     !found.nouns.some((one) => one.part) &&

@@ -185,7 +185,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(dead|bed|debt|ded|did|dad|head) (tight|tite|type|tide|tied)", mean: "dead tight", example: "dead tied at sixty" },
   { hear: "(double|bauble|babble|bubble|puddle|bobble|rubble|trouble|pebbles|bottle|doubles|baubles|bobbles|bottles)[s] (a|per|uh) (minute|minutes|minuet)", mean: "bubbles a minute", example: "three baubles a minute" },
   { hear: "(drops|drop|crops|props|drips|trucks|draws|jobs) (a|per|uh) (minute|minuet|minutes)", mean: "drops a minute", example: "six props a minute" },
-  { hear: "(foot|ft|put|feet|football|food|fort|good|ford|fit|fut) (pounds|pound|pounce|bounds|founds|pouns|pants|ponds|lbs|towns|hounds|downs|mounds|pounding|browns|found|bound|around)", mean: "foot pounds", example: "40 foot pounce" },
+  { hear: "(foot|ft|put|feet|football|food|fort|good|fit|fut) (pounds|pound|pounce|bounds|founds|pouns|pants|ponds|lbs|towns|hounds|downs|mounds|pounding|browns|found|bound|around)", mean: "foot pounds", example: "40 foot pounce" },
   { hear: "(inch|in|inched|ench|hinge|edge|and) (pounce|bounds|founds|pouns|pants|ponds|hounds|mounds)", mean: "inch pounds", example: "90 inch bounds" },
   { hear: "(new|noon|newt|knew|newton) (ton|tons|in|and|tin|tan|town|ten|done) (meters|meter|metres|metre|meeters|readers|motors)", mean: "newton meters", example: "forty new ton meters" },
   { hear: "(p|pee|b|be|pea|bee|t|he) (s|as|ass|ess|yes|is) (i|eye|ai|hi|ay|high|aye|by|ice|eyes)", mean: "psi", example: "60 p s eye" },

@@ -8,6 +8,11 @@ const FAMILIAR = new Set(daleChall);
 
 /** Whether a word, or the word it is an everyday form of, is plain English: "slipped", "biggest". */
 export function isEnglish(word: string): boolean {
+  // "retested", "rechecked": once more what the plain word says
+  return isPlainEnglish(word) || (word.startsWith("re") && isPlainEnglish(word.slice(2)));
+}
+
+function isPlainEnglish(word: string): boolean {
   if (FAMILIAR.has(word)) return true;
   for (const ending of ["s", "es", "ed", "d", "ing", "er", "ly", "est"]) {
     if (!word.endsWith(ending)) continue;

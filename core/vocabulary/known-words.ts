@@ -159,6 +159,7 @@ function layWorks(tree: WordTree, bases: Set<string>): void {
             tree.put(`${text} ${small}`, (senses) => addWork(senses, { code: row.code, form }));
     }
     layLines(tree, row.nouns ?? [], (senses) => addWork(senses, { code: row.code, form: "noun" }));
+    layLines(tree, row.where ?? [], (senses) => addWork(senses, { code: row.code, form: "where" }));
     layLines(tree, row.tools ?? [], (senses) => {
       senses.tool ??= row.code;
     });

@@ -13,9 +13,9 @@ import type {
 } from "../shapes/codes.ts";
 import type { UnitRow } from "./measures.ts";
 
-/** How a verb is used: "lap", "lapped", "lapping"; of work also the noun, "a lapping". */
+/** How a verb is used: "lap", "lapped", "lapping"; of work also the noun, "a lapping", and where the part is then. */
 export type VerbForm = "base" | "past" | "ing";
-export type WorkForm = VerbForm | "noun";
+export type WorkForm = VerbForm | "noun" | "where";
 /** How a condition is said of a part: it "is worn", "has cracks", "does leak". */
 export type ConditionForm = "is" | "has" | "does";
 

@@ -23,6 +23,7 @@ export type RuleName =
   | "placed_tightened"
   | "placed_adjusted"
   | "by_tool"
+  | "to_go"
   | "is_off"
   | "left"
   | "left_off"

@@ -74,4 +74,53 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
   { rule: "test", say: "packing failed the test", gives: [{ type: "test", test: "packing", result: "fail" }] },
   { not: "test", say: "packing leaking", why: "a leak at a part with no test said is a finding" },
   { not: "test", say: "passed my driving test" },
+
+  {
+    rule: "test",
+    say: "three bubbles at fifty",
+    gives: [{ type: "test", test: "seat_leak", result: null }],
+    why: "counted without the time, they tell of a test and of no rate yet",
+  },
+  {
+    rule: "answer",
+    say: ["got two bubbles at 50", "yes"],
+    gives: [{ type: "reading", quantity: "leak_rate", value: 2, unit: "bubble/min" }],
+  },
+  {
+    rule: "answer",
+    say: ["four drops at sixty pounds", "a minute"],
+    gives: [{ type: "reading", quantity: "leak_rate", value: 4, unit: "drop/min" }],
+  },
+  { not: "test", say: "two bubbles at the packing", why: "of that part, and not of the seat" },
+  { not: "test", say: "blew two bubbles with my gum" },
+  { not: "answer", say: ["three bubbles at fifty", "yeah the coffee's on"] },
+
+  {
+    rule: "answer",
+    say: ["thirty five on the bonnet bolts", "yes"],
+    gives: [{ type: "reading", quantity: "torque", value: 35, unit: "ft_lbf", part: "bonnet_bolting" }],
+    why: "a number of bolts without its unit is asked for",
+  },
+  {
+    rule: "answer",
+    say: ["put thirty on the body studs", "foot pounds"],
+    gives: [{ type: "reading", quantity: "torque", value: 30, unit: "ft_lbf", part: "body_bolting" }],
+  },
+
+  {
+    rule: "reading",
+    say: "tested at fifty, tight",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 50, unit: "psi" }],
+    why: "the verdict that makes a seat test of it tells the side as well",
+  },
+  {
+    rule: "reading",
+    say: "put eighty psi on it and it's holding",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 80, unit: "psi" }],
+  },
+  {
+    rule: "reading",
+    say: "tested it at 60, passed",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 60, unit: "psi" }],
+  },
 ];

@@ -203,6 +203,44 @@ export const WORK_EXAMPLES: readonly Example[] = [
   { not: "by_tool", say: "hit the truck with a rag" },
 
   {
+    rule: "to_go",
+    say: "packing's got to go",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "packing" }],
+    why: "what has to go is to be replaced",
+  },
+  {
+    rule: "to_go",
+    say: "that diaphragm has to go",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "diaphragm" }],
+  },
+  {
+    rule: "to_go",
+    say: ["seat gasket's flat", "it's gotta go"],
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat_gasket" }],
+  },
+  { not: "to_go", say: "bonnet has to go back on" },
+  { not: "to_go", say: ["seat's worn", "i gotta go"], why: "somebody's leaving" },
+  { not: "to_go", say: "the cage has to go in first" },
+
+  {
+    rule: "work_done",
+    say: "old seat's in the scrap bin",
+    gives: [{ type: "work", work: "discarded", status: "done", part: "seat" }],
+    why: "where it is says what was done with it",
+  },
+  {
+    rule: "work_done",
+    say: "that gasket went in the dumpster",
+    gives: [{ type: "work", work: "discarded", status: "done", part: "gasket" }],
+  },
+  {
+    rule: "work_done",
+    say: "chucked the packing in the trash",
+    gives: [{ type: "work", work: "discarded", status: "done", part: "packing" }],
+  },
+  { not: "work_done", say: "there's trash in the seat", why: "dirt, and no bin" },
+
+  {
     rule: "left",
     say: "seat's worn, leaving it for now",
     gives: [{ type: "work", work: "replaced", status: "declined", part: "seat" }],

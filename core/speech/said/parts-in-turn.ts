@@ -241,7 +241,7 @@ diaphragm nut's stripped
 diaphragm nut is rounded off
 put a new diaphragm nut on
 diaphragm nut torqued to twenty five foot pounds
-loctite on the diaphragm nut
+threadlocker on the diaphragm nut
 the spring is broken
 broken spring
 found the spring broke
@@ -677,7 +677,7 @@ replaced the jam nut
 jam nut's rounded
 jam nut is corroded
 jam nut's cross threaded on there
-put loctite on the lock nut
+put thread locker on the lock nut
 lock nut torqued to twenty foot pounds
 valve's leaking by
 valve won't open
@@ -771,7 +771,7 @@ fitting's plugged
 broke off a fitting
 fitting is stripped
 bring a quarter inch fitting
-teflon taped the fitting and put it back
+thread taped the fitting and put it back
 rounded off fitting
 seat area's washed out
 seat area is good
@@ -1203,7 +1203,7 @@ took it off
 put it on
 looked it over
 inspected it it's good
-put loctite on it
+put threadlocker on it
 thread locked it
 threw it away
 pitched the old one
