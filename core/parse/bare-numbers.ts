@@ -25,7 +25,8 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   if (
     next &&
     (next.senses.part ||
-      (next.senses.unit && !(next.text === "in" && has(chunks[at + 2], ROLE.det))) ||
+      (next.senses.unit &&
+        !(next.text === "in" && (has(chunks[at + 2], ROLE.det) || !/^[\d./]/.test(chunks[at]?.text ?? "")))) ||
       (has(next, ROLE.prep) && next.text.startsWith("of")) ||
       has(next, ROLE.one) ||
       has(next, ROLE.fresh))
@@ -88,7 +89,9 @@ export function bare(scene: Scene, at: number): Measure | undefined {
         ? { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "ft_lbf", quantity: "torque" }
         : undefined;
     const passable =
-      /^(?:running|sitting|reading|set|setting|holding|pull|pulled|checks out|checked out)$/.test(chunk.text) ||
+      /^(?:tracks|tracking|tracked|running|sitting|reading|set|setting|holding|pull|pulled|checks out|checked out)$/.test(
+        chunk.text,
+      ) ||
       has(chunk, ROLE.is) ||
       has(chunk, ROLE.prep) ||
       chunk.senses.bound ||
@@ -260,5 +263,5 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   return verdictAt(next) ? measure : undefined;
 }
 
-const TESTED = /^(?:test|tests|retest|retests|tested|testing|retested|pressure tested)$/;
+export const TESTED = /^(?:test|tests|retest|retests|tested|testing|retested|pressure tested)$/;
 const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;

@@ -55,6 +55,13 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   }
   if (has(chunk, ROLE.compare) && chunk.text !== "again") return at + 1;
   if (has(chunk, ROLE.past)) return setPast(scene, state, at);
+  // "they would have run it again, I put a new one in": what I did is no supposing
+  if (
+    state.elsewhere !== undefined &&
+    chunk.text === "i" &&
+    /\b(?:would|id|wed|theyd)\b/.test(scene.at(state.elsewhere)?.text ?? "")
+  )
+    reset(state);
   if (scene.told.some((one) => one.from === at)) {
     state.elsewhere = at;
     return at + 1;
@@ -103,6 +110,14 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   return mark(scene, state, at);
 }
 
+const THAT_BAD = /^(?:saw|seen|had) .*\b(?:that bad(?:ly)?|so bad(?:ly)?|like (?:that|this))\b/;
+
+const textFrom = (scene: Scene, at: number): string =>
+  scene.chunks
+    .slice(at)
+    .map((one) => one.text)
+    .join(" ");
+
 /** Small words that change what a later predicate means. */
 function mark(scene: Scene, state: ClauseState, at: number): number {
   const chunk = scene.chunks[at];
@@ -144,6 +159,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
     if (/^(?:had to|went ahead and|already|just|ended up|wound up|did|i did|went on and|managed to)$/.test(chunk.text))
       state.owed = undefined;
   }
+  // "never saw a stem bent that bad": there it is
+  if (/^never/.test(chunk.text) && THAT_BAD.test(textFrom(scene, at + 1))) return at + 1;
   // "yeah no, the packing is fine": the no is not the packing's
   if (chunk.text === "no" && /^(?:the|that|this|its|thats)$/.test(scene.chunks[at + 1]?.text ?? "")) return at + 1;
   if (has(chunk, ROLE.not) || (has(chunk, ROLE.declined) && !has(chunk, ROLE.owed))) {

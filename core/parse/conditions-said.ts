@@ -157,7 +157,9 @@ function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): 
   let at = from;
   while (
     at < from + 3 &&
-    (/^(?:with|by|of|full of|in|from|a|some|the|solid|full|up)$/.test(scene.at(at)?.text ?? "") ||
+    (/^(?:with|by|of|full of|in|from|a|some|the|solid|full|up|old|dried|hard|thick|wet|black)$/.test(
+      scene.at(at)?.text ?? "",
+    ) ||
       scene.at(at)?.senses.severity)
   )
     at += 1;
@@ -170,7 +172,7 @@ function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): 
   for (; at < from + 8; at += 1) {
     const what = scene.at(at);
     const dirt = what?.senses.condition?.some((one) => one.form === "has" && DIRT.has(one.code));
-    const strange = named && what && (what.unknown || what.talk);
+    const strange = named && what && (what.unknown || what.talk || what.senses.part === "oil" || isGrease(what));
     if (what && (dirt || strange)) {
       if (!dirt) stuff.push(what);
       end = at + 1;
@@ -178,6 +180,10 @@ function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): 
   }
   return end;
 }
+
+/** "caked with old grease": not what it needs. */
+const isGrease = (chunk: Chunk): boolean =>
+  chunk.senses.work?.some((one) => one.code === "greased" && one.form === "noun") ?? false;
 
 const DIRT: ReadonlySet<Condition> = new Set<Condition>(["fouled", "frozen", "plugged", "corroded"]);
 const isDirt = (chunk: Chunk | undefined): boolean =>

@@ -1,6 +1,7 @@
 /** Steps 3 to 5: one run of words, free of turns, to drafts of entries. */
 
 import type { Entry } from "../shapes/entry.ts";
+import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { STROKING } from "../vocabulary/tests.ts";
@@ -129,6 +130,9 @@ function answerOneself(scene: Scene): void {
   const answer = scene.chunks.findIndex(
     (one, at) => at > first + 1 && /^(?:no|nope|nope not|nah|not|no sir|yes|yeah|yep|yup|it is)$/.test(one.text),
   );
+  const yes = answer > 0 && /^y/.test(scene.at(answer)?.text ?? "");
+  // "is that threads galled? yeah, outlet threads are galled": the answer says it better
+  if (yes) dropAsked(scene, answer);
   const no = answer > 0 && /^n/.test(scene.at(answer)?.text ?? "");
   for (const draft of [...scene.drafts]) {
     if (draft.entry.type !== "finding" || (answer > 0 && Math.min(...draft.chunks.filter((at) => at > first)) > answer))
@@ -138,6 +142,21 @@ function answerOneself(scene: Scene): void {
       scene.drafts.splice(scene.drafts.indexOf(draft), 1);
       for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
     }
+  }
+}
+
+function dropAsked(scene: Scene, answer: number): void {
+  for (const asked of [...scene.drafts]) {
+    if (asked.entry.type !== "finding" || Math.max(...asked.chunks) > answer) continue;
+    const { condition, part } = asked.entry;
+    const again = scene.drafts.some(
+      ({ entry, chunks }) =>
+        Math.min(...chunks) > answer &&
+        entry.type === "finding" &&
+        entry.condition === condition &&
+        (entry.part === part || (entry.part && KIND_OF[entry.part] === part)),
+    );
+    if (again) scene.drafts.splice(scene.drafts.indexOf(asked), 1);
   }
 }
 

@@ -68,9 +68,18 @@ export function nounOf(
       return noun;
     }
     if (chunk?.senses.condition && quantity !== "length") return undefined;
-    if (has(chunk, ROLE.and) && quantity === "torque") return undefined;
+    // "studs lubed and torqued to one ten": of bolts alone, since "gasket replaced and torqued" is of others
+    if (has(chunk, ROLE.and) && quantity === "torque" && !boltsBefore(scene, back, low)) return undefined;
   }
   return undefined;
+}
+
+function boltsBefore(scene: Scene, from: number, low: number): boolean {
+  for (let at = from - 1; at >= low; at -= 1) {
+    const part = scene.chunks[at]?.senses.part;
+    if (part) return /bolting/.test(part) && scene.chunks[from - 1]?.senses.work !== undefined;
+  }
+  return false;
 }
 
 /** The noun phrase whose part stands at `core`, with what stands before it. */

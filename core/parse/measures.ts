@@ -3,9 +3,9 @@
 import type { Quantity } from "../shapes/codes.ts";
 import type { Reading } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { bare, pressedTo } from "./bare-numbers.ts";
+import { bare, pressedTo, TESTED } from "./bare-numbers.ts";
 import { has } from "./chunks.ts";
-import type { Measure } from "./measure.ts";
+import { isPressure, type Measure } from "./measure.ts";
 import type { Scene } from "./scene.ts";
 
 /** "signal at nine psi", "torqued to twenty six": every measure, from left to right. */
@@ -26,11 +26,16 @@ export function findMeasures(scene: Scene): Measure[] {
     const measure = withUnit(scene, at) ?? bare(scene, at) ?? pressedTo(scene, at);
     if (!measure) continue;
     measure.bound = boundOf(scene, measure);
+    // "tested 50 psi": the deed says no more than the test does
+    if (measure.lead === undefined && TESTED.test(chunks[measure.from - 1]?.text ?? "") && isPressed(measure))
+      measure.lead = measure.from - 1;
     measures.push(measure);
     at = measure.to - 1;
   }
   return measures;
 }
+
+const isPressed = ({ unit }: Measure) => unit === "pound" || isPressure(unit);
 
 /** "bolts at thirty, no, thirty five foot pounds": the number before the "no" was a slip of the tongue. */
 const isSlip = (scene: Scene, at: number): boolean =>

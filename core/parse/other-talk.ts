@@ -32,6 +32,8 @@ function ledByTalk(scene: Scene, draft: Draft, said: ReadonlyMap<number, readonl
   for (let at = start - 1; at >= 0; at -= 1) {
     const chunk = scene.at(at);
     if (said.get(at)?.some((other) => other !== draft)) return false;
+    // "did you get the donuts … okay, the spring is broke": back to work
+    if (draft.named && chunk && /^(?:ok|okay|alright|alrighty|anyway|anyhow|anyways)$/.test(chunk.text)) return false;
     if (!chunk || has(chunk, ROLE.but) || (has(chunk, ROLE.and) && draft.named)) return false;
     if (!chunk.talk) continue;
     // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet

@@ -141,6 +141,12 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
     return undefined;
   }
+  // "one's missing, I put new"
+  if (it === undefined && !back && newAlone(scene, at) && clauseIsOurs(scene, state.since, at)) {
+    const target = state.subject?.nouns ?? carried(scene, state);
+    if (target.every((one) => one.part))
+      return logPlacing(scene, state, target.map(uncounted), false, "replaced", done, [at, at + 2]);
+  }
   if (
     it === undefined &&
     back &&
@@ -177,6 +183,16 @@ function afterArticle(scene: Scene, at: number): boolean {
   }
   return has(scene.at(back), ROLE.det);
 }
+
+/** "put new", and nothing more. */
+function newAlone(scene: Scene, at: number): boolean {
+  const next = scene.at(at + 2);
+  return (
+    scene.at(at + 1)?.text === "new" && (!next || has(next, ROLE.and) || has(next, ROLE.but) || has(next, ROLE.it))
+  );
+}
+
+const uncounted = ({ part, place }: Named): Named => ({ part, place });
 
 /** "threw a new one in". */
 function freshAhead(scene: Scene, at: number): boolean {

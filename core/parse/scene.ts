@@ -217,6 +217,9 @@ export class Scene {
     if (chunk.senses.condition && !this.noun(at)) return true;
     if (chunk.senses.severity && this.chunks[at + 1]?.senses.condition) return true;
     if (chunk.senses.outcome || chunk.senses.quantity === "torque") return true;
+    // "regulator set thirty five"
+    if (/^(?:set|reads|reading)$/.test(chunk.text) && this.chunks.slice(at + 1, at + 3).some((one) => one.number))
+      return true;
     if (has(chunk, ROLE.owed) && !has(chunk, ROLE.and) && chunk.text !== "next time") return true;
     if (has(chunk, ROLE.not) && !has(chunk, ROLE.and)) return true;
     return (

@@ -43,7 +43,7 @@ export function readPlaceSubject(scene: Scene, state: ClauseState, at: number): 
     chunk?.senses.place &&
     last?.part &&
     !state.subject?.open &&
-    /^the same|^same$/.test(behind?.text ?? "") &&
+    /^(?:the same|same|too|as well)$/.test(behind?.text ?? "") &&
     has(behind, ROLE.too)
   )
     return copyOnto(scene, state, at);
@@ -77,6 +77,15 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first)) {
     // "truck seat", "boat gasket": not this valve's
     return end;
+  }
+  // "scored where the packing rides": where it is, and no new subject
+  if (
+    has(scene.at(first.from - 1), ROLE.prep) &&
+    scene.at(first.from - 1)?.text === "where" &&
+    RIDES.test(scene.at(end)?.text ?? "")
+  ) {
+    scene.use(...range(first.from - 1, end + 1));
+    return end + 1;
   }
   const where = whereabouts(scene, state, first, end);
   if (where) return where;
@@ -127,6 +136,9 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   settleSubject(scene, state, nouns, true);
   return end;
 }
+
+const RIDES =
+  /^(?:rides?|goes|sits|seats|runs|lands|rubs|contacts|touches|meets|slides|bolts|screws|threads|fits|is|was|were)$/;
 
 /** Other talk before it, and no "but" since. */
 function talkedOf(scene: Scene, at: number): boolean {

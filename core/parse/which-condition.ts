@@ -76,6 +76,10 @@ export function choose(
     return undefined;
   // "clean the cage" is an order, "cage is clean" a verdict
   if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
+  // "tightened it two flats": how far it was turned
+  if (chunk.text === "flats" && before?.number) return undefined;
+  // "gummed up with paraffin": the dirt, and not the drag it makes
+  if (chunk.text === "gummed up" && /^with/.test(next?.text ?? "")) return { code: "fouled", form: "is" };
   if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
     if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, ROLE.prep) || scene.isPlain(at + 1)))
       return { code: "fouled", form: "is" };
@@ -126,6 +130,10 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (code === "fouled" && text === "stuck to" && !rubber) return "seized";
   if (code === "plugged" && /nest|web/.test(text) && subject && !isHole(subject)) return "fouled";
   if (rubber && code === "sticking" && text === "stiff") return "hardened";
+  // "plug's tore up": metal is beaten up, and not torn
+  if (!rubber && code === "torn" && /^(?:tore|torn) up$/.test(text)) return "damaged";
+  // a nut backs off; a body that somebody is backing off from does not
+  if (code === "loose" && /^back/.test(text) && subject && !THREADED.test(subject)) return undefined;
   if (!rubber && code === "torn" && /^blew$/.test(text)) return undefined;
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
@@ -133,6 +141,10 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;
 }
+
+/** What turns on a thread. */
+const THREADED =
+  /nut|bolting|screw|fitting|connector|plug|seat|stem|guide|indicator|breather|linkage|float|packing|handwheel|bonnet|actuator|regulator|gauge|tubing|threads/;
 
 /** What a hand moves, and so may be too tight. */
 const MOVES = /^(?:stem|plug|guide|stem_guide|handwheel|linkage|adjusting_screw|float|pilot|stem_connector)$/;

@@ -2,6 +2,7 @@
 
 import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { RUBBER } from "../vocabulary/parts.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
@@ -58,8 +59,10 @@ export function partOf(
   const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
   // "signal line had a leak at the fitting": a leak is where it comes out
+  // ("packing's leaking at the stem" is the packing's)
   const leaksAt =
     last.code === "leaking" &&
+    !(open && last.form === "does" && subject?.nouns.every((noun) => noun.part && RUBBER.has(noun.part))) &&
     /^(?:air |gas )?(?:leak|drip|seep|weep)/.test(scene.at(last.at)?.text ?? "") &&
     /^(?:at|from|around|by)/.test(scene.at(prepAt)?.text ?? "");
   // "actuator leaks air at the diaphragm"

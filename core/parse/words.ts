@@ -43,6 +43,11 @@ const LETTERS = /^[a-z]+$/i;
 const OPEN_NUMBER = /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)$/;
 const DIGIT_WORD = /^(?:one|two|three|four|five|six|seven|eight|nine)$/i;
 
+const TENS_WORD = /^(?:ten|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)$/i;
+/** "all eight, thirty foot pounds" likewise: the comma stands between two numbers. */
+const endsNumber = (before: string, next: string): boolean =>
+  (OPEN_NUMBER.test(before) && DIGIT_WORD.test(next)) || (DIGIT_WORD.test(before) && TENS_WORD.test(next));
+
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;
 
@@ -62,7 +67,7 @@ export function splitWords(text: string): Word[] {
       continue;
     }
     const before = words[words.length - 1];
-    if (before && OPEN_NUMBER.test(before.text) && DIGIT_WORD.test(raw) && text.slice(before.to, from).trim() === ",")
+    if (before && endsNumber(before.text, raw) && text.slice(before.to, from).trim() === ",")
       words.push({ text: "then", from: before.to, to: before.to + 1 });
     const sign = LETTERS.test(raw) ? undefined : SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {

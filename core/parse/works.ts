@@ -168,6 +168,8 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     return "needed";
   if (form === "past")
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
+  // "took me an hour to get the bonnet off": it was got off
+  if (form === "base" && scene.at(at - 1)?.text === "to" && TOOK.test(leadUp(scene, at))) return "done";
   // "so i tighten it": told as it was done
   if (form === "base" && state.owed === undefined && /^(?:i|we)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
   // "i flip did over": a recogniser's "flipped it"
@@ -187,6 +189,13 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   }
   return state.owed !== undefined ? "needed" : "done";
 }
+
+const TOOK = /\b(?:took|managed|had a (?:time|hard time|heck of a time)|got|was able)\b/;
+const leadUp = (scene: Scene, at: number): string =>
+  scene.chunks
+    .slice(Math.max(0, at - 6), at)
+    .map((one) => one.text)
+    .join(" ");
 
 /** Leaves the work on its parts; the index to go on from, or nothing where it is about something else. */
 function logWork(

@@ -27,6 +27,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "for (bonnet|body|bolts|studs|backup)", mean: "four $2", behind: "and order bring", example: "order for bonnet studs" },
   // parts
   { hear: "(die|dia|dye|di) [a|uh|of|the] (fram|frame|fragm|ram|frames|fragment|phragm|from|frams|fry|frum|ham|flam)[s]", mean: "diaphragm", example: "replaced the bottom die a fram" },
+  { hear: "dia", mean: "diaphragm", ahead: "torn is was has worn cracked replaced repld ok good nut plate swollen holed leaking", example: "dia torn" },
   { hear: "(diagram|dye gram|die gram|diafram|diaframe|diagraph|dia gram|diaphram|diaphragms|diaframs|dietgram|diagrams)", mean: "diaphragm", example: "upper diagram torn" },
   { hear: "(gas|guess|gals|gasp) (kit|get|ket|cat|kits|gets)", mean: "gasket", example: "cage gas kit's flattened" },
   { hear: "(casket|caskets|gaskit|basket|gaskets|gassed it|gas kit|gaskin|ghast kit|gascot|gas cat|gasped)", mean: "gasket", example: "bonnet casket is leaking" },
@@ -96,7 +97,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(play|played|plait|late|plates|plea|plane)", mean: "plate", behind: "diaphragm", example: "diaphragm played is bent" },
   { hear: "(a just in|adjust in|adjusted|a justing|just in|adjust|ad justing|a gesture|adjust and) screw", mean: "adjusting screw", example: "a just in screw is stripped" },
   // conditions
-  { hear: "(warn|warned|born|war|warren|warm|worm|wound)", mean: "worn", behind: "is are was s looks ring seat seats rings plug guide badly kinda pretty a little bit", ahead: "on one both out down badly bad a real in slightly thin through all some pretty around", example: "seed ring's warn on both sides" },
+  { hear: "(warn|warned|born|war|warren|warm|worm|wound)", mean: "worn", behind: "is are was s looks ring seat seats rings plug guide badly kinda pretty a little bit both all", ahead: "on one both out down badly bad a real in slightly thin through all some pretty around", example: "seed ring's warn on both sides" },
   { hear: "(thorn|tour|turn|turned|tore|toren|torne|torrent|horn|town|corn)", mean: "torn", behind: "is are was s diaphragm gasket diagram got badly o ring its diaphragms", example: "lower diaphragm is thorn" },
   { hear: "(a|he|uh|e|we|i|it|they|the|she) (roded|rode it|rode|rodent|rowed|rodid|wrote it|wrote|eroded|road it|road id|road|rotated|loaded|rooted)", mean: "eroded", behind: "is are was were its s both looks cage seat plug body area bad badly got", example: "seet ring is a roded" },
   { hear: "(erode it|eroted|erroded|eroda|errode|airoded|aroded|arose|e roaded|erode|eroding it|erotic|aerated|corded)", mean: "eroded", behind: "is are was s badly cage seat plug looks bit little got body bad heavily", example: "cage is erode it bad" },

@@ -55,7 +55,7 @@ export const PART_ROWS: Row<Part>[] = [
   { code: "vent_hole", name: "vent hole", say: ["vent hole", "vent port", "weep hole", "bleed hole", "vent"], help: "lets a chamber vent" },
   { code: "packing_nut", name: "packing nut", say: ["packing nut", "packing gland nut", "gland nut", "packing gland", "packing follower", "gland", "gland follower", "gland flange", "gland bolt"], help: "presses the packing" },
   { code: "stem_connector", name: "stem connector", say: ["stem connector", "stem coupling", "stem clamp", "stem connection", "split block", "stem block", "coupling block", "stem coupler"], help: "joins plug stem to actuator stem" },
-  { code: "positioner", name: "positioner", say: ["positioner", "valve positioner"], help: "makes the travel follow the signal" },
+  { code: "positioner", name: "positioner", say: ["positioner", "valve positioner", "positioner relay"], help: "makes the travel follow the signal" },
   { code: "controller", name: "controller", say: ["controller", "level controller", "pressure controller", "liquid level controller"], help: "makes the signal" },
   { code: "regulator", name: "regulator", say: ["regulator", "supply regulator", "supply reg", "reg", "air regulator", "filter regulator", "pressure regulator", "airset", "air set", "regulator drip (leg|pot|bowl)", "drip pot"], help: "steadies the supply pressure" },
   { code: "gauge", name: "gauge", say: ["gauge", "gage", "pressure gauge", "supply gauge", "signal gauge", "gauge (glass|face|lens|needle)", "gauge dial", "(upstream|downstream|inlet|outlet|output) [pressure] gauge"], help: "shows a pressure" },
@@ -87,6 +87,7 @@ export const COUNTERPARTS: Partial<Record<Part, Part>> = {
 export const OWNED: Partial<Record<Part, Partial<Record<Part, Part>>>> = {
   gasket: { bonnet: "bonnet_gasket", seat: "seat_gasket", cage: "cage_gasket", travel_indicator: "indicator_gasket" },
   o_ring: { cage: "cage_o_ring", stem_guide: "stem_guide_o_ring", guide: "stem_guide_o_ring" },
+  diaphragm: { actuator: "upper_diaphragm" },
   spring: { actuator: "actuator_spring", travel_indicator: "indicator_spring" },
   bolting: { bonnet: "bonnet_bolting", body: "body_bolting" },
   nut: { packing: "packing_nut", diaphragm: "diaphragm_nut" },

@@ -29,5 +29,14 @@ export const TALK = new Set(
   nap sleep tired sleepy bored drunk`.split(/\s+/),
 );
 
+/**
+ * Words of the job that no entry is made of: they come back unread, and make nothing that stands beside them foreign
+ * ("took eleven seconds to close, that's too slow").
+ */
+export const OF_THE_JOB =
+  "retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox".split(
+    " ",
+  );
+
 /** Tools and what stands about: named in passing, they neither help nor hinder. */
 export const TOOLS = new Set("lathe wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));

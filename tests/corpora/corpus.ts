@@ -31,8 +31,10 @@ export interface Case {
  * | transcripts9 | the same, as a recogniser may put them | 10 of 13 (76.9 %), F1 0.92 | 0 of 1 |
  * | eleventh | the same, plain shop dictation, after what the tenth had taught | 20 of 27 (74.1 %) | 0 of 3 |
  * | transcripts10 | the same, as a recogniser may put them | 7 of 7, F1 1.00 | 0 of 1 |
+ * | twelfth | the same, ten more speakers: logs, dictation, rambling, English as a second language | 50 of 77 (64.9 %), F1 0.78; 52 by answers put right | 1 of 12 |
+ * | transcripts11 | the same, as a recogniser may put them, with radio talk between | 43 of 49 (87.8 %), F1 0.93 | 0 of 8 |
  *
- * The sixth is learnt from in part; three of its answers were put right likewise. Of the tenth and the last transcripts, twelve and two answers were put right after that reading, and the figure is of the right ones; so of three of the eleventh. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract.
+ * The sixth is learnt from in part; three of its answers were put right likewise. Of the tenth and the last transcripts, twelve and two answers were put right after that reading, and the figure is of the right ones; so of three of the eleventh. Of the twelfth four were put right: what is said of the gland is said of its nut, a bare 'repl' is an order, bleeding is work, and oil all over the pad is a spill, whoever's. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract.
  */
 export const CORPORA = [
   "working",
@@ -58,6 +60,8 @@ export const CORPORA = [
   "transcripts9",
   "eleventh",
   "transcripts10",
+  "twelfth",
+  "transcripts11",
   "chatter",
   "held",
 ] as const;
@@ -73,6 +77,8 @@ export const FRESH: ReadonlySet<string> = new Set([
   "tenth",
   "transcripts9",
   "eleventh",
+  "twelfth",
+  "transcripts11",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {

@@ -1,5 +1,6 @@
 import { type Entry, type Listening, listen, startListening } from "../../core/index.ts";
 import { entrySchema } from "../../core/shapes/entry.ts";
+import { ONES, SCALES, TEENS, TENS } from "../../core/vocabulary/numerals.ts";
 import { lostWords, turns } from "../core/parse/kept-words.ts";
 import { bare } from "../corpora/corpus.ts";
 import type { Chance } from "./chance.ts";
@@ -87,13 +88,26 @@ function differs(before: Listening, after: Listening, phrase: string, by: Chance
   const other = by.pick([
     phrase.toUpperCase(),
     phrase.replace(/\s+/g, "   "),
-    ` ${phrase.replace(/\s+/g, (gap) => by.pick([gap, ", ", "; ", ". ", " - ", "... ", "! ", "\n"]))}.`,
+    ` ${phrase.replace(/\s+/g, (gap, at) => {
+      const stop = by.pick([gap, ", ", "; ", ". ", " - ", "... ", "! ", "\n"]);
+      return withinNumber(phrase, at, gap.length) ? gap : stop;
+    })}.`,
   ]);
   const again = listen(before, other);
   return meanings(again.entries) === meanings(after.entries)
     ? undefined
     : `${JSON.stringify(other)}\n${meanings(after.entries)}\n-- became --\n${meanings(again.entries)}`;
 }
+
+/** "thirty, two" are two numbers: a stop between the words of one ends it. */
+function withinNumber(phrase: string, at: number, gap: number): boolean {
+  const before = /[a-z]+$/i.exec(phrase.slice(0, at))?.[0] ?? "";
+  const after = /^[a-z]+/i.exec(phrase.slice(at + gap))?.[0] ?? "";
+  return isNumber(before) && isNumber(after);
+}
+
+const isNumber = (word: string): boolean =>
+  [ONES, TEENS, TENS, SCALES].some((words) => words[word.toLowerCase()] !== undefined);
 
 /** A phrase that left entries and put nothing right is wholly taken back, and with it what "it" stood for. */
 function notUndone(before: Listening, after: Listening): string | undefined {

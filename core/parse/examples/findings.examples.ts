@@ -123,4 +123,73 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     gives: [{ type: "finding", condition: "torn", part: "lower_diaphragm", absent: true }],
   },
   { not: "finding_denied", say: "upper diaphragm is torn, lower one is too" },
+
+  {
+    rule: "finding_is",
+    say: "never saw a stem bent that bad",
+    gives: [{ type: "finding", condition: "bent", part: "stem", severity: "severe" }],
+    why: "what was never seen before is seen now",
+  },
+  {
+    rule: "finding_is",
+    say: "never seen a gasket flattened like that",
+    gives: [{ type: "finding", condition: "flattened", part: "gasket" }],
+  },
+  { not: "finding_is", say: "never saw a crack in it" },
+  {
+    rule: "finding_is",
+    say: "guide's gummed up with paraffin",
+    gives: [{ type: "finding", condition: "fouled", part: "guide" }],
+    why: "the dirt, and not the drag it makes",
+  },
+  {
+    rule: "finding_is",
+    say: "pilot is gummed up with old grease",
+    gives: [{ type: "finding", condition: "fouled", part: "pilot" }],
+  },
+  {
+    rule: "finding_is",
+    say: "stem's gummed up",
+    gives: [{ type: "finding", condition: "sticking", part: "stem" }],
+  },
+  {
+    rule: "finding_is",
+    say: "stem's scored where the packing rides",
+    gives: [{ type: "finding", condition: "scored", part: "stem" }],
+  },
+  {
+    rule: "work_done",
+    say: "seat's worn where the plug sits, lapped it",
+    gives: [{ type: "work", work: "lapped", status: "done", part: "seat" }],
+    why: "where it is worn is no new subject",
+  },
+  {
+    rule: "work_done",
+    say: "took me an hour to get the bonnet off",
+    gives: [{ type: "work", work: "removed", status: "done", part: "bonnet" }],
+  },
+  {
+    rule: "work_done",
+    say: "managed to pull the seat",
+    gives: [{ type: "work", work: "removed", status: "done", part: "seat" }],
+  },
+  { not: "work_done", say: "going to take an hour to get the bonnet off" },
+  {
+    rule: "placed_replaced",
+    say: ["one stud's missing", "put new"],
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bolting" }],
+  },
+  {
+    rule: "placed_replaced",
+    say: "o ring is cut so i put new",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "o_ring" }],
+  },
+  { not: "placed_replaced", say: ["seat's worn", "put new tires on the truck"] },
+  {
+    rule: "placed_replaced",
+    say: "they would have reused the seat, I put a new one in",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "seat" }],
+    why: "what would have been done was not",
+  },
+  { not: "left_old_in", say: "we'd have run that gasket again but I replaced it" },
 ];
