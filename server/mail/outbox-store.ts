@@ -1,7 +1,7 @@
 import { and, asc, desc, eq, getTableColumns, inArray, lte } from "drizzle-orm";
 import { BY_ITSELF, record } from "../audit/record.ts";
 import type { Store } from "../db/open.ts";
-import { reportRecipients, reportVersions } from "../db/tables.ts";
+import { reportRecipients, reportVersions } from "../db/report-tables.ts";
 import type { Tx } from "../db/writer.ts";
 
 /** Which version of which day's report is meant. */

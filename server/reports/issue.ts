@@ -3,7 +3,7 @@ import type { Who } from "../access.ts";
 import { record as recordAct } from "../audit/record.ts";
 import type { Clock } from "../clock.ts";
 import type { Store } from "../db/open.ts";
-import { reportRecipients, reportVersions } from "../db/tables.ts";
+import { reportRecipients, reportVersions } from "../db/report-tables.ts";
 import type { Tx } from "../db/writer.ts";
 import {
   isRecipientOf,

@@ -1,6 +1,7 @@
 import { getTableColumns, is } from "drizzle-orm";
 import { getTableConfig, SQLiteTable } from "drizzle-orm/sqlite-core";
 import * as people from "../db/people-tables.ts";
+import * as report from "../db/report-tables.ts";
 import * as review from "../db/review-tables.ts";
 import * as tables from "../db/tables.ts";
 
@@ -23,7 +24,7 @@ export interface Going {
 
 /** The tables of an export, those that others point at first. */
 export function tablesThatGo(): Going[] {
-  const all = Object.values({ ...tables, ...people, ...review }).filter((one) => is(one, SQLiteTable));
+  const all = Object.values({ ...tables, ...people, ...review, ...report }).filter((one) => is(one, SQLiteTable));
   const waiting = all.filter((one) => !(getTableConfig(one).name in STAYS));
   const going: Going[] = [];
   const placed = new Set<string>();

@@ -4,7 +4,7 @@ import type { Who } from "../../access.ts";
 import { isHashOf, sha256 } from "../../accounts/secrets.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
-import { calendarFeeds } from "../../db/tables.ts";
+import { calendarFeeds } from "../../db/report-tables.ts";
 import { now } from "../../moments.ts";
 
 /** Since when a site's calendar has an address; undefined where it has none. */

@@ -1,6 +1,6 @@
 import { count, inArray } from "drizzle-orm";
 import type { BackPressure } from "../../back-pressure.ts";
-import { reportVersions } from "../../db/tables.ts";
+import { reportVersions } from "../../db/report-tables.ts";
 import { type Given, router } from "../kit.ts";
 
 /**

@@ -4,7 +4,7 @@ import { reportSettingsSchema } from "../../../core/shapes/sending.ts";
 import type { Who } from "../../access.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
-import { reportSettings } from "../../db/tables.ts";
+import { reportSettings } from "../../db/report-tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { addDays } from "../../moments.ts";
 import { lastRun } from "../../reports/day-end.ts";

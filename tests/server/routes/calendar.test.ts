@@ -1,6 +1,6 @@
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
-import { calendarFeeds } from "../../../server/db/tables.ts";
+import { calendarFeeds } from "../../../server/db/report-tables.ts";
 import { bench, job, phrase } from "../app-under-test.ts";
 
 async function site() {
