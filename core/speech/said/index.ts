@@ -1,11 +1,15 @@
+import { ANOTHER_SHIFT } from "./another-shift.ts";
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
 import { FINDINGS } from "./findings.ts";
+import { IN_FULL_SENTENCES } from "./in-full-sentences.ts";
 import { LOGGED } from "./logged.ts";
 import { NUMBERS } from "./numbers.ts";
+import { OTHER_SKIDS } from "./other-skids.ts";
 import { PARTS_IN_TURN } from "./parts-in-turn.ts";
 import { PLAIN } from "./plain.ts";
 import { READINGS_IN_TURN } from "./readings-in-turn.ts";
+import { RUNNING_TALK } from "./running-talk.ts";
 import { SENTENCES } from "./sentences.ts";
 import { SESSION } from "./session.ts";
 import { THREE_TALKERS } from "./three-talkers.ts";
@@ -35,4 +39,8 @@ export const SAID_LINES: readonly string[] = linesOf(
   SENTENCES,
   PARTS_IN_TURN,
   READINGS_IN_TURN,
+  ANOTHER_SHIFT,
+  OTHER_SKIDS,
+  RUNNING_TALK,
+  IN_FULL_SENTENCES,
 );

@@ -602,7 +602,7 @@ a stud broke off
 stripped bolt
 bolts are rounded off
 bolts need replacing
-loctited the bolts
+put threadlocker on the bolts
 put thread locker on the bolts
 bolts torqued to fifty
 cap screws are tight
