@@ -149,14 +149,17 @@ function dropAsked(scene: Scene, answer: number): void {
   for (const asked of [...scene.drafts]) {
     if (asked.entry.type !== "finding" || Math.max(...asked.chunks) > answer) continue;
     const { condition, part } = asked.entry;
-    const again = scene.drafts.some(
+    const again = scene.drafts.find(
       ({ entry, chunks }) =>
         Math.min(...chunks) > answer &&
         entry.type === "finding" &&
         entry.condition === condition &&
         (entry.part === part || (entry.part && KIND_OF[entry.part] === part)),
     );
-    if (again) scene.drafts.splice(scene.drafts.indexOf(asked), 1);
+    if (!again) continue;
+    // the words asked are kept in what answers them
+    again.also = [...(again.also ?? []), ...asked.chunks];
+    scene.drafts.splice(scene.drafts.indexOf(asked), 1);
   }
 }
 

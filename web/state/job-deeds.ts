@@ -2,10 +2,10 @@ import { type Hands, problemWords } from "./hands.ts";
 import { lastVisitWords } from "./last-visit.ts";
 import type { Heard } from "./loop.ts";
 import type { Answer } from "./saying-back.ts";
-import { standingAlert, valveAtHand, whatFollows } from "./seen.ts";
+import { dayOfJob, standingAlert, valveAtHand, whatFollows } from "./seen.ts";
 import type { CardPhrase, JobCard, KnownValve } from "./state.ts";
 import type { Store } from "./store.ts";
-import { instantHere, todayHere } from "./time-words.ts";
+import { instantHere } from "./time-words.ts";
 
 /** A job from its opening to its closing, and the phrases that go into it. */
 export interface JobDeeds {
@@ -60,7 +60,7 @@ export function jobDeeds(store: Store, hands: Hands): JobDeeds {
 
   function tellOf(tag: string, known: KnownValve | undefined): void {
     const { card, heard, settings } = store.state();
-    const told = lastVisitWords(known, todayHere(hands.now()));
+    const told = lastVisitWords(known, dayOfJob(store.state()));
     // who has begun to say something is not talked over
     if (!told || card?.tag !== tag || known?.tag !== tag || heard.entries.some((one) => one.type !== "valve")) return;
     store.happen({ is: "told", text: told });

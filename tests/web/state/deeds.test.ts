@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { hear } from "../../../core/index.ts";
 import { deeds, type Hands } from "../../../web/state/deeds.ts";
 import { type KeepsakeDeeds, keepsakeDeeds } from "../../../web/state/keepsake-deeds.ts";
 import type { CardPhrase, JobCard } from "../../../web/state/state.ts";
@@ -80,6 +81,17 @@ describe("at the bench", () => {
     await acts.say("lcv-213", "typed");
     expect(jobs).toMatchObject([{ tag: "LCV-213" }]);
     expect(kept).toEqual([]);
+  });
+
+  it("a visit is told by its site's day, which may not be the device's", async () => {
+    const history = [{ on: "2026-03-04", entries: hear({ id: "x", say: ["flipped the seat"] }).entries }];
+    const known = { tag: "LCV-213", site: "north", valve: { tag: "LCV-213" }, history, fleet: [] };
+    const { store, acts, spoken, setClock } = bench({ keptValve: async () => known });
+    store.happen({ is: "listed", valves: [], sites: [{ site: "north", name: "North", zone: "America/Denver" }] });
+    // ten at night in Denver, already tomorrow by universal time
+    setClock("2026-03-05T05:00:00Z");
+    await acts.start("LCV-213", "north");
+    await expect.poll(() => spoken.join(" ")).toBe("Last seen earlier today; seat was flipped.");
   });
 
   it("words that name no valve are held in sight, and kept if asked", async () => {
