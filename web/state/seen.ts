@@ -98,10 +98,15 @@ export function siteName(state: State, site: string | undefined): string {
   return state.sites.find((one) => one.site === site)?.name ?? site ?? "";
 }
 
+/** The calendar day of an instant at a site, by its clock where its zone is known. */
+export function dayAtSite(state: State, site: string | undefined, instant: string): string {
+  return dayThere(instant, state.sites.find((one) => one.site === site)?.zone);
+}
+
 /** The day of the job, by the clock of its site. */
 export function dayOfJob(state: State): string {
-  const { card, sites } = state;
-  return card ? dayThere(card.startedAt, sites.find((one) => one.site === card.site)?.zone) : "1970-01-01";
+  const { card } = state;
+  return card ? dayAtSite(state, card.site, card.startedAt) : "1970-01-01";
 }
 
 let asked: { key: readonly unknown[]; answer: Consequences } | undefined;

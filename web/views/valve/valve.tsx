@@ -6,9 +6,9 @@ import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
 import { addressOf } from "../../state/route.ts";
-import { siteName } from "../../state/seen.ts";
+import { dayAtSite, siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
-import { dayWords, todayHere } from "../../state/time-words.ts";
+import { dayWords, instantHere } from "../../state/time-words.ts";
 import { path } from "../../sync/ask.ts";
 import { Timeline } from "./timeline.tsx";
 import { timelinePoints } from "./timeline-points.ts";
@@ -23,7 +23,7 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
       </DeskFrame>
     );
   const view = answer.value;
-  const today = todayHere();
+  const today = dayAtSite(state, view.site, instantHere(new Date()));
   return (
     <DeskFrame sign="VALVE" state={state} deeds={deeds}>
       <div class="job-head">
