@@ -68,6 +68,10 @@ export const OWN_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   remachined: ["R IY M AH SH IY N D"],
   separator: ["S EH P AH R EY T ER", "S EH P ER AH T ER"],
   "they're": ["DH EH R", "DH EY R"],
+  dehy: ["D IY HH AY"],
+  esd: ["IY EH S D IY"],
+  gunk: ["G AH NG K"],
   gunked: ["G AH NG K T"],
+  zerk: ["Z ER K"],
   squished: ["S K W IH SH T"],
 };

@@ -1,6 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
 
 export interface Started {
+  /** all it has printed so far */
+  said: () => string;
   /** without a slash at its end */
   address: string;
   child: ChildProcess;
@@ -28,7 +30,7 @@ export async function spawnServer(
     });
     child.on("exit", (code) => reject(new Error(`the server left with ${code}: ${said}`)));
   });
-  return { address: address.replace(/\/$/, ""), child };
+  return { address: address.replace(/\/$/, ""), child, said: () => said };
 }
 
 /** The server as it is built, which starts in a third of the time. */

@@ -59,16 +59,12 @@ describe("npm run enrol and npm run people", () => {
 
   it("a server opened to the network says at its start that it waits for a lead", { timeout: 60_000 }, async () => {
     const DATA_DIR = await folder();
-    const { address, child } = await startServer({ DATA_DIR, HOST: "0.0.0.0" });
-    let said = "";
-    child.stdout?.on("data", (bytes) => {
-      said += bytes;
-    });
+    const { address, said } = await startServer({ DATA_DIR, HOST: "0.0.0.0" });
     const { port } = new URL(address);
     expect((await fetch(`http://127.0.0.1:${port}/api/jobs`)).status).toBe(401);
     expect((await fetch(`http://127.0.0.1:${port}/readyz`)).status).toBe(200);
     // the address stands in a line before it, and what a pipe carries comes in pieces
-    await expect.poll(() => said).toMatch(/npm run -s enrol/);
+    await expect.poll(said, { timeout: 20_000 }).toMatch(/npm run -s enrol/);
     const app = { request: (path: string, init?: RequestInit) => fetch(`http://127.0.0.1:${port}${path}`, init) };
     const { out } = await run("server/commands/enrol.ts", ["--name", "A", "--role", "lead"], { DATA_DIR });
     expect(
