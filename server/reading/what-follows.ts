@@ -1,6 +1,7 @@
 import { type Consequences, consequences, type Entry, type Life, type PastJob, type Valve } from "../../core/index.ts";
-import { livesOfLike, serviceOf } from "./like-valves.ts";
-import { knownValve, type Reads, recordOf, type Visit, visitsOf } from "./what-is-known.ts";
+import { serviceOf } from "./like-valves.ts";
+import type { Past } from "./past.ts";
+import { type JobPlace, knownValve, type Visit } from "./what-is-known.ts";
 
 /** One valve's share of a job, with what follows from it. */
 export interface ShareReckoned {
@@ -10,23 +11,16 @@ export interface ShareReckoned {
   consequences: Consequences;
 }
 
-interface JobPlace {
-  id: string;
-  site: string;
-  startedAt: string;
-}
-
 /**
  * What follows from a job, valve by valve, the job's own valve first.
  * `day`: the site's day of the job. What was heard on a valve in later jobs does not count.
  */
 export async function reckonJob(
-  db: Reads,
+  past: Past,
   job: JobPlace,
   main: string,
   standing: readonly { tag: string; entry: Entry }[],
   day: string,
-  zone: string | undefined,
 ): Promise<ShareReckoned[]> {
   const byTag = new Map<string, Entry[]>([[main, []]]);
   for (const { tag, entry } of standing) {
@@ -36,9 +30,9 @@ export async function reckonJob(
   }
   const shares: ShareReckoned[] = [];
   for (const [tag, entries] of byTag) {
-    const visits = await visitsOf(db, job.site, tag, zone, job);
-    const valve = knownValve(tag, await recordOf(db, job.site, tag), visits);
-    const like = await livesOfLike(db, job.site, valve, serviceOf(valve, [...visits, { entries }]));
+    const visits = await past.visits(tag, job);
+    const valve = knownValve(tag, await past.record(tag), visits);
+    const like = await past.like(valve, serviceOf(valve, [...visits, { entries }]));
     shares.push({ tag, valve, entries, consequences: consequences(valve, history(visits), entries, day, like) });
   }
   return shares;

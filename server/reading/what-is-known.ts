@@ -1,9 +1,15 @@
-import { and, asc, desc, eq, lt, or } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, lt, or, type SQL } from "drizzle-orm";
 import type { Entry, Valve } from "../../core/index.ts";
 import { valveSchema } from "../../core/shapes/valve.ts";
 import { entries, jobs, sites, valveRecords } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { localDay, type Moment, now } from "../moments.ts";
+
+/** Where a job stands among the others of its site. */
+export interface JobPlace {
+  id: string;
+  startedAt: string;
+}
 
 /** Reads from the database itself or from inside an open write. */
 export type Reads = Pick<Tx, "select" | "selectDistinct">;
@@ -37,6 +43,17 @@ export async function recordOf(db: Reads, site: string, tag: string): Promise<Va
   return row && readRecord(row.known);
 }
 
+/** The same of several valves at once. */
+export async function recordsOf(db: Reads, site: string, tags: readonly string[]): Promise<Map<string, Valve>> {
+  const rows = await db
+    .select({ tag: valveRecords.tag, known: valveRecords.known })
+    .from(valveRecords)
+    .where(and(eq(valveRecords.site, site), inArray(valveRecords.tag, [...tags])))
+    .orderBy(asc(valveRecords.tag), asc(valveRecords.number));
+  // of several the last, which is the newest, stays
+  return new Map([...new Map(rows.map((row) => [row.tag, row.known]))].map(([tag, known]) => [tag, readRecord(known)]));
+}
+
 export function readRecord(text: string): Valve {
   const read = valveSchema.safeParse(JSON.parse(text));
   if (!read.success) throw new Error("a stored valve record does not read", { cause: read.error });
@@ -49,7 +66,7 @@ export async function visitsOf(
   site: string,
   tag: string,
   zone: string | undefined,
-  before?: { startedAt: string; id: string },
+  before?: JobPlace,
 ): Promise<Visit[]> {
   if (tag === "") return [];
   const earlier = before
@@ -58,14 +75,40 @@ export async function visitsOf(
         and(eq(entries.startedAt, before.startedAt), lt(entries.job, before.id)),
       )
     : undefined;
-  const rows = await db
-    .select({ job: entries.job, startedAt: entries.startedAt, offset: jobs.startedOffset, body: entries.body })
+  const rows = await heardOf(db, and(eq(entries.site, site), eq(entries.tag, tag), earlier));
+  return visitsFrom(rows, zone).get(tag) ?? [];
+}
+
+/** Everything heard of these valves of a site, each oldest job first. */
+export async function visitsOfMany(
+  db: Reads,
+  site: string,
+  tags: readonly string[],
+  zone: string | undefined,
+): Promise<Map<string, Visit[]>> {
+  const named = tags.filter((tag) => tag !== "");
+  return visitsFrom(await heardOf(db, and(eq(entries.site, site), inArray(entries.tag, named))), zone);
+}
+
+const heardOf = (db: Reads, where: SQL | undefined) =>
+  db
+    .select({
+      tag: entries.tag,
+      job: entries.job,
+      startedAt: entries.startedAt,
+      offset: jobs.startedOffset,
+      body: entries.body,
+    })
     .from(entries)
     .innerJoin(jobs, eq(jobs.id, entries.job))
-    .where(and(eq(entries.site, site), eq(entries.tag, tag), earlier))
-    .orderBy(asc(entries.startedAt), asc(entries.job), asc(entries.n));
-  const visits: Visit[] = [];
+    .where(where)
+    .orderBy(asc(entries.tag), asc(entries.startedAt), asc(entries.job), asc(entries.n));
+
+function visitsFrom(rows: Awaited<ReturnType<typeof heardOf>>, zone: string | undefined): Map<string, Visit[]> {
+  const byTag = new Map<string, Visit[]>();
   for (const row of rows) {
+    const visits = byTag.get(row.tag) ?? [];
+    if (visits.length === 0) byTag.set(row.tag, visits);
     let visit = visits[visits.length - 1];
     if (visit?.job !== row.job) {
       const startedAt = { utc: row.startedAt, offset: row.offset };
@@ -74,7 +117,13 @@ export async function visitsOf(
     }
     visit.entries.push(JSON.parse(row.body) as Entry);
   }
-  return visits;
+  return byTag;
+}
+
+/** Whether a visit lies before a job: it started earlier, or at the same moment and its id comes first. */
+export function isBefore(visit: Visit, job: JobPlace): boolean {
+  const { utc } = visit.startedAt;
+  return utc < job.startedAt || (utc === job.startedAt && visit.job < job.id);
 }
 
 /** What is known of a valve: as set up, and where that is silent, as was last said of it in an earlier job. */

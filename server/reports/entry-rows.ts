@@ -25,7 +25,18 @@ export interface EntryRow {
 export async function entryRows(store: Store, site: string, from: string, to: string): Promise<EntryRow[]> {
   const zone = await zoneOf(store.db, site);
   const rows = await store.db
-    .select({ entry: entries, offset: jobs.startedOffset, said: phrases })
+    .select({
+      tag: entries.tag,
+      job: entries.job,
+      startedAt: entries.startedAt,
+      offset: jobs.startedOffset,
+      reader: entries.reader,
+      body: entries.body,
+      phrase: entries.phrase,
+      saidAt: phrases.saidAt,
+      saidOffset: phrases.saidOffset,
+      said: phrases.text,
+    })
     .from(entries)
     .innerJoin(jobs, eq(jobs.id, entries.job))
     .leftJoin(phrases, eq(phrases.id, entries.phrase))
@@ -38,19 +49,21 @@ export async function entryRows(store: Store, site: string, from: string, to: st
       ),
     )
     .orderBy(asc(entries.startedAt), asc(entries.job), asc(entries.n));
-  return rows.flatMap(({ entry, offset, said }) => {
-    const day = localDay({ utc: entry.startedAt, offset }, zone);
-    if (day < from || day > to) return [];
+  // entries of a job lie one behind the other, and its day is one
+  let of = { job: "", day: "" };
+  return rows.flatMap((row) => {
+    if (of.job !== row.job) of = { job: row.job, day: localDay({ utc: row.startedAt, offset: row.offset }, zone) };
+    if (of.day < from || of.day > to) return [];
     return {
       site,
-      day,
-      tag: entry.tag,
-      job: entry.job,
-      phrase: entry.phrase,
-      saidAt: said ? writeMoment({ utc: said.saidAt, offset: said.saidOffset }) : "",
-      said: said?.text ?? "",
-      reader: entry.reader,
-      entry: JSON.parse(entry.body) as Entry,
+      day: of.day,
+      tag: row.tag,
+      job: row.job,
+      phrase: row.phrase,
+      saidAt: row.saidAt === null ? "" : writeMoment({ utc: row.saidAt, offset: row.saidOffset ?? 0 }),
+      said: row.said ?? "",
+      reader: row.reader,
+      entry: JSON.parse(row.body) as Entry,
     };
   });
 }

@@ -6,6 +6,7 @@ import type { Tx } from "../db/writer.ts";
 import { localDay } from "../moments.ts";
 import { type JobRow, phrasesToRead } from "../reading/keep-reading.ts";
 import { nameMeaning } from "../reading/meaning.ts";
+import { pastOf } from "../reading/past.ts";
 import { mainTag } from "../reading/read-job.ts";
 import { history, reckonJob, type ShareReckoned } from "../reading/what-follows.ts";
 import { type Reads, visitsOf, zoneOf } from "../reading/what-is-known.ts";
@@ -40,7 +41,7 @@ export async function weighJob(tx: Tx, job: JobRow): Promise<void> {
       .orderBy(asc(entries.n))
   ).map((row) => ({ tag: row.tag, phrase: row.phrase, entry: JSON.parse(row.body) as Entry }));
   const main = mainTag(standing, job.tag);
-  const shares = await reckonJob(tx, job, main, standing, day, zone);
+  const shares = await reckonJob(pastOf(tx, job.site, zone), job, main, standing, day);
   const phraseOf = new Map(standing.map((one) => [one.entry, one.phrase]));
   const judged: Judged[] = [];
   const questions = new Map<string, string>();

@@ -5,6 +5,7 @@ import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import type { JobRow } from "../../reading/keep-reading.ts";
+import { pastOf } from "../../reading/past.ts";
 import { mainTag } from "../../reading/read-job.ts";
 import { reckonJob, type ShareReckoned } from "../../reading/what-follows.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
@@ -22,7 +23,7 @@ export async function jobView(store: Store, id: string): Promise<JobView | undef
   ]);
   const day = dayOf(job, zone);
   const main = mainTag(standing, job.tag);
-  const shares = await reckonJob(store.db, job, main, standing, day, zone);
+  const shares = await reckonJob(pastOf(store.db, job.site, zone), job, main, standing, day);
   const own = shares[0] as ShareReckoned;
   return {
     id: job.id,
@@ -68,7 +69,7 @@ async function summaryOf(store: Store, job: JobRow, zone: string | undefined): P
   const standing = await standingOf(store, job);
   const day = dayOf(job, zone);
   const main = mainTag(standing, job.tag);
-  const shares = await reckonJob(store.db, job, main, standing, day, zone);
+  const shares = await reckonJob(pastOf(store.db, job.site, zone), job, main, standing, day);
   const heard = await store.db
     .select({ unread: readings.unread, alerts: readings.alerts })
     .from(readings)

@@ -1,0 +1,45 @@
+import type { Life, Valve } from "../../core/index.ts";
+import { livesOfLike } from "./like-valves.ts";
+import {
+  isBefore,
+  type JobPlace,
+  type Reads,
+  recordOf,
+  recordsOf,
+  type Visit,
+  visitsOf,
+  visitsOfMany,
+} from "./what-is-known.ts";
+
+/** What the log knows of a site's valves, asked valve by valve. */
+export interface Past {
+  /** what was heard of it in jobs before this one, oldest first */
+  visits(tag: string, before: JobPlace): Promise<Visit[]>;
+  /** as somebody last set it up */
+  record(tag: string): Promise<Valve | undefined>;
+  /** seat lives of others like it */
+  like(valve: Valve, service: string): Promise<Life[]>;
+}
+
+/** Looked up as it is asked: for one job. */
+export const pastOf = (db: Reads, site: string, zone: string | undefined): Past => ({
+  visits: (tag, before) => visitsOf(db, site, tag, zone, before),
+  record: (tag) => recordOf(db, site, tag),
+  like: (valve, service) => livesOfLike(db, site, valve, service),
+});
+
+/** Looked up at once for all that these valves' jobs will ask: a day of hundreds of jobs asks thousands of times. */
+export async function pastOfMany(
+  db: Reads,
+  site: string,
+  zone: string | undefined,
+  tags: readonly string[],
+): Promise<Past> {
+  const visits = await visitsOfMany(db, site, tags, zone);
+  const records = await recordsOf(db, site, tags);
+  return {
+    ...pastOf(db, site, zone),
+    visits: async (tag, before) => (visits.get(tag) ?? []).filter((visit) => isBefore(visit, before)),
+    record: async (tag) => records.get(tag),
+  };
+}

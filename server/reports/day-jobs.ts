@@ -1,0 +1,143 @@
+import { and, asc, eq, inArray } from "drizzle-orm";
+import type { Entry } from "../../core/index.ts";
+import { namesOf } from "../accounts/people.ts";
+import type { Store } from "../db/open.ts";
+import { signatures } from "../db/review-tables.ts";
+import { entries, jobs, phrases, readings } from "../db/tables.ts";
+import { clockTime, type Moment, writeMoment } from "../moments.ts";
+import type { JobRow } from "../reading/keep-reading.ts";
+import { pastOfMany } from "../reading/past.ts";
+import { mainTag } from "../reading/read-job.ts";
+import { reckonJob } from "../reading/what-follows.ts";
+import type { Reads } from "../reading/what-is-known.ts";
+import type { DayJob } from "./day-report.ts";
+
+/** A site's day, and the names of those who may have said something on it, by person. */
+interface Telling {
+  site: string;
+  day: string;
+  zone: string | undefined;
+  names: ReadonlyMap<string, string>;
+}
+
+/** Jobs read at once: fewer would ask the database more often, more would keep others waiting. */
+const AT_ONCE = 25;
+
+/** These jobs of a site's day as the report tells them, in the order given. */
+export async function dayJobs(
+  store: Store,
+  of: Omit<Telling, "names">,
+  wanted: readonly { id: string }[],
+): Promise<DayJob[]> {
+  const telling = { ...of, names: await namesOf(store.db) };
+  const told: DayJob[] = [];
+  for (let at = 0; at < wanted.length; at += AT_ONCE) {
+    // a day of hundreds of jobs takes a while: others are answered in between
+    await new Promise((turn) => setImmediate(turn));
+    const ids = wanted.slice(at, at + AT_ONCE).map((one) => one.id);
+    told.push(...(await someJobs(store.db, telling, ids)));
+  }
+  return told;
+}
+
+async function someJobs(db: Reads, telling: Telling, ids: readonly string[]): Promise<DayJob[]> {
+  const { site, zone, day, names } = telling;
+  const rows = new Map(
+    (
+      await db
+        .select()
+        .from(jobs)
+        .where(inArray(jobs.id, [...ids]))
+    ).map((row) => [row.id, row]),
+  );
+  const said = await phrasesOf(db, site, ids);
+  const standing = await standingOf(db, site, ids);
+  const signers = await signersOf(db, ids);
+  const tags = [...rows.values(), ...[...standing.values()].flat()].flatMap(({ tag }) => tag ?? []);
+  const past = await pastOfMany(db, site, zone, [...new Set(tags)]);
+  const told: DayJob[] = [];
+  for (const id of ids) {
+    const job = rows.get(id);
+    if (!job) continue;
+    const own = standing.get(id) ?? [];
+    const spoken = said.get(id) ?? [];
+    told.push({
+      ...signature(job, signers, names),
+      time: clock({ utc: job.startedAt, offset: job.startedOffset }, zone),
+      by: [...new Set(spoken.flatMap((one) => names.get(one.person ?? "") ?? []))],
+      shares: await reckonJob(past, job, mainTag(own, job.tag), own, day),
+      phrases: spoken.map((one) => ({
+        time: clock({ utc: one.saidAt, offset: one.saidOffset }, zone),
+        text: one.text,
+        unread: (JSON.parse(one.unread) as { text: string }[]).map((words) => words.text),
+        alerts: JSON.parse(one.alerts) as Entry[],
+      })),
+    });
+  }
+  return told;
+}
+
+/** Who signed a job, where it stands signed. */
+function signature(
+  job: JobRow,
+  signers: ReadonlyMap<string, string | null>,
+  names: Telling["names"],
+): Pick<DayJob, "signed"> {
+  if (!job.signed || !signers.has(job.id)) return {};
+  const by = names.get(signers.get(job.id) ?? "");
+  return { signed: by === undefined ? {} : { by } };
+}
+
+/** HH:MM at the site; without a zone, as the device's own clock said. */
+function clock(at: Moment, zone: string | undefined): string {
+  return zone ? clockTime(at.utc, zone).slice(0, 5) : writeMoment(at).slice(11, 16);
+}
+
+/** What was said in each job, in the order said, with what was not read of it. */
+async function phrasesOf(db: Reads, site: string, ids: readonly string[]) {
+  const rows = await db
+    .select({
+      job: phrases.job,
+      text: phrases.text,
+      saidAt: phrases.saidAt,
+      saidOffset: phrases.saidOffset,
+      person: phrases.person,
+      unread: readings.unread,
+      alerts: readings.alerts,
+    })
+    .from(phrases)
+    .innerJoin(readings, eq(readings.phrase, phrases.id))
+    .where(and(eq(phrases.site, site), inArray(phrases.job, [...ids])))
+    .orderBy(asc(phrases.job), asc(phrases.saidAt), asc(phrases.id));
+  return byJob(rows);
+}
+
+/** The entries of each job that stand. */
+async function standingOf(db: Reads, site: string, ids: readonly string[]) {
+  const rows = await db
+    .select({ job: entries.job, tag: entries.tag, body: entries.body })
+    .from(entries)
+    .where(and(eq(entries.site, site), inArray(entries.job, [...ids])))
+    .orderBy(asc(entries.job), asc(entries.n));
+  return byJob(rows.map(({ job, tag, body }) => ({ job, tag, entry: JSON.parse(body) as Entry })));
+}
+
+/** Whose is the last word on each job: signed, or opened again. */
+async function signersOf(db: Reads, ids: readonly string[]): Promise<Map<string, string | null>> {
+  const rows = await db
+    .select({ job: signatures.job, person: signatures.person })
+    .from(signatures)
+    .where(inArray(signatures.job, [...ids]))
+    .orderBy(asc(signatures.job), asc(signatures.n));
+  return new Map(rows.map((row) => [row.job, row.person]));
+}
+
+function byJob<T extends { job: string }>(rows: readonly T[]): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const row of rows) {
+    const group = groups.get(row.job);
+    if (group) group.push(row);
+    else groups.set(row.job, [row]);
+  }
+  return groups;
+}
