@@ -21,4 +21,8 @@ export const ROOT = packageFolder();
 export const MIGRATIONS = join(ROOT, "server/db/migrations");
 export const WEB = join(ROOT, "dist/web");
 export const REPORT_CSS = join(ROOT, "server/reports/report.css");
-export const PDF_WORKER = join(ROOT, "server/reports/pdf-worker.mjs");
+/** The thread that sets PDFs: built beside the server, or read from source as the server itself is. */
+export const PDF_THREAD = join(
+  ROOT,
+  import.meta.url.endsWith(".ts") ? "server/reports/pdf/thread-from-source.mjs" : "dist/server/pdf-thread.js",
+);
