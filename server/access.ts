@@ -3,6 +3,7 @@ import type { Right, Role } from "../core/shapes/roles.ts";
 import { type Barred, whoCalls } from "./accounts/caller.ts";
 import { cookieToken } from "./accounts/cookie.ts";
 import { RIGHT_WORDS } from "./accounts/roles.ts";
+import { mustSee, NO_SITE, type SitesSeen } from "./accounts/sites-seen.ts";
 import type { BackPressure } from "./back-pressure.ts";
 import type { Store } from "./db/open.ts";
 import { Refusal } from "./errors.ts";
@@ -14,6 +15,8 @@ export interface Who {
   session: string | undefined;
   roles: readonly Role[];
   rights: readonly Right[];
+  /** the sites whose record he sees and works on */
+  sees: SitesSeen;
   /** how the caller is known, as the audit trail writes it: nobody, open, command, device:ID, session:ID */
   by: string;
 }
@@ -60,6 +63,7 @@ export const NOBODY: Who = {
   session: undefined,
   roles: [],
   rights: ["anyone"],
+  sees: NO_SITE,
   by: "nobody",
 };
 
@@ -68,10 +72,15 @@ const GUARDS = new WeakSet<object>();
 /** Whether a handler is one that `may` made. */
 export const isGuard = (handler: unknown): boolean => typeof handler === "function" && GUARDS.has(handler);
 
-/** Lets a call on that has the right: spread into `createRoute`, where the document shows it as `x-right`. */
+/**
+ * Lets a call on that has the right, and names no site but one its caller sees: spread into `createRoute`, where the
+ * document shows it as `x-right`. What stands at other places than path and query is for the route to look at.
+ */
 export function may(right: Right) {
   const needs: MiddlewareHandler<{ Variables: { who: Who } }> = async (c, next) => {
     if (!c.get("who").rights.includes(right)) throw new Refusal(403, `${RIGHT_WORDS[right]} Ask a lead.`);
+    for (const site of [c.req.param("site"), ...(c.req.queries("site") ?? [])])
+      if (site) mustSee(c.get("who").sees, site);
     return next();
   };
   GUARDS.add(needs);

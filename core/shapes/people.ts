@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { RIGHTS, ROLES } from "./roles.ts";
-import { keepable } from "./served.ts";
+import { keepable, siteKeySchema } from "./served.ts";
 
 /** People, what they may do, and what they carry to show who they are. Moments are ISO 8601 in UTC. */
 
@@ -18,6 +18,12 @@ export const deviceNameSchema = line(60);
 /** Long enough that guessing is hopeless; no rule about its letters, which only makes people write them down. */
 export const passwordSchema = z.string().min(12, "a password has at least 12 characters").max(200);
 export const codeSchema = z.string().min(1).max(200);
+/** The sites a person is kept to, each once. */
+export const keptToSchema = z
+  .array(siteKeySchema)
+  .min(1, "name at least one site, or leave it out for every site")
+  .max(200)
+  .transform((sites) => [...new Set(sites)].sort());
 
 /** Who the caller is, for the page. */
 export const callerSchema = z.object({
@@ -27,6 +33,8 @@ export const callerSchema = z.object({
   name: z.string().optional(),
   roles: z.array(roleSchema),
   rights: z.array(z.enum(RIGHTS)),
+  /** the sites he or she is kept to; absent: sees every site */
+  sites: z.array(z.string()).optional(),
   by: z.enum(["open", "device", "session"]),
   /** on a device: what it is called, and until when it is enrolled */
   device: z.string().optional(),
@@ -50,6 +58,8 @@ export const personSchema = z.object({
   id: z.string(),
   name: z.string(),
   roles: z.array(roleSchema),
+  /** the sites he or she is kept to; absent: sees every site */
+  sites: z.array(z.string()).optional(),
   password: z.boolean(),
   enrolledAt: z.string(),
   /** no longer one of us: nothing of his or hers is let in any more */
@@ -59,8 +69,17 @@ export const personSchema = z.object({
 export type Person = z.infer<typeof personSchema>;
 export const peopleSchema = z.object({ people: z.array(personSchema) });
 
-export const newPersonSchema = z.object({ name: personNameSchema, roles: z.array(roleSchema).min(1) });
-export const rolesChangeSchema = z.object({ roles: z.array(roleSchema).min(1) });
+export const newPersonSchema = z.object({
+  name: personNameSchema,
+  roles: z.array(roleSchema).min(1),
+  /** left out: every site */
+  sites: keptToSchema.optional(),
+});
+/** What is left out stays; `sites` null is every site. */
+export const personChangeSchema = z
+  .object({ roles: z.array(roleSchema).min(1).optional(), sites: keptToSchema.nullable().optional() })
+  .refine((change) => change.roles !== undefined || change.sites !== undefined, "send roles, sites or both");
+export type PersonChange = z.infer<typeof personChangeSchema>;
 
 /** Asking for a one-time code: to enrol a device, or to set a password. */
 export const codeWishSchema = z.object({

@@ -14,6 +14,7 @@ export const RIGHTS = [
   "set_up",
   "send_mail",
   "manage_people",
+  "every_site",
   "self",
   "anyone",
 ] as const;

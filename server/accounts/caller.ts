@@ -7,9 +7,10 @@ import { devices, people, sessions } from "../db/people-tables.ts";
 import { now } from "../moments.ts";
 import { cookieToken } from "./cookie.ts";
 import { momentIn, SESSION_IDLE_MS, SESSION_MOST_MS, SESSION_STEP_MS } from "./lifetimes.ts";
-import { type PersonRow, rolesOf } from "./people.ts";
+import { type PersonRow, rolesOf, sitesOfPerson } from "./people.ts";
 import { EVERY_RIGHT, rightsOf } from "./roles.ts";
 import { isHashOf, sha256 } from "./secrets.ts";
+import { EVERY_SITE } from "./sites-seen.ts";
 import { isAtThisMachine } from "./this-machine.ts";
 
 /** Why a caller is not let in, in words that say what to do. */
@@ -32,7 +33,7 @@ export async function whoCalls(c: Context, store: Store, door: Door): Promise<Ca
   if (sent !== undefined) return byToken(store, /^Bearer +(\S+)$/i.exec(sent)?.[1]);
   if (await isAnyoneEnrolled(store)) return barred(UNKNOWN);
   if (door.loopback && isAtThisMachine(c)) {
-    return { ok: true, who: { ...NOBODY, rights: EVERY_RIGHT, by: "open" } };
+    return { ok: true, who: { ...NOBODY, rights: EVERY_RIGHT, sees: EVERY_SITE, by: "open" } };
   }
   return barred(NOBODY_ENROLLED);
 }
@@ -100,7 +101,8 @@ async function noteUse(store: Store, session: string): Promise<void> {
 
 function known(person: PersonRow, how: Partial<Who> & { by: string }): Who {
   const roles = rolesOf(person);
-  return { ...NOBODY, ...how, person: person.id, roles, rights: rightsOf(roles) };
+  const sees = sitesOfPerson(person);
+  return { ...NOBODY, ...how, person: person.id, roles, rights: rightsOf(roles, sees), sees };
 }
 
 const barred = (detail: string): Caller => ({ ok: false, barred: { detail } });

@@ -1,11 +1,11 @@
 import { and, eq, isNull } from "drizzle-orm";
 import type { Who } from "../access.ts";
 import { record } from "../audit/record.ts";
-import { devices } from "../db/people-tables.ts";
+import { devices, people } from "../db/people-tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { newId } from "../ids.ts";
 import { now } from "../moments.ts";
-import type { Done, PersonRow } from "./people.ts";
+import { type Done, manages, type PersonRow } from "./people.ts";
 import { newToken, sha256 } from "./secrets.ts";
 
 /** Enrols a device for a person: its token is answered here, once, and only its hash is kept. */
@@ -32,13 +32,18 @@ export async function enrolDevice(
 
 /** From this moment on the device is refused; what it has not sent stays on it. */
 export async function revokeDevice(tx: Tx, who: Who, id: string): Promise<Done<undefined>> {
-  const [row] = await tx.select().from(devices).where(eq(devices.id, id));
-  if (!row)
+  const [found] = await tx
+    .select({ device: devices, owner: people })
+    .from(devices)
+    .innerJoin(people, eq(people.id, devices.person))
+    .where(eq(devices.id, id));
+  if (!found || !manages(who, found.owner))
     return {
       ok: false,
       status: 404,
       problem: "No such device is enrolled here. GET /api/people lists those that are.",
     };
+  const { device: row } = found;
   if (row.revokedAt) return { ok: true, value: undefined };
   await tx
     .update(devices)

@@ -4,6 +4,7 @@ import type { Who } from "../access.ts";
 import type { Store } from "../db/open.ts";
 import { devices, people } from "../db/people-tables.ts";
 import { momentOut } from "./lifetimes.ts";
+import { sitesOut } from "./people.ts";
 
 /** The caller as the page is told of him. */
 export async function callerOf(store: Store, who: Who): Promise<Caller> {
@@ -14,6 +15,7 @@ export async function callerOf(store: Store, who: Who): Promise<Caller> {
     ...(person ? { id: person.id, name: person.name } : {}),
     roles: [...who.roles],
     rights: [...who.rights],
+    ...(person ? sitesOut(person) : {}),
     by: device ? "device" : person ? "session" : "open",
     ...(device ? { device: device.name } : {}),
     ...(device?.until ? { until: momentOut(device.until) } : {}),

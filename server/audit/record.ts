@@ -9,6 +9,7 @@ import { BEFORE_FIRST, canonical, chainHash } from "./chain.ts";
 export type ActName =
   | "person_enrolled"
   | "roles_changed"
+  | "sites_changed"
   | "person_left"
   | "code_made"
   | "device_enrolled"

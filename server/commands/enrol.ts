@@ -1,8 +1,8 @@
-import { deviceNameSchema, personNameSchema, roleSchema } from "../../core/shapes/people.ts";
+import { deviceNameSchema, keptToSchema, personNameSchema, roleSchema } from "../../core/shapes/people.ts";
 import { ROLES, type Role } from "../../core/shapes/roles.ts";
 import { makeCode } from "../accounts/codes.ts";
 import { enrolDevice } from "../accounts/devices.ts";
-import { addPerson, changeRoles, personNamed, rolesOf } from "../accounts/people.ts";
+import { addPerson, changePerson, personNamed, rolesOf } from "../accounts/people.ts";
 import type { Tx } from "../db/writer.ts";
 import { now, readMoment } from "../moments.ts";
 import { helpText, readArguments, wrongUse } from "./arguments.ts";
@@ -13,6 +13,10 @@ import { withStore } from "./with-store.ts";
 const OPTIONS = {
   name: { value: "NAME", help: "the person, as the log shows it; who is enrolled already gets one more device" },
   role: { value: ROLES.join("|"), help: "what he or she may do; may be given several times" },
+  site: {
+    value: "SITE",
+    help: "keeps him or her to this site; may be given several times. Not given: every site, or as before",
+  },
   device: { value: "NAME", help: "what the device is called (a device)" },
   until: { value: "TIME", help: "when this device's enrolment ends by itself, ISO 8601 with offset (never)" },
   help: { help: "this text" },
@@ -35,10 +39,11 @@ else {
   const device = deviceNameSchema.safeParse(options.get("device") ?? "a device");
   if (!device.success) wrongUse("enrol", "--device is a name of at most 60 characters");
   const roles = rolesFrom(every.get("role") ?? []);
+  const sites = sitesFrom(every.get("site") ?? []);
   const until = untilFrom(options.get("until"));
   await withStore("enrol", async (store, settings) => {
     const done = await store.write(async (tx) => {
-      const person = await personWith(tx, name.data, roles);
+      const person = await personWith(tx, name.data, roles, sites);
       if (typeof person === "string") return person;
       const enrolled = await enrolDevice(tx, AT_COMMAND, person, { name: device.data, until });
       const signsIn = rolesOf(person).some((role) => role !== "technician") && person.password === null;
@@ -58,13 +63,13 @@ else {
   });
 }
 
-/** The person of that name with these roles beside those had so far, or why not. */
-async function personWith(tx: Tx, name: string, roles: readonly Role[]) {
+/** The person of that name with these roles beside those had so far, kept to these sites where any are given; or why not. */
+async function personWith(tx: Tx, name: string, roles: readonly Role[], sites: string[] | undefined) {
   const found = await personNamed(tx, name);
   if (!found && roles.length === 0) return `nobody is called ${name} yet: say what he or she may do with --role`;
   const made = found
-    ? await changeRoles(tx, AT_COMMAND, found.id, [...rolesOf(found), ...roles])
-    : await addPerson(tx, AT_COMMAND, name, roles);
+    ? await changePerson(tx, AT_COMMAND, found.id, { roles: [...rolesOf(found), ...roles], sites })
+    : await addPerson(tx, AT_COMMAND, { name, roles, sites });
   return made.ok ? made.value : made.problem;
 }
 
@@ -74,6 +79,13 @@ function rolesFrom(given: readonly string[]): Role[] {
     if (!role.success) wrongUse("enrol", `--role ${word} is none: ${ROLES.join(", ")}`);
     return role.data;
   });
+}
+
+function sitesFrom(given: readonly string[]): string[] | undefined {
+  if (given.length === 0) return undefined;
+  const sites = keptToSchema.safeParse(given);
+  if (!sites.success) wrongUse("enrol", "--site is the short key of a site that is set up");
+  return sites.data;
 }
 
 function untilFrom(text: string | undefined): string | null {

@@ -12,14 +12,12 @@ const OPTIONS = {
   password: { value: "NAME", help: "print a link with which this person chooses a new password" },
   help: { help: "this text" },
 };
-const HELP = helpText("npm run -s people", "Lists people, their roles and their devices.", OPTIONS, [
-  "DATA_DIR",
-  "DATABASE_URL",
-  "HOST",
-  "PORT",
-  "TLS_CERT",
-  "TLS_KEY",
-]);
+const HELP = helpText(
+  "npm run -s people",
+  "Lists people, their roles, the sites they are kept to and their devices.",
+  OPTIONS,
+  ["DATA_DIR", "DATABASE_URL", "HOST", "PORT", "TLS_CERT", "TLS_KEY"],
+);
 
 const asked = readArguments(process.argv.slice(2), OPTIONS);
 if (!asked.ok) wrongUse("people", asked.problem);
@@ -56,10 +54,10 @@ function revoke(store: Store, id: string): Promise<Done<undefined>> {
 }
 
 async function listed(store: Store): Promise<string> {
-  const people = await everyone(store);
+  const people = await everyone(store, AT_COMMAND);
   if (people.length === 0) return "Nobody is enrolled yet.\n";
   const lines = people.flatMap((one) => [
-    `${one.name} (${one.roles.join(", ")})${one.leftAt ? `, left ${one.leftAt}` : ""}  ${one.id}`,
+    `${one.name} (${one.roles.join(", ")}${one.sites ? `; kept to ${one.sites.join(", ")}` : ""})${one.leftAt ? `, left ${one.leftAt}` : ""}  ${one.id}`,
     ...one.devices.map((device) => {
       const end = device.revokedAt
         ? `revoked ${device.revokedAt}`

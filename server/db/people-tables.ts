@@ -15,6 +15,8 @@ export function peopleTables({ table, text, integer, index, uniqueIndex }: Kit) 
       nameKey: text("name_key").notNull(),
       /** roles as a JSON list */
       roles: text("roles").notNull(),
+      /** the sites he or she is kept to, as a JSON list of their keys; null: to none, and sees every site */
+      sites: text("sites"),
       enrolledAt: text("enrolled_at").notNull(),
       leftAt: text("left_at"),
       /** Argon2id, in PHC form; null: nothing to sign in with */

@@ -1,27 +1,29 @@
 import { and, asc, eq, max } from "drizzle-orm";
 import type { AnySQLiteColumn } from "drizzle-orm/sqlite-core";
 import type { Due, Entry, FollowUp, RecordedValve, Valve } from "../../core/index.ts";
+import { ofSites, onlySite, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, sites, valveRecords, valveStates, valveTags } from "../db/tables.ts";
 import { localDay } from "../moments.ts";
 import { refreshStates } from "./valve-states.ts";
 import { knownValve, readRecord, todayIn, type Visit, zoneOf } from "./what-is-known.ts";
 
-/** The site's day; over all sites the latest, so that no job of today is taken for one of tomorrow. */
-export async function todayAt(store: Store, site: string | undefined): Promise<string> {
-  if (site !== undefined) return todayIn(await zoneOf(store.db, site));
-  const zones = await store.db.selectDistinct({ zone: sites.zone }).from(sites);
+/** The day of one site; over several the latest, so that no job of today is taken for one of tomorrow. */
+export async function todayAt(store: Store, seen: SitesSeen): Promise<string> {
+  const only = onlySite(seen);
+  if (only !== undefined) return todayIn(await zoneOf(store.db, only));
+  const zones = await store.db.selectDistinct({ zone: sites.zone }).from(sites).where(ofSites(seen, sites.site));
   const days = [todayIn(undefined), ...zones.map((row) => todayIn(row.zone))];
   return days.sort().at(-1) as string;
 }
 
 /**
- * Every valve of a site (of all, where none is named) with all its jobs and what stands open and due: five look-ups
+ * Every valve of these sites with all its jobs and what stands open and due: five look-ups
  * whatever the number of valves, since the reports that ask for this read everything anyway.
  */
-export async function recordedValves(store: Store, site: string | undefined): Promise<RecordedValve[]> {
-  await refreshStates(store, site);
-  const at = (table: { site: AnySQLiteColumn }) => (site === undefined ? undefined : eq(table.site, site));
+export async function recordedValves(store: Store, seen: SitesSeen): Promise<RecordedValve[]> {
+  await refreshStates(store, seen);
+  const at = (table: { site: AnySQLiteColumn }) => ofSites(seen, table.site);
   const key = (row: { site: string; tag: string }) => `${row.site}\n${row.tag}`;
 
   const zones = new Map(

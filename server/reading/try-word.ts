@@ -1,5 +1,6 @@
-import { and, desc, eq, inArray, like, sql } from "drizzle-orm";
+import { and, desc, inArray, like, sql } from "drizzle-orm";
 import { type TaughtWord, teach, type WordTried } from "../../core/index.ts";
+import { EVERY_SITE, ofSites, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { jobs, phrases } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
@@ -25,7 +26,7 @@ export interface WordTry {
 /** Which earlier phrases would read otherwise with a word, or without it. Nothing is kept. */
 export async function tryWord(store: Store, wish: WordTry): Promise<WordTried> {
   const tried: WordTried = { phrases: [], count: 0, jobs: 0 };
-  for (const job of await jobsSaying(store.db, wish.site, wish.say)) {
+  for (const job of await jobsSaying(store.db, wish.site ? [wish.site] : EVERY_SITE, wish.say)) {
     // hundreds of jobs take a while: others are answered in between
     await new Promise((turn) => setImmediate(turn));
     const changes = await changesIn(store.db, job, wish);
@@ -36,9 +37,9 @@ export async function tryWord(store: Store, wish: WordTry): Promise<WordTried> {
   return tried;
 }
 
-/** Jobs in which a word was said, and the latest; of one site, or, where none is named, of all. */
-export async function jobsSaying(db: Pick<Tx, "select">, site: string, say: string): Promise<JobRow[]> {
-  const at = site ? eq(jobs.site, site) : undefined;
+/** Jobs of these sites in which a word was said, and their latest. */
+export async function jobsSaying(db: Pick<Tx, "select">, sites: SitesSeen, say: string): Promise<JobRow[]> {
+  const at = ofSites(sites, jobs.site);
   // as written, the word may have signs between its parts; its longest part is looked for
   const part = say
     .toLowerCase()
@@ -49,7 +50,7 @@ export async function jobsSaying(db: Pick<Tx, "select">, site: string, say: stri
   const saying = db
     .select({ job: phrases.job })
     .from(phrases)
-    .where(and(site ? eq(phrases.site, site) : undefined, like(sql`lower(${phrases.text})`, `%${part}%`)));
+    .where(and(ofSites(sites, phrases.site), like(sql`lower(${phrases.text})`, `%${part}%`)));
   const named = await db
     .select()
     .from(jobs)

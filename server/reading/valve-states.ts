@@ -1,5 +1,6 @@
 import { and, asc, eq } from "drizzle-orm";
 import { type FollowUp, seatLives, type Valve } from "../../core/index.ts";
+import { EVERY_SITE, ofSites, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, valveStates, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
@@ -15,13 +16,13 @@ const AT_ONCE = 50;
  * Reckons again the due dates and open follow-ups of every valve whose record changed since, so that the
  * due board is one look-up by date. Done when asked for, not when a phrase comes in: a phrase must not wait for it.
  */
-export async function refreshStates(store: Store, site?: string): Promise<void> {
-  await noteNamedValves(store, site);
+export async function refreshStates(store: Store, at: SitesSeen = EVERY_SITE): Promise<void> {
+  await noteNamedValves(store, at);
   for (;;) {
     const stale = await store.db
       .select({ site: valveTags.site, tag: valveTags.tag })
       .from(valveTags)
-      .where(and(eq(valveTags.stale, 1), site === undefined ? undefined : eq(valveTags.site, site)))
+      .where(and(eq(valveTags.stale, 1), ofSites(at, valveTags.site)))
       .orderBy(asc(valveTags.site), asc(valveTags.tag))
       .limit(AT_ONCE);
     if (stale.length === 0) return;
@@ -34,8 +35,8 @@ export async function refreshStates(store: Store, site?: string): Promise<void> 
 }
 
 /** Passes the mark of each job on to the valves it names; only then is a valve that was just named known. */
-export async function noteNamedValves(store: Store, site?: string): Promise<void> {
-  const at = and(eq(jobs.stale, 1), site === undefined ? undefined : eq(jobs.site, site));
+export async function noteNamedValves(store: Store, of: SitesSeen = EVERY_SITE): Promise<void> {
+  const at = and(eq(jobs.stale, 1), ofSites(of, jobs.site));
   for (;;) {
     const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
     if (!any) return;

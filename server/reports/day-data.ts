@@ -17,7 +17,7 @@ export async function dayData(store: Store, key: string, day?: string): Promise<
   const on = day ?? todayIn(site?.zone);
   const days = await jobsOfDays(store, key, on, on);
   const done = await dayJobs(store, { site: key, day: on, zone: site?.zone }, days.get(on) ?? []);
-  const { due } = await dueWithin(store, key, DUE_DAYS, { asOf: on });
+  const { due } = await dueWithin(store, [key], DUE_DAYS, { asOf: on });
   return { site: { key, name: site?.name ?? key, zone: site?.zone }, day: on, jobs: done, due, dueDays: DUE_DAYS };
 }
 

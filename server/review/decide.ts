@@ -1,6 +1,7 @@
 import { asc, desc, eq } from "drizzle-orm";
 import { type DecisionSent, isDoubtful } from "../../core/index.ts";
 import type { Who } from "../access.ts";
+import { type SitesSeen, seesSite } from "../accounts/sites-seen.ts";
 import { record } from "../audit/record.ts";
 import { decisions, reviewItems } from "../db/review-tables.ts";
 import { corrections, jobs, phrases } from "../db/tables.ts";
@@ -25,14 +26,14 @@ type PhraseRow = typeof phrases.$inferSelect;
  * reads otherwise than it did, it is refused with who did what, and can be decided again knowing that.
  */
 export async function decide(tx: Tx, id: string, sent: DecisionSent, who: Who): Promise<Decided> {
+  const found = await phraseAndJob(tx, id, who.sees);
+  if (!found) return refuse(404, `No phrase ${id} is stored here.`);
   const [before] = await tx.select().from(decisions).where(eq(decisions.id, sent.id));
   if (before) {
     if (before.phrase === id && before.what === sent.what && before.words === (sent.words ?? null))
       return { ok: true, status: "known", job: before.job };
     return refuse(409, "This id is already used by another decision, which stays: use a new id.");
   }
-  const found = await phraseAndJob(tx, id);
-  if (!found) return refuse(404, `No phrase ${id} is stored here.`);
   const { phrase } = found;
   const frozen = await frozenWords(tx, found.job);
   if (frozen) return refuse(409, frozen);
@@ -130,13 +131,18 @@ async function textInPlace(
 const agrees = (last: DecisionRow, sent: DecisionSent) =>
   last.what === sent.what && last.words === (sent.words ?? null) && sent.what !== "returned";
 
-export async function phraseAndJob(tx: Tx, id: string): Promise<{ phrase: PhraseRow; job: JobRow } | undefined> {
+/** A phrase and its job; undefined where there is none to see. */
+export async function phraseAndJob(
+  tx: Tx,
+  id: string,
+  seen: SitesSeen,
+): Promise<{ phrase: PhraseRow; job: JobRow } | undefined> {
   const [found] = await tx
     .select({ phrase: phrases, job: jobs })
     .from(phrases)
     .innerJoin(jobs, eq(jobs.id, phrases.job))
     .where(eq(phrases.id, id));
-  return found;
+  return found && seesSite(seen, found.job.site) ? found : undefined;
 }
 
 /** Why nothing may be decided in a job; undefined where it may. */

@@ -1,6 +1,7 @@
 import { and, asc, count, eq } from "drizzle-orm";
 import { CERTAIN } from "../../core/shapes/review-reasons.ts";
 import type { Who } from "../access.ts";
+import { type SitesSeen, seesSite } from "../accounts/sites-seen.ts";
 import { record } from "../audit/record.ts";
 import { decisions, reviewItems, signatures } from "../db/review-tables.ts";
 import { jobs, phrases } from "../db/tables.ts";
@@ -14,7 +15,7 @@ import { whoAndWhen } from "./who-and-when.ts";
 
 /** Signs a job: what nothing speaks against is accepted with it, and from then on nothing in it changes. */
 export async function sign(tx: Tx, id: string, sent: { id: string; phrases: number }, who: Who): Promise<Decided> {
-  const job = await jobOf(tx, id);
+  const job = await jobOf(tx, id, who.sees);
   if (!job) return refuse(404, NO_JOB);
   if (await isKnown(tx, id, sent.id)) return { ok: true, status: "known", job: id };
   if (job.signed) {
@@ -48,7 +49,7 @@ export async function sign(tx: Tx, id: string, sent: { id: string; phrases: numb
 
 /** Opens a signed job again; the signature stays in the record, and so does the reason. */
 export async function reopen(tx: Tx, id: string, sent: { id: string; why: string }, who: Who): Promise<Decided> {
-  const job = await jobOf(tx, id);
+  const job = await jobOf(tx, id, who.sees);
   if (!job) return refuse(404, NO_JOB);
   if (await isKnown(tx, id, sent.id)) return { ok: true, status: "known", job: id };
   if (!job.signed) return refuse(409, "This job is open: it can be changed as it is.");
@@ -59,7 +60,7 @@ export async function reopen(tx: Tx, id: string, sent: { id: string; why: string
 
 /** Accepts every phrase of a job that nothing speaks against; what needs a look stays. */
 export async function acceptAll(tx: Tx, id: string, who: Who): Promise<Decided> {
-  const job = await jobOf(tx, id);
+  const job = await jobOf(tx, id, who.sees);
   if (!job) return refuse(404, NO_JOB);
   const frozen = await frozenWords(tx, job);
   if (frozen) return refuse(409, frozen);
@@ -107,9 +108,10 @@ async function countOf(tx: Tx, job: string): Promise<number> {
   return row?.said ?? 0;
 }
 
-export async function jobOf(db: Pick<Tx, "select">, id: string): Promise<JobRow | undefined> {
+/** A job by its id; undefined where there is none to see. */
+export async function jobOf(db: Pick<Tx, "select">, id: string, seen: SitesSeen): Promise<JobRow | undefined> {
   const [row] = await db.select().from(jobs).where(eq(jobs.id, id));
-  return row;
+  return row && seesSite(seen, row.site) ? row : undefined;
 }
 
 const NO_JOB = "No such job is stored here. GET /api/jobs?site=&day= lists those that are.";

@@ -1,4 +1,5 @@
 import { and, asc, eq } from "drizzle-orm";
+import { EVERY_SITE, ofSites, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { jobs } from "../db/tables.ts";
 import { weighJob } from "./weigh-job.ts";
@@ -9,8 +10,8 @@ const AT_ONCE = 20;
  * Weighs again every job whose phrases, reading or decisions changed since, so that the queue is one look-up. Done when
  * somebody looks, not when a phrase comes in: a phrase must not wait for it.
  */
-export async function weighChanged(store: Store, site?: string): Promise<void> {
-  const at = and(eq(jobs.unweighed, 1), site === undefined ? undefined : eq(jobs.site, site));
+export async function weighChanged(store: Store, seen: SitesSeen = EVERY_SITE): Promise<void> {
+  const at = and(eq(jobs.unweighed, 1), ofSites(seen, jobs.site));
   for (;;) {
     const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
     if (!any) return;

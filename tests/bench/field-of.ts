@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { createClient } from "@libsql/client";
-import { NOBODY } from "../../server/access.ts";
+import { AT_COMMAND } from "../../server/commands/at-command.ts";
 import { openStore } from "../../server/db/open.ts";
 import { RecentJobs } from "../../server/reading/keep-reading.ts";
 import { refreshStates } from "../../server/reading/valve-states.ts";
@@ -65,7 +65,7 @@ async function sayOnce(file: string, jobs: number): Promise<void> {
       saidAt: new Date(Date.parse(startedAt) + at * 1000).toISOString(),
       how: "typed",
     }));
-    await deliver({ jobs: [job], phrases: said }, NOBODY);
+    await deliver({ jobs: [job], phrases: said }, AT_COMMAND);
   }
   await refreshStates(store);
   await weighChanged(store);

@@ -2,7 +2,8 @@ import { randomUUID } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { NOBODY } from "../../server/access.ts";
+import { EVERY_SITE } from "../../server/accounts/sites-seen.ts";
+import { AT_COMMAND } from "../../server/commands/at-command.ts";
 import { openStore, type Store } from "../../server/db/open.ts";
 import { due, valveStates, valveTags } from "../../server/db/tables.ts";
 import { addDays } from "../../server/moments.ts";
@@ -45,7 +46,7 @@ async function review(store: Store): Promise<string[]> {
       saidAt: new Date(Date.parse(startedAt) + at * 1000).toISOString(),
       how: "typed",
     }));
-    await deliver({ jobs: [job], phrases: said }, NOBODY);
+    await deliver({ jobs: [job], phrases: said }, AT_COMMAND);
   }
   const weighing = await ms(() => weighChanged(store));
   const times: number[] = [];
@@ -53,7 +54,7 @@ async function review(store: Store): Promise<string[]> {
   let after: string | undefined;
   do {
     const start = performance.now();
-    const page = await reviewPage(store, { state: "open", most: 25, after });
+    const page = await reviewPage(store, EVERY_SITE, { state: "open", most: 25, after });
     JSON.stringify(page);
     times.push(performance.now() - start);
     items += page.items.length;
@@ -85,11 +86,11 @@ async function dueBoard(store: Store): Promise<string[]> {
       await tx.insert(due).values(lines);
     });
   }
-  const first = await ms(() => dueWithin(store, undefined, 90, { limit: 200 }));
+  const first = await ms(() => dueWithin(store, EVERY_SITE, 90, { limit: 200 }));
   const times: number[] = [];
   for (let n = 0; n < 100; n++) {
-    const site = n % 2 ? `site-${n % 20}` : undefined;
-    times.push(await ms(async () => JSON.stringify(await dueWithin(store, site, 90, { limit: 200 }))));
+    const seen = n % 2 ? [`site-${n % 20}`] : EVERY_SITE;
+    times.push(await ms(async () => JSON.stringify(await dueWithin(store, seen, 90, { limit: 200 }))));
   }
   return [
     `the due board of ${figure(VALVES)} valves, first: ${figure(first)} ms`,

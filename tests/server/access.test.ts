@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Right, Role } from "../../core/index.ts";
 import { ROLES } from "../../core/shapes/roles.ts";
-import { DOORS, NOBODY } from "../../server/access.ts";
+import { DOORS } from "../../server/access.ts";
 import { revokeDevice } from "../../server/accounts/devices.ts";
 import { letGo } from "../../server/accounts/people.ts";
 import { rightsOf } from "../../server/accounts/roles.ts";
+import { EVERY_SITE } from "../../server/accounts/sites-seen.ts";
 import { makeApp } from "../../server/app.ts";
+import { AT_COMMAND } from "../../server/commands/at-command.ts";
 import { phrases } from "../../server/db/tables.ts";
 import { router } from "../../server/routes/kit.ts";
 import { bench, DOOR, from, fromHere, id, job, phrase } from "./app-under-test.ts";
@@ -51,11 +53,31 @@ describe("every call of the document, as every kind of caller", () => {
     for (const one of all.sort((a, b) => isLast(a) - isLast(b))) {
       for (const role of ROLES) {
         const { status } = await ask(client(app, { token: people[role].token }), one);
-        const let_in = rightsOf([role]).includes(one.right);
+        const let_in = rightsOf([role], EVERY_SITE).includes(one.right);
         // a door is open to everybody, and says no in its own way to a code or password that is none
         if (one.right === "anyone") expect([400], `${one.method} ${one.path}`).toContain(status);
         else if (let_in) expect([401, 403], `${role} ${one.method} ${one.path}: ${status}`).not.toContain(status);
         else expect(status, `${role} ${one.method} ${one.path}`).toBe(403);
+      }
+    }
+  });
+
+  it("is let in at the site he is kept to alone, and to nothing that holds at every site", {
+    timeout: 60_000,
+  }, async () => {
+    const { store, app } = await bench();
+    const lead = await enrolled(store, "L", ["lead"]);
+    await client(app, { token: lead.token }).call("PUT", "/api/sites/north", { name: "North", zone: "Etc/UTC" });
+    for (const role of ROLES) {
+      const { token } = await enrolled(store, role, [role], null, ["north"]);
+      const kept = client(app, { token });
+      for (const one of await operations(lead.token, app)) {
+        if (one.right === "anyone" || one.right === "self") continue;
+        const { status } = await ask(kept, one);
+        const what = `${role} ${one.method} ${one.path}: ${status}`;
+        if (!rightsOf([role], ["north"]).includes(one.right)) expect(status, what).toBe(403);
+        else if (one.path.includes("/NORTH-1")) expect([404, 400], what).toContain(status);
+        else expect([401, 403], what).not.toContain(status);
       }
     }
   });
@@ -68,8 +90,8 @@ describe("every call of the document, as every kind of caller", () => {
     const revoked = await enrolled(store, "R", ["lead"]);
     const left = await enrolled(store, "G", ["lead"]);
     const ended = await enrolled(store, "E", ["lead"], "2020-01-01T00:00:00.000000000Z");
-    await store.write((tx) => revokeDevice(tx, NOBODY, revoked.device));
-    await store.write((tx) => letGo(tx, NOBODY, left.person));
+    await store.write((tx) => revokeDevice(tx, AT_COMMAND, revoked.device));
+    await store.write((tx) => letGo(tx, AT_COMMAND, left.person));
     const strangers: [string, ReturnType<typeof client>, RegExp][] = [
       ["nobody", client(app), /known here/],
       ["nobody at the machine itself", client(app, { address: "127.0.0.1" }), /known here/],

@@ -1,17 +1,21 @@
 import type { Role } from "../../core/index.ts";
-import { NOBODY } from "../../server/access.ts";
 import { makeCode } from "../../server/accounts/codes.ts";
 import { enrolDevice } from "../../server/accounts/devices.ts";
 import { addPerson, personOf } from "../../server/accounts/people.ts";
+import { AT_COMMAND as AT_TEST } from "../../server/commands/at-command.ts";
 import type { Store } from "../../server/db/open.ts";
 import { from } from "./app-under-test.ts";
 
-const AT_TEST = { ...NOBODY, by: "command" };
-
-/** A person of these roles with one device. */
-export async function enrolled(store: Store, name: string, roles: Role[], until: string | null = null) {
+/** A person of these roles with one device, kept to these sites where any are named. */
+export async function enrolled(
+  store: Store,
+  name: string,
+  roles: Role[],
+  until: string | null = null,
+  sites?: readonly string[],
+) {
   return store.write(async (tx) => {
-    const made = await addPerson(tx, AT_TEST, name, roles);
+    const made = await addPerson(tx, AT_TEST, { name, roles, sites });
     if (!made.ok) throw new Error(made.problem);
     const device = await enrolDevice(tx, AT_TEST, made.value, { name: `${name}’s phone`, until });
     return { person: made.value.id, device: device.id, token: device.token };
@@ -41,18 +45,19 @@ export function client(app: App, about: { token?: string; address?: string; orig
       cookie = text;
     },
     async call(method: string, path: string, body?: unknown, more: Record<string, string> = {}): Promise<Response> {
+      const bytes = body instanceof Uint8Array;
       const answer = await app.request(
         path,
         {
           method,
           headers: {
             ...(method === "GET" ? {} : { origin }),
-            ...(body === undefined ? {} : { "content-type": "application/json" }),
+            ...(body === undefined ? {} : { "content-type": bytes ? "application/octet-stream" : "application/json" }),
             ...(token ? { authorization: `Bearer ${token}` } : {}),
             ...(cookie ? { cookie } : {}),
             ...more,
           },
-          ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+          ...(body === undefined ? {} : { body: bytes ? new Uint8Array(body) : JSON.stringify(body) }),
         },
         from(address),
       );

@@ -67,7 +67,7 @@ export function calendarRoutes({ store, mail }: Given) {
     const key = await siteOfFeed(store, secret);
     const site = key === undefined ? undefined : await siteOf(store, key);
     if (!site) throw new Refusal(404, "No calendar is at this address, or it was taken back: ask for the present one.");
-    const { due } = await dueWithin(store, site.site, AHEAD_DAYS);
+    const { due } = await dueWithin(store, [site.site], AHEAD_DAYS);
     return c.body(dueCalendar({ key: site.site, name: site.name }, due, mail.clock()), 200, {
       "content-type": "text/calendar; charset=utf-8",
       "content-disposition": 'inline; filename="due.ics"',

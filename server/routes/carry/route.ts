@@ -3,6 +3,7 @@ import { carryList } from "../../../core/index.ts";
 import { carryListSchema } from "../../../core/shapes/fleet.ts";
 import { isStockName } from "../../../core/shapes/stock.ts";
 import { may } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import { recordedValves, todayAt } from "../../reading/recorded-valves.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { stockAt } from "../stock/store.ts";
@@ -54,9 +55,10 @@ export function carryRoutes({ store }: Given) {
   const routes = router();
   routes.openapi(list, async (c) => {
     const { site, days, stock } = c.req.valid("query");
-    const valves = await recordedValves(store, site);
-    const today = await todayAt(store, site);
-    // over all sites nothing is on hand: what lies on one shelf is no help at another
+    const seen = seenOf(c.get("who").sees, site);
+    const valves = await recordedValves(store, seen);
+    const today = await todayAt(store, seen);
+    // over several sites nothing is on hand: what lies on one shelf is no help at another
     const kept = stock === undefined && site !== undefined;
     const onHand = kept ? await stockAt(store, site) : (stock ?? {});
     const ask = { today, days, stock: onHand, standing: kept, ...(site ? { site } : {}) };

@@ -21,6 +21,8 @@ export async function correct(store: Store, sent: Correction, who: Who): Promise
   if (!madeAt)
     return { ok: false, status: 400, problem: "madeAt is no time that can be kept: send ISO 8601 with offset." };
   return store.write(async (tx): Promise<Corrected> => {
+    const found = await phraseAndJob(tx, sent.phrase, who.sees);
+    if (!found) return { ok: false, status: 404, problem: `No phrase ${sent.phrase} is stored here: send it first.` };
     const [before] = await tx.select().from(corrections).where(eq(corrections.id, sent.id));
     if (before) {
       const same =
@@ -32,8 +34,6 @@ export async function correct(store: Store, sent: Correction, who: Who): Promise
         problem: "This id is already used by another correction, which stays: use a new id.",
       };
     }
-    const found = await phraseAndJob(tx, sent.phrase);
-    if (!found) return { ok: false, status: 404, problem: `No phrase ${sent.phrase} is stored here: send it first.` };
     const frozen = await frozenWords(tx, found.job);
     if (frozen) return { ok: false, status: 409, problem: frozen };
     const { id, phrase, text = null, why = null } = sent;

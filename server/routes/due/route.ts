@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { dueListSchema } from "../../../core/shapes/served.ts";
 import { may } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { dueWithin } from "./store.ts";
 
@@ -25,7 +26,7 @@ export function dueRoutes({ store }: Given) {
   const routes = router();
   routes.openapi(list, async (c) => {
     const { site, days, limit, after } = c.req.valid("query");
-    return c.json(await dueWithin(store, site, days, { limit, after }), 200);
+    return c.json(await dueWithin(store, seenOf(c.get("who").sees, site), days, { limit, after }), 200);
   });
   return routes;
 }

@@ -1,6 +1,7 @@
-import { and, asc, count, eq, inArray, lte, sql } from "drizzle-orm";
+import { and, asc, count, inArray, lte, sql } from "drizzle-orm";
 import type { DueLine, DueList } from "../../../core/index.ts";
 import { dueSchema } from "../../../core/shapes/consequence.ts";
+import { ofSites, onlySite, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { due } from "../../db/tables.ts";
 import { addDays } from "../../moments.ts";
@@ -10,20 +11,21 @@ import { todayIn, zoneOf } from "../../reading/what-is-known.ts";
 const DAY_MS = 86_400_000;
 
 /**
- * What is overdue or falls due within `days`: severe service first, then by date. Counted from the site's today, or from
+ * What is overdue or falls due within `days`: severe service first, then by date. Counted from the today of the one site, or of
+ * UTC over several, or from
  * `asOf`. All of it, or a page of `limit` lines that goes on behind the place `after`.
  */
 export async function dueWithin(
   store: Store,
-  site: string | undefined,
+  seen: SitesSeen,
   days: number,
   { asOf, limit, after }: { asOf?: string; limit?: number; after?: string } = {},
 ): Promise<DueList> {
-  await refreshStates(store, site);
+  await refreshStates(store, seen);
   const { db } = store;
-  const today = asOf ?? todayIn(site === undefined ? undefined : await zoneOf(db, site));
-  const of = site === undefined ? undefined : eq(due.site, site);
-  const within = and(of, lte(due.on, addDays(today, days)));
+  const only = onlySite(seen);
+  const today = asOf ?? todayIn(only === undefined ? undefined : await zoneOf(db, only));
+  const within = and(ofSites(seen, due.site), lte(due.on, addDays(today, days)));
   const order = [asc(due.rank), asc(due.on), asc(due.site), asc(due.tag), asc(due.task)];
   const all = db
     .select()

@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { owedListSchema } from "../../../core/shapes/search.ts";
 import { may } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { stillOwed } from "./store.ts";
 
@@ -23,7 +24,7 @@ export function followUpRoutes({ store }: Given) {
   const routes = router();
   routes.openapi(get, async (c) => {
     const { site, limit } = c.req.valid("query");
-    return c.json(await stillOwed(store, site, limit), 200);
+    return c.json(await stillOwed(store, seenOf(c.get("who").sees, site), limit), 200);
   });
   return routes;
 }

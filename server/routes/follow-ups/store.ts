@@ -1,17 +1,18 @@
 import { and, desc, eq, ne } from "drizzle-orm";
 import { type FollowUp, followUpWords, type Owed, type OwedList } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { entries, phrases, valveStates } from "../../db/tables.ts";
 import { refreshStates } from "../../reading/valve-states.ts";
 
 /** What every valve's last job left open: what stops everything first, then what is due now, then the rest. */
-export async function stillOwed(store: Store, site: string | undefined, most: number): Promise<OwedList> {
-  await refreshStates(store, site);
+export async function stillOwed(store: Store, seen: SitesSeen, most: number): Promise<OwedList> {
+  await refreshStates(store, seen);
   const states = await store.db
     .select()
     .from(valveStates)
-    .where(and(ne(valveStates.open, "[]"), site === undefined ? undefined : eq(valveStates.site, site)));
+    .where(and(ne(valveStates.open, "[]"), ofSites(seen, valveStates.site)));
   const all = states.flatMap((state) =>
     (JSON.parse(state.open) as FollowUp[]).map((one) => ({ site: state.site, tag: state.tag, on: state.lastOn, one })),
   );

@@ -2,6 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import { jobListSchema, jobViewSchema } from "../../../core/shapes/served.ts";
 import { dateSchema } from "../../../core/shapes/valve.ts";
 import { may } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import { Refusal } from "../../errors.ts";
 import { blank, type Given, json, notFound, refusals, router } from "../kit.ts";
 import { jobsOf, jobView } from "./store.ts";
@@ -30,13 +31,14 @@ export function jobRoutes({ store }: Given) {
   const routes = router();
   routes.openapi(one, async (c) => {
     const { id } = c.req.valid("param");
-    const job = await jobView(store, id);
+    const job = await jobView(store, id, c.get("who").sees);
     if (!job) throw new Refusal(404, `No job ${id} is stored here. GET /api/jobs?site=&day= lists those that are.`);
     return c.json(job, 200);
   });
   routes.openapi(list, async (c) => {
     const { site, day } = c.req.valid("query");
-    return c.json({ ...(day ? { day } : {}), jobs: await jobsOf(store, site, day) }, 200);
+    const jobs = await jobsOf(store, seenOf(c.get("who").sees, site), day);
+    return c.json({ ...(day ? { day } : {}), jobs }, 200);
   });
   return routes;
 }

@@ -1,6 +1,7 @@
 import { and, asc, between, desc, eq } from "drizzle-orm";
 import type { Entry, JobSummary, JobView, PhraseView } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { ofSites, type SitesSeen, seesSite } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
@@ -11,10 +12,10 @@ import { reckonJob, type ShareReckoned } from "../../reading/what-follows.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
 import { clipViews, keepsakesOfJob, photoViews } from "../keepsakes/store.ts";
 
-/** A job with its phrases in the order said, what stands, and what follows; undefined where there is none. */
-export async function jobView(store: Store, id: string): Promise<JobView | undefined> {
+/** A job with its phrases in the order said, what stands, and what follows; undefined where there is none to see. */
+export async function jobView(store: Store, id: string, seen: SitesSeen): Promise<JobView | undefined> {
   const [job] = await store.db.select().from(jobs).where(eq(jobs.id, id));
-  if (!job) return undefined;
+  if (!job || !seesSite(seen, job.site)) return undefined;
   const beside = await keepsakesOfJob(store, job);
   const [said, standing, zone] = await Promise.all([
     phraseViews(store, job, beside),
@@ -45,13 +46,13 @@ export async function jobView(store: Store, id: string): Promise<JobView | undef
 /** Without a day there is no end to them: the newest so many. */
 const MOST_WITHOUT_DAY = 200;
 
-/** The jobs that started on a site's day, or the newest of all days; every site's where none is named. Oldest first. */
-export async function jobsOf(store: Store, site: string | undefined, day: string | undefined): Promise<JobSummary[]> {
+/** The jobs of these sites that started on a day of theirs, or the newest of all days. Oldest first. */
+export async function jobsOf(store: Store, seen: SitesSeen, day: string | undefined): Promise<JobSummary[]> {
   const when = day ? between(jobs.startedAt, ...aroundDay(day)) : undefined;
   const newestFirst = store.db
     .select()
     .from(jobs)
-    .where(and(site === undefined ? undefined : eq(jobs.site, site), when))
+    .where(and(ofSites(seen, jobs.site), when))
     .orderBy(desc(jobs.startedAt), desc(jobs.id));
   const rows = (await (day ? newestFirst : newestFirst.limit(MOST_WITHOUT_DAY))).reverse();
   const zones = new Map<string, string | undefined>();

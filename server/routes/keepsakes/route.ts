@@ -1,7 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { clipSentSchema, keepingSchema, keepsakeResultSchema, photoSentSchema } from "../../../core/shapes/keepsake.ts";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
-import { may } from "../../access.ts";
+import { may, type Who } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
 import { lookAtPicture, lookAtSound } from "../../keepsakes/content.ts";
 import { setKeeping } from "../../keepsakes/keeping.ts";
@@ -99,8 +99,8 @@ export function keepsakeRoutes(given: Given) {
   });
 
   /** The bytes behind a row, or why there are none. */
-  async function bytesOf(kind: "clip" | "photo", id: string) {
-    const row = await keepsakeOf(store, kind, id);
+  async function bytesOf(kind: "clip" | "photo", id: string, { sees }: Who) {
+    const row = await keepsakeOf(store, kind, id, sees);
     const name = kind === "clip" ? "sound" : "photograph";
     if (!row) throw new Refusal(404, `No ${name} ${id} is stored here. GET /api/jobs/{id} lists what a job has.`);
     if (row.removedAt) throw new Refusal(404, `The ${name} was removed, as its site keeps it no longer than it said.`);
@@ -109,11 +109,11 @@ export function keepsakeRoutes(given: Given) {
     return { bytes, type: row.type, sha256: row.sha256, name: `${kind}-${id}.${ENDS[row.type] ?? "bin"}` };
   }
   routes.openapi(getClip, async (c) => {
-    const { bytes, ...about } = await bytesOf("clip", c.req.valid("param").id);
+    const { bytes, ...about } = await bytesOf("clip", c.req.valid("param").id, c.get("who"));
     return serveBytes(c, bytes, about) as never;
   });
   routes.openapi(getPhoto, async (c) => {
-    const { bytes, ...about } = await bytesOf("photo", c.req.valid("param").id);
+    const { bytes, ...about } = await bytesOf("photo", c.req.valid("param").id, c.get("who"));
     return serveBytes(c, bytes, about) as never;
   });
 

@@ -1,6 +1,7 @@
 import { and, asc, eq, isNull } from "drizzle-orm";
 import type { ClipSent, ClipView, KeepsakeResult, PhotoSent, PhotoView } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
+import { addsTo, ofSites, type SitesSeen, seesSite } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { jobs, keepsakes, phrases } from "../../db/tables.ts";
 import { Refusal } from "../../errors.ts";
@@ -16,13 +17,16 @@ type Given = { store: Store; kept: KeptFiles };
 /** Keeps the sound of a phrase, unless its site keeps none or no longer any that old. What it answers is on disk. */
 export function keepClip(given: Given, id: string, sent: ClipSent, sound: Sound, who: Who): Promise<KeepsakeResult> {
   const taken = momentOf(sent.at);
-  return keep(given, id, sound.bytes, async (db) => {
+  const phraseOf = async (db: Reads) => {
     const [said] = await db
       .select({ job: phrases.job, site: phrases.site })
       .from(phrases)
       .where(eq(phrases.id, sent.phrase));
-    if (!said)
+    if (!said || !seesSite(addsTo(who.sees), said.site))
       throw new Refusal(404, `No phrase ${sent.phrase} is stored here: send the phrase first, then its sound.`);
+    return said;
+  };
+  return keep(given, id, sound.bytes, phraseOf, async (db, said) => {
     const keeping = await keepingOf(db, said.site);
     if (keeping.clips === "none") return { as: "unwanted", why: "this site keeps no sound" };
     const before = tooOldBefore(keeping, new Date());
@@ -53,9 +57,13 @@ export function keepPhoto(
   who: Who,
 ): Promise<KeepsakeResult> {
   const taken = momentOf(sent.at);
-  return keep(given, id, picture.bytes, async (db) => {
+  const jobOf = async (db: Reads) => {
     const [job] = await db.select({ id: jobs.id, site: jobs.site }).from(jobs).where(eq(jobs.id, sent.job));
-    if (!job) throw new Refusal(404, `No job ${sent.job} is stored here: send the job first, then its photographs.`);
+    if (!job || !seesSite(addsTo(who.sees), job.site))
+      throw new Refusal(404, `No job ${sent.job} is stored here: send the job first, then its photographs.`);
+    return job;
+  };
+  return keep(given, id, picture.bytes, jobOf, async (db, job) => {
     if (sent.phrase) {
       const [said] = await db.select({ job: phrases.job }).from(phrases).where(eq(phrases.id, sent.phrase));
       if (!said)
@@ -87,16 +95,23 @@ type Judged =
   | { as: "known" }
   /** its site keeps no such thing */
   | { as: "unwanted"; why: string };
-type Judge = (db: Reads) => Promise<Judged>;
 
 /**
  * Judged before anything is written, since sound that is not to be kept must not reach the disk at all; then the file,
- * then the row, judged again inside its transaction.
+ * then the row, judged again inside its transaction. `find` comes first and gives what it belongs to, or refuses: who
+ * does not see that is told nothing of the id.
  */
-async function keep(given: Given, id: string, bytes: Uint8Array, decide: Judge): Promise<KeepsakeResult> {
-  const judge: Judge = async (db) => {
+async function keep<Found>(
+  given: Given,
+  id: string,
+  bytes: Uint8Array,
+  find: (db: Reads) => Promise<Found>,
+  decide: (db: Reads, found: Found) => Promise<Judged>,
+): Promise<KeepsakeResult> {
+  const judge = async (db: Reads): Promise<Judged> => {
+    const found = await find(db);
     const [before] = await db.select({ sha256: keepsakes.sha256 }).from(keepsakes).where(eq(keepsakes.id, id));
-    if (!before) return decide(db);
+    if (!before) return decide(db, found);
     if (before.sha256 === hashOf(bytes)) return { as: "known" };
     throw new Refusal(409, OTHER);
   };
@@ -133,12 +148,17 @@ const of = (id: string, taken: Moment, who: Who) => ({
   receivedAt: now().utc,
 });
 
-/** A clip or photograph by its id; undefined where there is none of that kind. */
-export async function keepsakeOf(store: Store, kind: Row["kind"], id: string): Promise<Row | undefined> {
+/** A clip or photograph by its id; undefined where there is none of that kind to see. */
+export async function keepsakeOf(
+  store: Store,
+  kind: Row["kind"],
+  id: string,
+  seen: SitesSeen,
+): Promise<Row | undefined> {
   const [row] = await store.db
     .select()
     .from(keepsakes)
-    .where(and(eq(keepsakes.id, id), eq(keepsakes.kind, kind)));
+    .where(and(eq(keepsakes.id, id), eq(keepsakes.kind, kind), ofSites(seen, keepsakes.site)));
   return row;
 }
 

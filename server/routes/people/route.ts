@@ -7,14 +7,22 @@ import {
   newPersonSchema,
   oneTimeCodeSchema,
   peopleSchema,
-  rolesChangeSchema,
+  personChangeSchema,
 } from "../../../core/shapes/people.ts";
 import { may, type Who } from "../../access.ts";
 import { ENROL_FIRST, whoOfDevice } from "../../accounts/caller.ts";
 import { CODE_SPENT, makeCode, takeCode } from "../../accounts/codes.ts";
 import { enrolDevice, revokeDevice } from "../../accounts/devices.ts";
 import { callerOf } from "../../accounts/me.ts";
-import { addPerson, changeRoles, type Done, everyone, letGo, personOf } from "../../accounts/people.ts";
+import {
+  addPerson,
+  changePerson,
+  type Done,
+  everyone,
+  letGo,
+  NO_PERSON,
+  personManaged,
+} from "../../accounts/people.ts";
 import { lastActs } from "../../audit/read.ts";
 import { Refusal } from "../../errors.ts";
 import { now, readMoment } from "../../moments.ts";
@@ -29,7 +37,7 @@ const list = createRoute({
   ...may("manage_people"),
   method: "get",
   path: "/api/people",
-  summary: "Everybody enrolled here, with their devices",
+  summary: "Everybody enrolled here whom the caller manages, with their devices",
   responses: { 200: everybody, ...refusals },
 });
 const add = createRoute({
@@ -44,8 +52,8 @@ const change = createRoute({
   ...may("manage_people"),
   method: "put",
   path: "/api/people/{id}",
-  summary: "Give a person other roles",
-  request: { params, body: body(rolesChangeSchema) },
+  summary: "Give a person other roles, or keep him or her to other sites",
+  request: { params, body: body(personChangeSchema) },
   responses: answers,
 });
 const remove = createRoute({
@@ -81,7 +89,7 @@ const enrol = createRoute({
   responses: { 200: json(enrolledSchema, "the token is told once"), ...refusals, ...writeRefusals },
 });
 const trail = createRoute({
-  ...may("manage_people"),
+  ...may("every_site"),
   method: "get",
   path: "/api/audit",
   summary: "The latest acts of the audit trail",
@@ -91,31 +99,29 @@ const trail = createRoute({
 
 export function peopleRoutes({ store }: Given) {
   const routes = router();
-  routes.openapi(list, async (c) => c.json({ people: await everyone(store) }, 200));
+  routes.openapi(list, async (c) => c.json({ people: await everyone(store, c.get("who")) }, 200));
   routes.openapi(add, async (c) => {
-    const { name, roles } = c.req.valid("json");
     const who = c.get("who");
     onlyOnceEnrolled(who);
-    await store.write(async (tx) => must(await addPerson(tx, who, name, roles)));
-    return c.json({ people: await everyone(store) }, 200);
+    await store.write(async (tx) => must(await addPerson(tx, who, c.req.valid("json"))));
+    return c.json({ people: await everyone(store, c.get("who")) }, 200);
   });
   routes.openapi(change, async (c) => {
     const { id } = c.req.valid("param");
-    const { roles } = c.req.valid("json");
-    await store.write(async (tx) => must(await changeRoles(tx, c.get("who"), id, roles)));
-    return c.json({ people: await everyone(store) }, 200);
+    await store.write(async (tx) => must(await changePerson(tx, c.get("who"), id, c.req.valid("json"))));
+    return c.json({ people: await everyone(store, c.get("who")) }, 200);
   });
   routes.openapi(remove, async (c) => {
     await store.write(async (tx) => must(await letGo(tx, c.get("who"), c.req.valid("param").id)));
-    return c.json({ people: await everyone(store) }, 200);
+    return c.json({ people: await everyone(store, c.get("who")) }, 200);
   });
   routes.openapi(code, async (c) => {
     const { id } = c.req.valid("param");
     const wish = c.req.valid("json");
     const until = wish.until === undefined ? null : later(wish.until);
     const made = await store.write(async (tx) => {
-      const person = await personOf(tx, id);
-      if (!person) throw new Refusal(404, "No such person is enrolled here. GET /api/people lists those who are.");
+      const person = await personManaged(tx, c.get("who"), id);
+      if (!person) throw new Refusal(404, NO_PERSON);
       return makeCode(tx, c.get("who"), person, { for: wish.for, until });
     });
     c.header("cache-control", "no-store");
@@ -123,7 +129,7 @@ export function peopleRoutes({ store }: Given) {
   });
   routes.openapi(revoke, async (c) => {
     await store.write(async (tx) => must(await revokeDevice(tx, c.get("who"), c.req.valid("param").id)));
-    return c.json({ people: await everyone(store) }, 200);
+    return c.json({ people: await everyone(store, c.get("who")) }, 200);
   });
   routes.openapi(enrol, async (c) => {
     const sent = c.req.valid("json");

@@ -1,18 +1,15 @@
 import { eq, inArray } from "drizzle-orm";
 import type { Entry, Phrase, PhraseResult } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
-import { jobs, phrases, readings } from "../../db/tables.ts";
+import { addsTo, seesSite } from "../../accounts/sites-seen.ts";
+import { phrases, readings } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
 import { type JobRow, keepReadings, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
-import { type JobRead, type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
+import { atHisSite, type JobResult, jobsById, keepJobs, type SentJob, TAKEN, takesFrom } from "./jobs.ts";
+import { type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
 
-export interface JobResult {
-  id: string;
-  status: "stored" | "known" | "refused";
-  problem?: string;
-}
 export interface Delivered {
   results: PhraseResult[];
   jobs: JobResult[];
@@ -34,7 +31,7 @@ export async function keepAll(
   recent: RecentJobs,
   deliveries: readonly Delivery[],
 ): Promise<{ answers: Delivered[]; read: Map<string, Remembered> }> {
-  const sentJobs = deliveries.flatMap(({ sent }) => sent.jobs.map(readJob));
+  const sentJobs = deliveries.flatMap(({ sent, who }) => sent.jobs.map((raw) => atHisSite(readJob(raw), who)));
   const sentPhrases = deliveries.flatMap(({ sent, who }) => sent.phrases.map((raw) => ({ ...readPhrase(raw), who })));
   const jobResults = await keepJobs(tx, sentJobs);
   const kept = await keepPhrases(tx, sentPhrases, sentJobs);
@@ -56,52 +53,6 @@ export async function keepAll(
   return { answers, read };
 }
 
-async function keepJobs(tx: Tx, sent: readonly Read<JobRead>[]): Promise<JobResult[]> {
-  const known = await jobsById(
-    tx,
-    sent.flatMap((one) => (one.ok ? [one.value.id] : [])),
-  );
-  const results: JobResult[] = [];
-  const fresh: JobRow[] = [];
-  for (const one of sent) {
-    if (!one.ok) {
-      results.push({ id: one.id, status: "refused", problem: one.problem });
-      continue;
-    }
-    const job = one.value;
-    const before = known.get(job.id);
-    if (before) {
-      results.push(
-        sameJob(before, job) ? { id: job.id, status: "known" } : { id: job.id, status: "refused", problem: OTHER_JOB },
-      );
-      continue;
-    }
-    const row = {
-      id: job.id,
-      site: job.site ?? "",
-      tag: job.tag ?? null,
-      startedAt: job.moment.utc,
-      startedOffset: job.moment.offset,
-      receivedAt: now().utc,
-      revision: 0,
-      stale: 0,
-      unweighed: 0,
-      signed: 0,
-    };
-    fresh.push(row);
-    known.set(job.id, row);
-    results.push({ id: job.id, status: "stored" });
-  }
-  if (fresh.length > 0) await tx.insert(jobs).values(fresh);
-  return results;
-}
-
-const OTHER_JOB =
-  "this id was used for another job (tag, site or start differ) and stays as first sent; its phrases are taken. Name another valve by saying so, or start a job with a new id";
-
-const sameJob = (row: JobRow, job: JobRead) =>
-  row.tag === (job.tag ?? null) && row.site === (job.site ?? "") && row.startedAt === job.moment.utc;
-
 interface KeptPhrases {
   results: PhraseResult[];
   /** the phrases stored now, of each job that has to be read again */
@@ -113,19 +64,26 @@ interface KeptPhrases {
 async function keepPhrases(
   tx: Tx,
   sent: readonly (Read<PhraseRead> & { who: Who })[],
-  sentJobs: readonly Read<JobRead>[],
+  sentJobs: readonly SentJob[],
 ): Promise<KeptPhrases> {
   const good = sent.flatMap((one) => (one.ok ? [{ ...one.value, who: one.who }] : []));
-  const owners = await jobsById(
+  const found = await jobsById(
     tx,
     good.map((one) => one.job),
   );
-  const fresh = await insertNew(tx, good, owners);
+  const owner = ({ job, who }: { job: string; who: Who }): JobRow | undefined => {
+    const row = found.get(job);
+    return row && takesFrom(row, who) ? row : undefined;
+  };
+  const fresh = await insertNew(tx, good, owner);
   const known = await phrasesById(
     tx,
     good.map((one) => one.id).filter((id) => !fresh.has(id)),
   );
-  const refusedJobs = new Map(sentJobs.flatMap((one) => (one.ok ? [] : [[one.id, one.problem] as const])));
+  const whyRefused = ({ job, who }: { job: string; who: Who }): string | undefined => {
+    for (const one of sentJobs) if (!one.ok && one.id === job && one.who === who) return one.problem;
+    return undefined;
+  };
   const kept: KeptPhrases = { results: [], added: new Map(), confirmed: new Set() };
   for (const one of sent) {
     if (!one.ok) {
@@ -134,15 +92,18 @@ async function keepPhrases(
     }
     const phrase = one.value;
     const before = known.get(phrase.id);
-    const job = owners.get(phrase.job);
-    if (before) {
+    const job = owner({ job: phrase.job, who: one.who });
+    if (before && maySendAgain(before, one.who)) {
       const result = alreadyThere(before, phrase);
       kept.results.push(result);
       if (result.status === "known" && job && (await raise(tx, before.confidence, phrase))) kept.confirmed.add(job);
-    } else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, refusedJobs.get(phrase.job))));
+    } else if (!job)
+      kept.results.push(refused(phrase.id, withoutJob(phrase.job, whyRefused({ job: phrase.job, who: one.who }))));
+    else if (before) kept.results.push(refused(phrase.id, TAKEN));
     else {
       // the same id again further on in this request is judged against this one
-      known.set(phrase.id, { text: phrase.text, job: job.id, confidence: phrase.confidence ?? null });
+      const { text, confidence = null } = phrase;
+      known.set(phrase.id, { text, job: job.id, confidence, site: job.site, person: one.who.person ?? null });
       const added = kept.added.get(job) ?? [];
       added.push({
         id: phrase.id,
@@ -156,6 +117,10 @@ async function keepPhrases(
   }
   return kept;
 }
+
+/** What somebody said himself is his to send again, whatever sites he is kept to by now. */
+const maySendAgain = (before: Known, { person, sees }: Who): boolean =>
+  seesSite(addsTo(sees), before.site) || (person !== undefined && before.person === person);
 
 /**
  * A phrase sent again with more confidence than before was confirmed by who said it. It only rises: a repeat that
@@ -171,12 +136,12 @@ async function raise(tx: Tx, before: number | null, { id, confidence }: PhraseRe
 async function insertNew(
   tx: Tx,
   good: readonly (PhraseRead & { who: Who })[],
-  owners: ReadonlyMap<string, JobRow>,
+  owner: (phrase: { job: string; who: Who }) => JobRow | undefined,
 ): Promise<Set<string>> {
   const rows = new Map<string, typeof phrases.$inferInsert>();
   const receivedAt = now().utc;
   for (const phrase of good) {
-    const job = owners.get(phrase.job);
+    const job = owner(phrase);
     if (!job || rows.has(phrase.id)) continue;
     rows.set(phrase.id, {
       id: phrase.id,
@@ -249,19 +214,19 @@ async function readingsOf(tx: Tx, ids: string[]) {
   ]);
 }
 
-async function jobsById(tx: Tx, ids: readonly string[]): Promise<Map<string, JobRow>> {
-  if (ids.length === 0) return new Map();
-  const [only] = ids;
-  const where = ids.length === 1 && only ? eq(jobs.id, only) : inArray(jobs.id, [...new Set(ids)]);
-  return new Map((await tx.select().from(jobs).where(where)).map((row) => [row.id, row]));
-}
-
-type Known = Pick<typeof phrases.$inferSelect, "text" | "job" | "confidence">;
+type Known = Pick<typeof phrases.$inferSelect, "text" | "job" | "confidence" | "site" | "person">;
 
 async function phrasesById(tx: Tx, ids: readonly string[]): Promise<Map<string, Known>> {
   if (ids.length === 0) return new Map();
   const rows = await tx
-    .select({ id: phrases.id, text: phrases.text, job: phrases.job, confidence: phrases.confidence })
+    .select({
+      id: phrases.id,
+      text: phrases.text,
+      job: phrases.job,
+      confidence: phrases.confidence,
+      site: phrases.site,
+      person: phrases.person,
+    })
     .from(phrases)
     .where(inArray(phrases.id, [...new Set(ids)]));
   return new Map(rows.map((row) => [row.id, row]));

@@ -3,6 +3,7 @@ import type { Question } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
 import { momentOut } from "../../accounts/lifetimes.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { addsTo, ofSites, seesSite } from "../../accounts/sites-seen.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { answers, decisions, reviewItems } from "../../db/review-tables.ts";
@@ -20,7 +21,7 @@ export async function questionsFor(store: Store, who: Who): Promise<Question[]> 
     .select({ item: reviewItems, phrase: phrases })
     .from(reviewItems)
     .innerJoin(phrases, eq(phrases.id, reviewItems.phrase))
-    .where(and(eq(reviewItems.state, "asked"), mine))
+    .where(and(eq(reviewItems.state, "asked"), ofSites(addsTo(who.sees), reviewItems.site), mine))
     .orderBy(asc(phrases.saidAt), asc(phrases.id))
     .limit(MOST);
   const names = rows.length > 0 ? await namesOf(store.db) : new Map<string, string>();
@@ -58,20 +59,21 @@ export async function answer(
   who: Who,
 ): Promise<Answering> {
   return store.write(async (tx): Promise<Answering> => {
-    const [before] = await tx.select().from(answers).where(eq(answers.id, sent.id));
-    if (before) {
-      if (before.question === question && before.text === sent.text) return { ok: true, status: "known" };
-      return refuse(409, "This id is already used by another answer, which stays: use a new id.");
-    }
     const [asked] = await tx
       .select({ decision: decisions, said: phrases })
       .from(decisions)
       .innerJoin(phrases, eq(phrases.id, decisions.phrase))
       .where(and(eq(decisions.id, question), eq(decisions.what, "asked")));
-    if (!asked) return refuse(404, "No such question was asked. GET /api/questions lists those that wait for you.");
+    if (!asked || !seesSite(addsTo(who.sees), asked.said.site))
+      return refuse(404, "No such question was asked. GET /api/questions lists those that wait for you.");
     // one technician does not answer for another; a lead may, having asked by telephone
     if (who.person !== undefined && asked.said.person !== who.person && !who.rights.includes("review"))
       return refuse(404, "This question is for somebody else. GET /api/questions lists those that wait for you.");
+    const [before] = await tx.select().from(answers).where(eq(answers.id, sent.id));
+    if (before) {
+      if (before.question === question && before.text === sent.text) return { ok: true, status: "known" };
+      return refuse(409, "This id is already used by another answer, which stays: use a new id.");
+    }
     await tx.insert(answers).values({
       ...sent,
       question,

@@ -1,7 +1,8 @@
-import { asc, eq, inArray } from "drizzle-orm";
+import { and, asc, eq, inArray } from "drizzle-orm";
 import type { Answered, Decision, ReviewItem } from "../../../core/index.ts";
 import { momentOut } from "../../accounts/lifetimes.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import { answers, decisions, reviewItems } from "../../db/review-tables.ts";
 import { jobs, keepsakes, phrases, readings } from "../../db/tables.ts";
 import { localDay, writeMoment } from "../../moments.ts";
@@ -64,8 +65,10 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
   return items;
 }
 
-export async function itemOf(db: Reads, phrase: string): Promise<ReviewItem | undefined> {
-  const rows = await db.select().from(reviewItems).where(eq(reviewItems.phrase, phrase));
+/** What is to be looked at in a phrase; undefined where there is nothing to see. */
+export async function itemOf(db: Reads, phrase: string, seen: SitesSeen): Promise<ReviewItem | undefined> {
+  const of = and(eq(reviewItems.phrase, phrase), ofSites(seen, reviewItems.site));
+  const rows = await db.select().from(reviewItems).where(of);
   return (await itemsOf(db, rows))[0];
 }
 

@@ -1,6 +1,7 @@
 import { and, asc, count, eq, sql } from "drizzle-orm";
 import type { ReviewPage } from "../../../core/index.ts";
 import { REASONS } from "../../../core/shapes/review-reasons.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { reviewItems } from "../../db/review-tables.ts";
 import { weighChanged } from "../../review/weigh-changed.ts";
@@ -10,16 +11,17 @@ type ItemRow = typeof reviewItems.$inferSelect;
 type State = ItemRow["state"];
 
 /**
- * A page of what waits for a lead: what can hurt or mislead first, then the phrases of a job together, the oldest job
+ * A page of what waits at these sites for a lead: what can hurt or mislead first, then the phrases of a job together, the oldest job
  * first. `after` is where the page before ended: what was decided meanwhile neither hides nor repeats an item.
  */
 export async function reviewPage(
   store: Store,
-  wish: { site?: string; job?: string; state: State; after?: string; most: number },
+  seen: SitesSeen,
+  wish: { job?: string; state: State; after?: string; most: number },
 ): Promise<ReviewPage> {
-  await weighChanged(store, wish.site);
+  await weighChanged(store, seen);
   const { db } = store;
-  const of = wish.site === undefined ? undefined : eq(reviewItems.site, wish.site);
+  const of = ofSites(seen, reviewItems.site);
   const after = wish.after === undefined ? undefined : beyond(wish.after);
   const job = wish.job === undefined ? undefined : eq(reviewItems.job, wish.job);
   const rows = await db

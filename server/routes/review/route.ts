@@ -12,7 +12,8 @@ import {
   trySchema,
 } from "../../../core/shapes/review.ts";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
-import { may } from "../../access.ts";
+import { may, type Who } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import type { Tx } from "../../db/writer.ts";
 import { Refusal } from "../../errors.ts";
 import { type Decided, decide } from "../../review/decide.ts";
@@ -118,49 +119,49 @@ export function reviewRoutes({ store }: Given) {
     if (!done.ok) throw new Refusal(done.status, done.problem);
     return done;
   };
-  const jobNow = async (id: string) => {
-    const job = await jobOf(store.db, id);
+  const jobNow = async (id: string, { sees }: Who) => {
+    const job = await jobOf(store.db, id, sees);
     const [now] = job ? await toSign(store.db, [job]) : [];
     if (!now) throw new Error(`job ${id} is gone`);
     return now;
   };
   routes.openapi(queue, async (c) => {
     const { site: at, job, state, after: from, limit: most } = c.req.valid("query");
-    return c.json(await reviewPage(store, { site: at, job, state, after: from, most }), 200);
+    return c.json(await reviewPage(store, seenOf(c.get("who").sees, at), { job, state, after: from, most }), 200);
   });
   routes.openapi(one, async (c) => {
     const { id } = c.req.valid("param");
-    const item = await itemOf(store.db, id);
+    const item = await itemOf(store.db, id, c.get("who").sees);
     if (!item) throw new Refusal(404, `Nothing is left to look at in phrase ${id}. GET /api/review lists what is.`);
     return c.json(item, 200);
   });
   routes.openapi(decision, async (c) => {
     const { id } = c.req.valid("param");
     const done = await kept((tx) => decide(tx, id, c.req.valid("json"), c.get("who")));
-    const item = await itemOf(store.db, id);
-    return c.json({ status: done.status, ...(item ? { item } : {}), job: await jobNow(done.job) }, 200);
+    const item = await itemOf(store.db, id, c.get("who").sees);
+    return c.json({ status: done.status, ...(item ? { item } : {}), job: await jobNow(done.job, c.get("who")) }, 200);
   });
   routes.openapi(tries, async (c) => {
     const { phrase, text } = c.req.valid("json");
-    const tried = await tryWords(store, phrase, text);
+    const tried = await tryWords(store, phrase, text, c.get("who").sees);
     if (!tried) throw new Refusal(404, `No phrase ${phrase} is stored here.`);
     return c.json(tried, 200);
   });
   routes.openapi(toBeSigned, async (c) => {
     const { site: at, state, after: from, limit: most } = c.req.valid("query");
-    return c.json(await jobsToSign(store, { site: at, state, after: from, most }), 200);
+    return c.json(await jobsToSign(store, seenOf(c.get("who").sees, at), { state, after: from, most }), 200);
   });
   routes.openapi(accepts, async (c) => {
     const { job } = await kept((tx) => acceptAll(tx, c.req.valid("param").id, c.get("who")));
-    return c.json(await jobNow(job), 200);
+    return c.json(await jobNow(job, c.get("who")), 200);
   });
   routes.openapi(signs, async (c) => {
     const { job } = await kept((tx) => sign(tx, c.req.valid("param").id, c.req.valid("json"), c.get("who")));
-    return c.json(await jobNow(job), 200);
+    return c.json(await jobNow(job, c.get("who")), 200);
   });
   routes.openapi(reopens, async (c) => {
     const { job } = await kept((tx) => reopen(tx, c.req.valid("param").id, c.req.valid("json"), c.get("who")));
-    return c.json(await jobNow(job), 200);
+    return c.json(await jobNow(job, c.get("who")), 200);
   });
   return routes;
 }

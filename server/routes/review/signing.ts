@@ -3,6 +3,7 @@ import type { JobToSign } from "../../../core/index.ts";
 import { CERTAIN } from "../../../core/shapes/review-reasons.ts";
 import { momentOut } from "../../accounts/lifetimes.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { reviewItems } from "../../db/review-tables.ts";
 import { jobs, phrases } from "../../db/tables.ts";
@@ -12,12 +13,13 @@ import { type Reads, zoneOf } from "../../reading/what-is-known.ts";
 import { newestSignature } from "../../review/standing.ts";
 import { weighChanged } from "../../review/weigh-changed.ts";
 
-/** Jobs that wait to be signed, the oldest first; or those signed, the latest first. */
+/** Jobs of these sites that wait to be signed, the oldest first; or those signed, the latest first. */
 export async function jobsToSign(
   store: Store,
-  wish: { site?: string; state: "open" | "signed"; after?: string; most: number },
+  seen: SitesSeen,
+  wish: { state: "open" | "signed"; after?: string; most: number },
 ): Promise<{ jobs: JobToSign[]; next?: string }> {
-  await weighChanged(store, wish.site);
+  await weighChanged(store, seen);
   const { db } = store;
   const [startedAt = "", id = ""] = wish.after?.split("~") ?? [];
   const signed = wish.state === "signed";
@@ -29,7 +31,7 @@ export async function jobsToSign(
     .from(jobs)
     .where(
       and(
-        wish.site === undefined ? undefined : eq(jobs.site, wish.site),
+        ofSites(seen, jobs.site),
         eq(jobs.signed, Number(signed)),
         // a job in which nothing was said has nothing to sign
         gt(jobs.revision, 0),

@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { foundListSchema, searchSchema } from "../../../core/shapes/search.ts";
 import { may } from "../../access.ts";
+import { seenOf } from "../../accounts/sites-seen.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { search } from "./store.ts";
 
@@ -31,7 +32,7 @@ export function searchRoutes({ store }: Given) {
   const routes = router();
   routes.openapi(get, async (c) => {
     const { after, limit, ...wish } = c.req.valid("query");
-    return c.json(await search(store, wish, { most: limit, after }), 200);
+    return c.json(await search(store, wish, seenOf(c.get("who").sees, wish.site), { most: limit, after }), 200);
   });
   return routes;
 }

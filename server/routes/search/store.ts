@@ -1,19 +1,21 @@
 import { and, asc, between, desc, eq, inArray, or, type SQL, sql } from "drizzle-orm";
 import type { Entry, Found, Search } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
 import { sitesWith } from "../valves/store.ts";
 
-/** Phrases in which all that is asked for holds, the latest first, page by page. */
+/** Phrases of these sites in which all that is asked for holds, the latest first, page by page. */
 export async function search(
   store: Store,
   wish: Search,
+  seen: SitesSeen,
   { most, after }: { most: number; after?: string },
 ): Promise<{ found: Found[]; next?: string }> {
-  const rows = await rowsOf(store, wish, most + 1, after);
+  const rows = await rowsOf(store, wish, seen, most + 1, after);
   const shown = rows.slice(0, most);
   const ofShown = (named: (row: Row) => string) => [...new Set(shown.map(named))];
   const standing = await store.db
@@ -68,10 +70,16 @@ interface Row {
 /** Phrases looked through at a time: a seldom word among millions takes seconds, and others are answered in between. */
 const STRETCH = 10_000;
 
-async function rowsOf(store: Store, wish: Search, most: number, after: string | undefined): Promise<Row[]> {
+async function rowsOf(
+  store: Store,
+  wish: Search,
+  seen: SitesSeen,
+  most: number,
+  after: string | undefined,
+): Promise<Row[]> {
   const { db } = store;
   const [first] = wish.from ? aroundDay(wish.from) : [""];
-  const ofValve = wish.tag ? await jobsOfValve(store, wish.tag.toUpperCase(), wish.site) : undefined;
+  const ofValve = wish.tag ? await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen) : undefined;
   const rows: Row[] = [];
   for (let place = after; ; ) {
     const before = place === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) < ${placeOf(place)}`;
@@ -92,6 +100,7 @@ async function rowsOf(store: Store, wish: Search, most: number, after: string | 
       .where(
         and(
           ofValve,
+          ofSites(seen, phrases.site),
           ...holds(wish),
           before,
           end === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) >= ${placeOf(end)}`,
@@ -113,28 +122,32 @@ function placeOf(place: string): SQL {
 }
 
 /** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */
-async function jobsOfValve(store: Store, tag: string, site: string | undefined): Promise<SQL | undefined> {
-  const sites = site === undefined ? await sitesWith(store, tag) : [site];
+async function jobsOfValve(
+  store: Store,
+  tag: string,
+  site: string | undefined,
+  seen: SitesSeen,
+): Promise<SQL | undefined> {
+  const at = site === undefined ? await sitesWith(store, tag, seen) : seen;
   const { db } = store;
   const opened = db
     .select({ id: jobs.id })
     .from(jobs)
-    .where(and(inArray(jobs.site, sites), eq(jobs.tag, tag)));
+    .where(and(ofSites(at, jobs.site), eq(jobs.tag, tag)));
   const named = db
     .selectDistinct({ id: entries.job })
     .from(entries)
-    .where(and(inArray(entries.site, sites), eq(entries.tag, tag)));
+    .where(and(ofSites(at, entries.site), eq(entries.tag, tag)));
   const ids = [...new Set([...(await opened), ...(await named)].map((row) => row.id))];
-  return and(inArray(phrases.site, sites), inArray(phrases.job, ids));
+  return and(ofSites(at, phrases.site), inArray(phrases.job, ids));
 }
 
 /** What must hold of a phrase, one condition each. */
-function holds({ site, tag, words, part, condition, from, to }: Search): (SQL | undefined)[] {
+function holds({ tag, words, part, condition, from, to }: Search): (SQL | undefined)[] {
   const standing = (what: SQL | undefined) =>
     sql`exists (select 1 from ${entries} where ${and(eq(entries.site, phrases.site), eq(entries.job, phrases.job), eq(entries.phrase, phrases.id), what)})`;
   const key = (name: string, value: string) => sql`json_extract(${entries.body}, ${`$.${name}`}) = ${value}`;
   return [
-    site === undefined ? undefined : eq(phrases.site, site),
     tag ? or(eq(jobs.tag, tag.toUpperCase()), standing(eq(entries.tag, tag.toUpperCase()))) : undefined,
     ...(words ?? "").split(/\s+/).filter(Boolean).map(said),
     part || condition

@@ -28,7 +28,7 @@ const put = createRoute({
 
 export function siteRoutes({ store }: Given) {
   const routes = router();
-  routes.openapi(list, async (c) => c.json({ sites: await sitesOf(store) }, 200));
+  routes.openapi(list, async (c) => c.json({ sites: await sitesOf(store, c.get("who").sees) }, 200));
   routes.openapi(put, async (c) => {
     const site = { ...c.req.valid("param"), ...c.req.valid("json") };
     if (!isZone(site.zone)) {

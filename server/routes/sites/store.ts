@@ -1,6 +1,7 @@
 import { asc, eq } from "drizzle-orm";
 import type { Keeping, Site } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { sites } from "../../db/tables.ts";
@@ -8,10 +9,11 @@ import { keepingOf } from "../../keepsakes/keeping.ts";
 import { now } from "../../moments.ts";
 import { todayIn } from "../../reading/what-is-known.ts";
 
-export async function sitesOf(store: Store): Promise<(Site & { today: string; keeping: Keeping })[]> {
+export async function sitesOf(store: Store, seen: SitesSeen): Promise<(Site & { today: string; keeping: Keeping })[]> {
   const rows = await store.db
     .select({ site: sites.site, name: sites.name, zone: sites.zone })
     .from(sites)
+    .where(ofSites(seen, sites.site))
     .orderBy(asc(sites.name), asc(sites.site));
   return Promise.all(
     rows.map(async (row) => ({ ...row, today: todayIn(row.zone), keeping: await keepingOf(store.db, row.site) })),

@@ -1,6 +1,7 @@
 import { createRoute, z } from "@hono/zod-openapi";
 import { tagKeySchema, valveListSchema, valveSetUpSchema, valveViewSchema } from "../../../core/shapes/served.ts";
 import { may } from "../../access.ts";
+import { mustSee, seenOf } from "../../accounts/sites-seen.ts";
 import { Refusal } from "../../errors.ts";
 import { blank, type Given, json, notFound, refusals, router, unclear, writeRefusals } from "../kit.ts";
 import { setUpValve, sitesWith, valvesOf, valveView } from "./store.ts";
@@ -40,11 +41,14 @@ const put = createRoute({
 
 export function valveRoutes({ store }: Given) {
   const routes = router();
-  routes.openapi(list, async (c) => c.json({ valves: await valvesOf(store, c.req.valid("query").site) }, 200));
+  routes.openapi(list, async (c) => {
+    const seen = seenOf(c.get("who").sees, c.req.valid("query").site);
+    return c.json({ valves: await valvesOf(store, seen) }, 200);
+  });
   routes.openapi(one, async (c) => {
     const { tag } = c.req.valid("param");
     const { site } = c.req.valid("query");
-    const at = await sitesWith(store, tag);
+    const at = await sitesWith(store, tag, c.get("who").sees);
     const chosen = site === undefined ? at : at.filter((one) => one === site);
     const [only] = chosen;
     if (only === undefined) {
@@ -68,6 +72,7 @@ export function valveRoutes({ store }: Given) {
     if (valve.tag !== undefined && valve.tag !== tag) {
       throw new Refusal(400, `The path names ${tag} and the body ${valve.tag}: send one tag.`);
     }
+    mustSee(c.get("who").sees, valve.site);
     const set = { ...valve, tag };
     await setUpValve(store, set, c.get("who"));
     return c.json(set, 200);

@@ -1,6 +1,7 @@
 import { and, asc, count, eq, max, min } from "drizzle-orm";
 import type { FollowUp, Valve, ValveSetUp, ValveSummary, ValveView } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
+import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
@@ -11,13 +12,13 @@ import { noteNamedValves, refreshStates } from "../../reading/valve-states.ts";
 import { reckonValve } from "../../reading/what-follows.ts";
 import { knownValve, readRecord, recordOf, todayIn, visitsOf, zoneOf } from "../../reading/what-is-known.ts";
 
-/** The sites at which a tag is known. */
-export async function sitesWith(store: Store, tag: string): Promise<string[]> {
+/** Those of these sites at which a tag is known. */
+export async function sitesWith(store: Store, tag: string, seen: SitesSeen): Promise<string[]> {
   await noteNamedValves(store);
   const rows = await store.db
     .select({ site: valveTags.site })
     .from(valveTags)
-    .where(eq(valveTags.tag, tag))
+    .where(and(eq(valveTags.tag, tag), ofSites(seen, valveTags.site)))
     .orderBy(asc(valveTags.site));
   return rows.map((row) => row.site);
 }
@@ -47,21 +48,19 @@ export async function valveView(store: Store, site: string, tag: string): Promis
   };
 }
 
-/** Every valve that was set up or named, by site and tag. */
-export async function valvesOf(store: Store, site: string | undefined): Promise<ValveSummary[]> {
-  await refreshStates(store, site);
-  const at = <T extends { site: typeof valveTags.site }>(table: T) =>
-    site === undefined ? undefined : eq(table.site, site);
+/** Every valve of these sites that was set up or named, by site and tag. */
+export async function valvesOf(store: Store, seen: SitesSeen): Promise<ValveSummary[]> {
+  await refreshStates(store, seen);
   const newest = store.db
     .select({ site: valveRecords.site, tag: valveRecords.tag, number: max(valveRecords.number).as("newest") })
     .from(valveRecords)
-    .where(site === undefined ? undefined : eq(valveRecords.site, site))
+    .where(ofSites(seen, valveRecords.site))
     .groupBy(valveRecords.site, valveRecords.tag)
     .as("newest");
   const next = store.db
     .select({ site: due.site, tag: due.tag, on: min(due.on).as("next_on") })
     .from(due)
-    .where(site === undefined ? undefined : eq(due.site, site))
+    .where(ofSites(seen, due.site))
     .groupBy(due.site, due.tag)
     .as("next");
   const rows = await store.db
@@ -80,7 +79,7 @@ export async function valvesOf(store: Store, site: string | undefined): Promise<
     )
     .leftJoin(valveStates, and(eq(valveStates.site, valveTags.site), eq(valveStates.tag, valveTags.tag)))
     .leftJoin(next, and(eq(next.site, valveTags.site), eq(next.tag, valveTags.tag)))
-    .where(at(valveTags))
+    .where(ofSites(seen, valveTags.site))
     .orderBy(asc(valveTags.site), asc(valveTags.tag));
   return rows.map((row) => ({
     ...(row.site ? { site: row.site } : {}),

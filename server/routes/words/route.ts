@@ -9,6 +9,9 @@ import {
   wordTrySchema,
 } from "../../../core/shapes/taught-word.ts";
 import { may } from "../../access.ts";
+import { RIGHT_WORDS } from "../../accounts/roles.ts";
+import { EVERY_SITE, mustSee } from "../../accounts/sites-seen.ts";
+import { Refusal } from "../../errors.ts";
 import { tryWord } from "../../reading/try-word.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { keepWords, wordsOf } from "./store.ts";
@@ -53,7 +56,7 @@ const listEverywhere = createRoute({
   responses: listed,
 });
 const putEverywhere = createRoute({
-  ...may("teach"),
+  ...may("every_site"),
   method: "put",
   path: "/api/words",
   summary: "Teach words for every site, or withdraw them; may be sent again safely",
@@ -84,6 +87,9 @@ export function wordRoutes({ store }: Given) {
   );
   routes.openapi(tryOut, async (c) => {
     const { site = "", say, as, withdraw = false } = c.req.valid("json");
+    const { sees } = c.get("who");
+    if (site) mustSee(sees, site);
+    else if (sees !== EVERY_SITE) throw new Refusal(403, `${RIGHT_WORDS.every_site} Name one of yours.`);
     return c.json(await tryWord(store, { site, say, as, withdraw }), 200);
   });
   return routes;

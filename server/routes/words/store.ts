@@ -2,6 +2,7 @@ import { and, asc, eq, inArray } from "drizzle-orm";
 import { type SiteWord, type TaughtWord, teach, type WordResult } from "../../../core/index.ts";
 import { siteWordSchema } from "../../../core/shapes/taught-word.ts";
 import type { Who } from "../../access.ts";
+import { EVERY_SITE } from "../../accounts/sites-seen.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { siteWords } from "../../db/tables.ts";
@@ -55,7 +56,7 @@ export async function keepWords(
 async function readAnew(tx: Tx, site: string, words: readonly string[]): Promise<void> {
   const done = new Set<string>();
   for (const word of words) {
-    for (const job of await jobsSaying(tx, site, word)) {
+    for (const job of await jobsSaying(tx, site ? [site] : EVERY_SITE, word)) {
       if (job.signed || done.has(job.id)) continue;
       done.add(job.id);
       await keepReading(tx, job);

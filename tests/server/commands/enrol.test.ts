@@ -35,9 +35,22 @@ describe("npm run enrol and npm run people", () => {
     expect(await get("/api/jobs", tech.out.trim())).toBe(200);
     expect(await get("/api/people", tech.out.trim())).toBe(403);
 
+    const site = await fetch(`${address}/api/sites/north`, {
+      method: "PUT",
+      headers: { "content-type": "application/json", authorization: `Bearer ${token}` },
+      body: JSON.stringify({ name: "North", zone: "Etc/UTC" }),
+    });
+    expect(site.status).toBe(200);
+    const mistyped = await enrol("--name", "C. Tech", "--role", "technician", "--site", "north", "--site", "nroth");
+    expect(mistyped).toMatchObject({ code: 1, out: "", err: /nroth is set up/ });
+    const kept = await enrol("--name", "C. Tech", "--role", "technician", "--site", "north");
+    expect(await get("/api/sites/north/stock", kept.out.trim())).toBe(200);
+    expect(await get("/api/sites/south/stock", kept.out.trim())).toBe(404);
+
     const people = (...args: string[]) => run("server/commands/people.ts", args, { DATA_DIR });
     const listed = (await people()).out;
     expect(listed).toMatch(/^A\. Person \(lead, office\) {2}\S+\n {2}a device, enrolled {2}\S+\nB\. Tech/);
+    expect(listed).toMatch(/^C\. Tech \(technician; kept to north\) {2}\S+$/m);
     const [, device = ""] = /phone 3, enrolled {2}(\S+)/.exec(listed) ?? [];
     expect(await people("--revoke", device)).toMatchObject({ code: 0 });
     expect(await get("/api/jobs", tech.out.trim())).toBe(401);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { EVERY_SITE } from "../../../server/accounts/sites-seen.ts";
 import { dayData } from "../../../server/reports/day-data.ts";
 import { jobsOfDays } from "../../../server/reports/jobs-of-days.ts";
 import { jobView } from "../../../server/routes/jobs/store.ts";
@@ -34,7 +35,7 @@ describe("a day of more jobs than are read at once", () => {
     expect(data?.jobs).toHaveLength(JOBS);
     const ids = (await jobsOfDays(store, "north", "2026-03-04", "2026-03-04")).get("2026-03-04") ?? [];
     for (const [at, { id: one }] of ids.entries()) {
-      const alone = await jobView(store, one);
+      const alone = await jobView(store, one, EVERY_SITE);
       const told = data?.jobs[at];
       expect(told?.shares.map(({ tag, ...share }) => ({ ...(tag ? { tag } : {}), ...share }))).toEqual(alone?.valves);
       expect(told?.phrases.map((own) => own.text)).toEqual(alone?.phrases.map((own) => own.text));
