@@ -42,6 +42,7 @@ import { holdToken, knownAnew, whenBarred } from "./sync/door.ts";
 import { sender } from "./sync/flush.ts";
 import { keepSite } from "./sync/keep-site.ts";
 import { keepsakeSender } from "./sync/keepsakes.ts";
+import { keepToOwnSites } from "./sync/own-sites.ts";
 import { postPhrases, putKeepsake } from "./sync/post.ts";
 import { knowValve, listValves } from "./sync/valves.ts";
 import { wordPasser } from "./sync/words.ts";
@@ -224,6 +225,7 @@ async function open(): Promise<void> {
 
   const passOn = async () => {
     flush();
+    await keepToOwnSites({ shelf, state: store.state, tell: store.happen, set: acts.set });
     void passWords();
     const listed = await listValves(shelf);
     if (!listed) return;

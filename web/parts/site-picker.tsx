@@ -1,14 +1,18 @@
 import type { Child } from "hono/jsx";
 import type { Site } from "../../core/index.ts";
+import { everySite } from "../state/door.ts";
+import type { State } from "../state/state.ts";
 import { useAnswer } from "./use-answer.ts";
 
 /** Which site a sheet is about, and whatever else is chosen beside it. */
 export function SitePicker({
   site,
+  state,
   choose,
   children,
 }: {
   site: string | undefined;
+  state: State;
   choose: (site: string | undefined) => void;
   children?: Child;
 }) {
@@ -22,7 +26,7 @@ export function SitePicker({
           value={site ?? ""}
           onChange={(event: Event) => choose((event.target as HTMLSelectElement).value || undefined)}
         >
-          <option value="">every site</option>
+          <option value="">{everySite(state)}</option>
           {known.map((one) => (
             <option key={one.site} value={one.site}>
               {one.name}

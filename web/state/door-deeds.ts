@@ -41,8 +41,9 @@ export function doorDeeds(store: Store, hands: DoorHands): DoorDeeds {
   async function become(answer: Answer<Caller>): Promise<Answer<Caller>> {
     if (answer.ok) {
       turns++;
-      hands.known();
+      // first who it is: what is fetched for him next goes by it
       take(answer.value);
+      hands.known();
     }
     return answer;
   }

@@ -80,6 +80,11 @@ export function noShelf(why: string): Shelf & { phrasesOf(job: string): CardPhra
     async listed() {
       return listed;
     },
+    async keepOnly(own) {
+      const { valves, sites } = listed;
+      const isOwn = ({ site }: { site?: string }) => site !== undefined && own.includes(site);
+      listed = { valves: valves.filter(isOwn), sites: sites.filter(isOwn) };
+    },
     async settings() {
       return {};
     },

@@ -2,6 +2,7 @@ import { inOrderSaid } from "../state/order-said.ts";
 import type { CardPhrase, JobCard, KnownSite, KnownValve, ListedValve, Outbox, Settings } from "../state/state.ts";
 import type { KeptWord } from "../state/taught.ts";
 import type { Database, KeptJob } from "./database.ts";
+import { letGoOfOtherSites } from "./other-sites.ts";
 import type { Room } from "./room.ts";
 
 /** `strict`: the promise settles after the words are on the disk, not in some cache in front of it. */
@@ -34,6 +35,8 @@ export interface Shelf {
   valve(tag: string, site: string | undefined): Promise<KnownValve | undefined>;
   keepListed(valves: ListedValve[], sites: KnownSite[]): Promise<void>;
   listed(): Promise<{ valves: ListedValve[]; sites: KnownSite[] }>;
+  /** lets go of what it holds of other sites than these; never of what was not sent */
+  keepOnly(sites: readonly string[]): Promise<void>;
   settings(): Promise<Partial<Settings>>;
   keepSettings(settings: Settings): Promise<void>;
   setLastKeptAt(at: string): Promise<void>;
@@ -184,6 +187,7 @@ export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()
       const sites = await db.get("kept", "sites");
       return { valves: await db.getAll("listed"), sites: Array.isArray(sites) ? (sites as KnownSite[]) : [] };
     },
+    keepOnly: (sites) => letGoOfOtherSites(db, sites),
     async settings() {
       const kept = await db.get("kept", "settings");
       return typeof kept === "object" && !Array.isArray(kept) ? kept : {};

@@ -56,6 +56,11 @@ export function wordPasser(at: PassingWords): () => Promise<void> {
       let answer = await at.ask(path, words.length ? { words } : undefined);
       // teaching is a lead's: what was taught here waits, and what the site was taught is read all the same
       if (!answer.ok && answer.status === 403 && words.length) answer = await at.ask(path);
+      if (!answer.ok && answer.status === 404 && sending.length) {
+        // of a site that whoever is known here does not see: said and kept, since it is nowhere else
+        const { problem } = answer;
+        await hold(at.words().map((word) => (sending.includes(word) ? { ...word, problem } : word)));
+      }
       if (!answer.ok) {
         // without a server the other sites fare no better
         if (answer.status === 0) return;

@@ -14,10 +14,12 @@ function device(first: KeptWord[]) {
   const held = new Map<string, SiteWord[]>();
   const asked: { path: string; put?: object }[] = [];
   const network = { up: true };
+  const gone = new Set<string>();
   const pass = wordPasser({
     async ask(path, put): Promise<Answer<{ words: SiteWord[] }>> {
       if (!network.up) return { ok: false, status: 0, problem: "no network" };
       asked.push({ path, put });
+      if (gone.has(path)) return { ok: false, status: 404, problem: "no such site" };
       const there = held.get(path) ?? [];
       const sent = (put as { words: SiteWord[] } | undefined)?.words ?? [];
       const taken = sent.filter((word) => word.say !== "seat");
@@ -37,7 +39,7 @@ function device(first: KeptWord[]) {
     newId: () => `id-${ids++}`,
     now: () => AT,
   });
-  return { pass, held, asked, network, words: () => words };
+  return { pass, held, asked, network, gone, words: () => words };
 }
 
 describe("words passed on", () => {
@@ -54,6 +56,13 @@ describe("words passed on", () => {
     expect(words()).toMatchObject([{ id: "id-0", site: "north", sent: true }]);
     await pass();
     expect(asked.filter((one) => one.put)).toHaveLength(1);
+  });
+
+  it("of a site that is none of his any more are kept here, with the server's words", async () => {
+    const { pass, gone, words } = device([{ say: "doohickey", as: positioner, site: "south" }]);
+    gone.add("/api/sites/south/words");
+    await pass();
+    expect(words()).toMatchObject([{ say: "doohickey", site: "south", problem: "no such site" }]);
   });
 
   it("come from other devices of the site, and go when one withdrew them", async () => {

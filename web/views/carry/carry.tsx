@@ -30,7 +30,7 @@ export function Carry({
   };
   return (
     <DeskFrame sign="CARRY" state={state} deeds={deeds}>
-      <SitePicker site={route.site} choose={(site) => go({ site })}>
+      <SitePicker state={state} site={route.site} choose={(site) => go({ site })}>
         <label>
           <span>For the next</span>
           <select

@@ -3,7 +3,7 @@ import { DayPicker } from "../../parts/day-picker.tsx";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
-import { may } from "../../state/door.ts";
+import { everySite, may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
@@ -36,7 +36,7 @@ export function Desk({ route, state, deeds }: DeskProps) {
         <label>
           <span>Site</span>
           <select value={site} onChange={(event: Event) => go({ site: (event.target as HTMLSelectElement).value })}>
-            <option value="">every site</option>
+            <option value="">{everySite(state)}</option>
             {known.map((one) => (
               <option key={one.site} value={one.site}>
                 {one.name}

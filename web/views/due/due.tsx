@@ -4,6 +4,7 @@ import { useState } from "../../parts/hooks.ts";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { everySite } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import { siteName } from "../../state/seen.ts";
 import type { State } from "../../state/state.ts";
@@ -44,7 +45,7 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
               });
             }}
           >
-            <option value="">every site</option>
+            <option value="">{everySite(state)}</option>
             {known.map((one) => (
               <option key={one.site} value={one.site}>
                 {one.name}

@@ -3,11 +3,11 @@ import { DeskFrame } from "../../parts/desk-frame.tsx";
 import type { Deeds } from "../../state/deeds.ts";
 import type { DoorDeeds } from "../../state/door-deeds.ts";
 import { addressOf } from "../../state/route.ts";
-import type { State } from "../../state/state.ts";
+import type { KnownSite, State } from "../../state/state.ts";
 import { clockHere } from "../../state/time-words.ts";
 import { outboxWords } from "../../sync/outbox-words.ts";
 import { DoorForm, TextField, typed } from "./door-form.tsx";
-import { rolesWords, untilWords } from "./people-words.ts";
+import { keptToWords, rolesWords, untilWords } from "./people-words.ts";
 
 /** Who this page speaks for, and how to change that. */
 export function Me({ state, deeds, door }: { state: State; deeds: Deeds; door: DoorDeeds }) {
@@ -18,7 +18,7 @@ export function Me({ state, deeds, door }: { state: State; deeds: Deeds; door: D
         <section class="paper-column" aria-label="Who this device speaks for">
           <h2 class="rule-head">Who</h2>
           {caller?.name ? (
-            <Known caller={caller} door={door} />
+            <Known caller={caller} sites={state.sites} door={door} />
           ) : barred ? (
             <p>Nobody: the server does not know this device.</p>
           ) : caller?.open ? (
@@ -58,12 +58,13 @@ export function Me({ state, deeds, door }: { state: State; deeds: Deeds; door: D
   );
 }
 
-function Known({ caller, door }: { caller: Caller; door: DoorDeeds }) {
+function Known({ caller, sites, door }: { caller: Caller; sites: readonly KnownSite[]; door: DoorDeeds }) {
   const byDevice = caller.by === "device";
   return (
     <>
       <p class="who-name">
         <b>{caller.name}</b>, {rolesWords(caller.roles)}
+        {caller.sites && `, ${keptToWords(caller.sites, sites)}`}
       </p>
       <p>
         {byDevice

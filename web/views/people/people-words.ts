@@ -1,9 +1,15 @@
-import type { AuditRecord, Role } from "../../../core/index.ts";
+import type { AuditRecord, Role, Site } from "../../../core/index.ts";
 import { clockThere, dayWords } from "../../state/time-words.ts";
 
 const ROLE_WORDS: Record<Role, string> = { technician: "technician", lead: "lead", office: "office" };
 
 export const rolesWords = (roles: readonly Role[]): string => roles.map((role) => ROLE_WORDS[role]).join(" and ");
+
+/** "kept to North and South". `known` gives the names of sites by their keys. */
+export function keptToWords(kept: readonly string[], known: readonly Pick<Site, "site" | "name">[]): string {
+  const names = kept.map((site) => known.find((one) => one.site === site)?.name ?? site);
+  return `kept to ${new Intl.ListFormat("en").format(names)}`;
+}
 
 /** A moment by the clock on the wall here. */
 export function momentWords(iso: string): string {
@@ -17,6 +23,7 @@ export const untilWords = (iso: string): string => `until ${momentWords(iso)}`;
 const ACTS: Record<string, string> = {
   person_enrolled: "enrolled",
   roles_changed: "changed the roles of",
+  sites_changed: "changed the sites of",
   person_left: "let go",
   code_made: "made a code for",
   device_enrolled: "enrolled a device of",

@@ -1,11 +1,12 @@
-import type { AuditRecord, OneTimeCode, Person } from "../../../core/index.ts";
+import type { AuditRecord, OneTimeCode, Person, Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { ENROL_FIRST } from "../../parts/door-band.tsx";
 import { useState } from "../../parts/hooks.ts";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { may } from "../../state/door.ts";
 import type { State } from "../../state/state.ts";
-import { send } from "../../sync/ask.ts";
+import { type Answer, send } from "../../sync/ask.ts";
 import { CodeCard } from "./code-card.tsx";
 import { NewPerson } from "./new-person.tsx";
 import { actWords, momentWords } from "./people-words.ts";
@@ -18,7 +19,9 @@ interface Served {
 /** Everybody enrolled here: who may do what, on which devices; codes for new ones; and the latest acts. */
 export function People({ state, deeds }: { state: State; deeds: Deeds }) {
   const [answer, again] = useAnswer<Served>("/api/people");
-  const [acts, lookAgain] = useAnswer<{ records: AuditRecord[] }>("/api/audit?most=30");
+  const open = may(state, "every_site");
+  const [acts, lookAgain] = useAnswer<{ records: AuditRecord[] }>(open ? "/api/audit?most=30" : undefined);
+  const [places] = useAnswer<{ sites: Site[] }>("/api/sites");
   const [made, setMade] = useState<{ code: OneTimeCode; name: string } | undefined>(undefined);
   const [problem, setProblem] = useState<string | undefined>(undefined);
 
@@ -37,13 +40,14 @@ export function People({ state, deeds }: { state: State; deeds: Deeds }) {
     if (done.ok) scrollTo({ top: 0 });
   };
 
-  if (!answer?.ok)
+  if (!answer?.ok || !places?.ok)
     return (
       <DeskFrame sign="PEOPLE" state={state} deeds={deeds}>
-        <Waiting problem={answer?.problem} again={again} />
+        <Waiting problem={problemOf(answer) ?? problemOf(places)} again={again} />
       </DeskFrame>
     );
   const { people } = answer.value;
+  const { sites } = places.value;
   const names = new Map(people.map((one) => [one.id, one.name]));
   return (
     <DeskFrame sign="PEOPLE" state={state} deeds={deeds}>
@@ -59,7 +63,7 @@ export function People({ state, deeds }: { state: State; deeds: Deeds }) {
           {people.length ? (
             <ul class="people">
               {people.map((person) => (
-                <PersonCard key={person.id} person={person} act={act} makeCode={makeCode} />
+                <PersonCard key={person.id} person={person} sites={sites} open={open} act={act} makeCode={makeCode} />
               ))}
             </ul>
           ) : (
@@ -70,25 +74,43 @@ export function People({ state, deeds }: { state: State; deeds: Deeds }) {
           )}
         </section>
         <div class="paper-column">
-          {people.length > 0 && <NewPerson add={(person) => act("POST", "/api/people", person)} />}
-          <h2 class="rule-head">Latest acts</h2>
-          {acts?.ok && acts.value.records.length > 0 ? (
-            <ul class="acts">
-              {acts.value.records.map((record) => (
-                <li key={record.n}>
-                  {actWords(record, names)}
-                  <span class="act-when">{momentWords(record.at)}</span>
-                </li>
-              ))}
-            </ul>
-          ) : (
-            <p class="none">None yet.</p>
+          {people.length > 0 && (
+            <NewPerson sites={sites} open={open} add={(person) => act("POST", "/api/people", person)} />
           )}
-          <p class="source">
-            Each is chained to the one before it. <code>npm run -s audit</code> verifies the chain.
-          </p>
+          {open && <LatestActs acts={acts} names={names} />}
         </div>
       </div>
     </DeskFrame>
+  );
+}
+
+const problemOf = (answer: Answer<unknown> | undefined) => (answer && !answer.ok ? answer.problem : undefined);
+
+function LatestActs({
+  acts,
+  names,
+}: {
+  acts: Answer<{ records: AuditRecord[] }> | undefined;
+  names: ReadonlyMap<string, string>;
+}) {
+  return (
+    <>
+      <h2 class="rule-head">Latest acts</h2>
+      {acts?.ok && acts.value.records.length > 0 ? (
+        <ul class="acts">
+          {acts.value.records.map((record) => (
+            <li key={record.n}>
+              {actWords(record, names)}
+              <span class="act-when">{momentWords(record.at)}</span>
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p class="none">None yet.</p>
+      )}
+      <p class="source">
+        Each is chained to the one before it. <code>npm run -s audit</code> verifies the chain.
+      </p>
+    </>
   );
 }

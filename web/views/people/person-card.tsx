@@ -1,9 +1,10 @@
-import type { Device, OneTimeCode, Person } from "../../../core/index.ts";
+import type { Device, OneTimeCode, Person, Site } from "../../../core/index.ts";
 import { useState } from "../../parts/hooks.ts";
 import type { Answer } from "../../sync/ask.ts";
 import { DoorForm, typed } from "./door-form.tsx";
 import { chosenRoles, RoleBoxes } from "./new-person.tsx";
-import { momentWords, rolesWords, untilWords } from "./people-words.ts";
+import { keptToWords, momentWords, rolesWords, untilWords } from "./people-words.ts";
+import { chosenSites, SiteChoice } from "./site-choice.tsx";
 
 type Act = (method: string, path: string, body?: object) => Promise<Answer<unknown>>;
 const HOUR_MS = 3_600_000;
@@ -14,13 +15,18 @@ const ENDS: [hours: string, words: string][] = [
   ["168", "for a week"],
 ];
 
-/** One person: roles, devices, and what a lead does about them. */
+/** One person: roles, sites, devices, and what a lead does about them. */
 export function PersonCard({
   person,
+  sites,
+  open,
   act,
   makeCode,
 }: {
   person: Person;
+  sites: readonly Site[];
+  /** whoever looks sees every site, and may let others */
+  open: boolean;
   act: Act;
   makeCode: (person: Person, wish: { for: OneTimeCode["for"]; until?: string }) => Promise<void>;
 }) {
@@ -32,10 +38,18 @@ export function PersonCard({
     await makeCode(person, { for: "device", ...(until ? { until } : {}) });
     return undefined;
   };
+  const change = async (form: HTMLFormElement) => {
+    const chosen = chosenSites(form);
+    return "ok" in chosen ? chosen : act("PUT", `/api/people/${id}`, { roles: chosenRoles(form), ...chosen });
+  };
   return (
     <li class="person">
       <h3>
-        {name} <span class="person-roles">{rolesWords(roles)}</span>
+        {name}{" "}
+        <span class="person-roles">
+          {rolesWords(roles)}
+          {person.sites && `, ${keptToWords(person.sites, sites)}`}
+        </span>
       </h3>
       {leftAt ? (
         <p class="none">Left {momentWords(leftAt)}</p>
@@ -55,12 +69,11 @@ export function PersonCard({
             </button>
           )}
           <details class="more">
-            <summary>Change roles, or let go</summary>
-            <DoorForm
-              button="Keep these roles"
-              submit={(form) => act("PUT", `/api/people/${id}`, { roles: chosenRoles(form) })}
-            >
+            <summary>{sites.length > 0 ? "Change roles or sites, or let go" : "Change roles, or let go"}</summary>
+            {/* drawn anew once it is kept: what the form falls back to is what it began with */}
+            <DoorForm key={`${roles} ${person.sites}`} button="Keep this" submit={change}>
               <RoleBoxes roles={roles} />
+              <SiteChoice sites={sites} kept={person.sites} open={open} />
             </DoorForm>
             <Twice
               first={`${name} has left`}

@@ -19,6 +19,7 @@ export function ReliabilitySheet({ site, state, deeds }: { site: string | undefi
   return (
     <DeskFrame sign="FLEET" state={state} deeds={deeds}>
       <SitePicker
+        state={state}
         site={site}
         choose={(next) => {
           location.hash = addressOf({ screen: "reliability", site: next });

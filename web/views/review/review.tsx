@@ -87,6 +87,7 @@ export function ReviewDesk({ site, state, deeds }: { site: string | undefined; s
   return (
     <DeskFrame sign="REVIEW" state={state} deeds={deeds}>
       <SitePicker
+        state={state}
         site={site}
         choose={(to) => {
           location.hash = addressOf({ screen: "review", site: to });

@@ -47,7 +47,7 @@ export function SearchSheet({ state, deeds }: { state: State; deeds: Deeds }) {
   };
   return (
     <DeskFrame sign="SEARCH" state={state} deeds={deeds}>
-      <SitePicker site={site} choose={setSite} />
+      <SitePicker state={state} site={site} choose={setSite} />
       <search>
         <form class="pickers" aria-label="What to look for" onSubmit={onSubmit}>
           <Field name="tag" label="Valve" />

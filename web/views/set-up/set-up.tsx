@@ -2,6 +2,7 @@ import { FAMILIES, type Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
+import { may } from "../../state/door.ts";
 import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
 import { send } from "../../sync/ask.ts";
@@ -14,6 +15,7 @@ export function SetUp({ site, state, deeds }: { site: string | undefined; state:
   const [answer, again] = useAnswer<{ sites: Site[] }>("/api/sites");
   const sites = answer?.ok ? answer.value.sites : [];
   const at = sites.find((one) => one.site === site) ?? (sites.length === 1 ? sites[0] : undefined);
+  const adds = may(state, "every_site");
   const keep = async (form: HTMLFormElement) => {
     const key = typed(form, "key").trim();
     const kept = await send("PUT", `/api/sites/${encodeURIComponent(key)}`, {
@@ -46,17 +48,25 @@ export function SetUp({ site, state, deeds }: { site: string | undefined; state:
                 </li>
               ))}
             </ul>
-            <h2 class="rule-head">{at ? `Name ${at.name} anew, or add a site` : "Add a site"}</h2>
-            <DoorForm button="Keep the site" done="Kept." submit={keep}>
-              <TextField label="Short key, as the devices say it" name="key" autocomplete="off" value={at?.site} />
-              <TextField label="Name" name="name" autocomplete="off" value={at?.name} />
-              <TextField
-                label="Time zone, such as America/Denver"
-                name="zone"
-                autocomplete="off"
-                value={at?.zone ?? zoneHere()}
-              />
-            </DoorForm>
+            {(at || adds) && (
+              <>
+                <h2 class="rule-head">
+                  {[at && `Name ${at.name} anew`, adds && (at ? "or add a site" : "Add a site")]
+                    .filter(Boolean)
+                    .join(", ")}
+                </h2>
+                <DoorForm button="Keep the site" done="Kept." submit={keep}>
+                  <TextField label="Short key, as the devices say it" name="key" autocomplete="off" value={at?.site} />
+                  <TextField label="Name" name="name" autocomplete="off" value={at?.name} />
+                  <TextField
+                    label="Time zone, such as America/Denver"
+                    name="zone"
+                    autocomplete="off"
+                    value={at?.zone ?? zoneHere()}
+                  />
+                </DoorForm>
+              </>
+            )}
             <h2 class="rule-head">Valve families</h2>
             <ul class="site-lines">
               {FAMILIES.map((one) => (

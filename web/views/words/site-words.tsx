@@ -15,12 +15,18 @@ export function SiteWords({ say, state, deeds }: { say?: string; state: State; d
   const taught = state.taught.filter((word) => !word.withdrawn);
   const waiting = state.taught.filter(waits).length;
   const site = settings.site ? siteName(state, settings.site) : "every site";
+  // what holds at every site is not for whoever is kept to some
+  const needsSite = !settings.site && state.caller?.sites !== undefined;
   return (
     <DeskFrame sign="SITE WORDS" state={state} deeds={deeds}>
       <div class="sheet">
         <section class="paper-column" aria-label="Teach a word">
-          <h2 class="rule-head">Teach a word, for {site}</h2>
-          <TeachForm say={say} deeds={deeds} />
+          <h2 class="rule-head">Teach a word{needsSite ? "" : `, for ${site}`}</h2>
+          {needsSite ? (
+            <p>Choose which of your sites says it: on the bench, under More, Site.</p>
+          ) : (
+            <TeachForm say={say} deeds={deeds} />
+          )}
           {state.notice && <p class="tell">{state.notice}</p>}
         </section>
         <section class="paper-column" aria-label="Words taught">
