@@ -6,7 +6,7 @@ import { run, startServer } from "../running.ts";
 /** The commands and the server as three processes on one database. */
 describe("npm run enrol and npm run people", () => {
   it("make the first lead while the server runs: open before, closed to all others after", {
-    timeout: 90_000,
+    timeout: 150_000,
   }, async () => {
     const DATA_DIR = await folder();
     const { address } = await startServer({ DATA_DIR });
