@@ -92,6 +92,6 @@ function tagSounds(tag: string, soundsOf: (word: string) => readonly string[]): 
   });
 }
 
-/** A heard word as it is written: a letter without its mark, a tag as the site writes it. */
+/** A heard word as it is written: a letter without its mark, a tag as the site writes it, an O-ring as two words. */
 export const writtenWord = (word: string): string =>
-  word.startsWith("L_") ? word.slice(2) : word.startsWith("T_") ? word.slice(2).replace(/_/g, " ") : word;
+  /^[LT]_/.test(word) ? word.slice(2).replace(/_/g, " ") : word.replace(/^O_/, "o ");

@@ -29,6 +29,9 @@ export const OWN_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   L_x: ["EH K S"],
   L_y: ["W AY"],
   L_z: ["Z IY", "Z EH D"],
+  O_ring: ["OW R IH NG"],
+  O_rings: ["OW R IH NG Z"],
+  "O_ring's": ["OW R IH NG Z"],
   // the second: as one word, the way whoever reads the letters together says it
   psi: ["P IY EH S AY", "S AY"],
   psig: ["P IY EH S AY JH IY", "S IH G"],

@@ -14,6 +14,8 @@ const LETTER = /^[a-z]$/;
 /** "fv", "pcv", "cc": nothing to say but the letters. */
 const SPELT = /^(?!hmm+$|mm+$|shh+$|psst$|brr+$)[bcdfghjklmnpqrstvwxz]{2,4}$/;
 
+const RING = /^ring(s|'s)?$/;
+
 /** The written phrase's spoken words. Digits are not expected: numbers are words in what people say. */
 export function spokenWords(phrase: string): string[] {
   const words = phrase
@@ -23,16 +25,20 @@ export function spokenWords(phrase: string): string[] {
     .split(" ")
     .map((word) => word.replace(/^'+(?!em$|bout$|til$|cause$)|'+$/g, ""))
     .filter(Boolean);
-  return words
-    .flatMap((word) => (SPELT.test(word) ? [...word] : word))
-    .map((word, at, words) => {
-      // an o-ring is one thing; as two words the letter would be as good as any other
-      if (word === "o" && /^rings?$|^ring's$/.test(words[at + 1] ?? "")) return "L_o";
-      if (!LETTER.test(word)) return word;
-      if (word !== "a" && word !== "i") return `L_${word}`;
-      // the article and the pronoun stand beside letters too ("cc a minute"): a letter has one before it and a tag's rest behind
-      const before = words[at - 1] ?? "";
-      const behind = words[at + 1] ?? "";
-      return LETTER.test(before) && (LETTER.test(behind) || DIGIT_WORDS.has(behind)) ? `L_${word}` : word;
-    });
+  return joined(words.flatMap((word) => (SPELT.test(word) ? [...word] : word))).map((word, at, words) => {
+    if (!LETTER.test(word)) return word;
+    if (word !== "a" && word !== "i") return `L_${word}`;
+    // the article and the pronoun stand beside letters too ("cc a minute"): a letter has one before it and a tag's rest behind
+    const before = words[at - 1] ?? "";
+    const behind = words[at + 1] ?? "";
+    return LETTER.test(before) && (LETTER.test(behind) || DIGIT_WORDS.has(behind)) ? `L_${word}` : word;
+  });
+}
+
+/** An O-ring is one word: of two, the first would be a letter, and any other letter as good ("L rings"). */
+function joined(words: readonly string[]): string[] {
+  return words.flatMap((word, at) => {
+    if (words[at - 1] === "o" && RING.test(word)) return [];
+    return word === "o" && RING.test(words[at + 1] ?? "") ? `O_${words[at + 1]}` : word;
+  });
 }

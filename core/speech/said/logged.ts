@@ -1074,4 +1074,181 @@ okay what do you have so far
 snap a picture
 that's it for this valve
 note that the operator wants a call before startup
+actuator failed its air test packing failed the test too
+shell test failed
+valve's passing can hear it
+okay i'm on l c v three oh seven
+opened her up seat area's pitted
+body's washed out on the right side nothing i can do about that today
+put in a new seat plug and cage gasket
+bonnet bolts at forty foot pounds
+eighty psi upstream dead tight
+gasket's stuck in the body
+supply port's plugged signal port is good
+replaced eight bolts
+greased the nut
+lima victor four four alpha two inch
+housing's cracked at the center
+order me a housing
+starting on foxtrot charlie victor six one two
+one inch fails closed sandy service
+it's a fail open valve in normal service
+pressure to close on this one sour service
+alright i got papa victor one one zero charlie here
+seat's worn flipped it
+l v one ten
+seat's worn on the bottom
+l v one eleven
+plug's scored
+working l c v twenty one
+top diaphragm's holed
+okay over to l c v twenty two
+diaphragms look good on here
+hotel victor three three strokes full
+next one's hotel victor three four
+she won't open
+l c v five oh one two inch air to open
+seat leak test passed
+now l c v five oh two three inch air to close
+seat leak test failed
+ell vee eight alpha
+replaced the packing
+that's it on this one
+ell vee eight bravo
+packing's weeping tightened it
+seat looks good to me
+uh upper diaphragm's torn
+ah scratch that
+replaced the cage gasket
+put four new bonnet bolts in
+ah strike that
+looks like the plug's pitted
+nah never mind that
+got thirty foot pounds on the bonnet bolts
+nope forget that last one
+thirty six foot pounds on the bonnet bolts
+stem's bent for sure
+seat's scored and so is the plug
+hang on strike that
+order me a gauge
+and order two diaphragms
+forget that last one
+cage is cracked
+scratch that one too
+cage is pitted scratch that cage is fine
+stem's bent
+scratch that stem's scored
+strike that
+plug's pitted no wait it's scored
+bonnet bolts to thirty make that thirty five foot pounds
+i replaced the seat gasket sorry cage gasket
+p v nine oh one correction p v nine one oh
+nick on the inlet side of the plug i mean outlet side
+order three make that four body bolts
+cleaned the strainer i mean replaced it
+stem's slightly bent no wait badly bent
+seat's worn on one side correction both sides
+body bolts at forty foot pounds
+make that forty two
+correction bonnet
+swapped out four of the body bolts
+make that six
+travel's half an inch
+correction five eighths
+getting five bubbles a minute at a hundred psi
+make that three bubbles a minute
+correction seat's eroded
+bring two cage o rings
+make that three
+plug no the seat's eroded
+the plug uh the cage is cracked
+seat's gonna need replaced
+l c v four eleven
+correction four twelve
+i mean the lower
+two inch normal service
+correction severe service
+bring me two seat gaskets next trip
+gotta order a lower diaphragm
+put a backup ring on the parts list
+and order up eight cap screws for the bonnet
+order one stem
+pick up two fittings
+and get me a float
+stem's bent and scored order me a stem
+whoa i smell gas
+careful spring's still loaded
+my h two s monitor's going off
+i mashed my thumb getting out of there
+hold up there's still pressure in this thing
+upstream block valve's leaking by on me
+i can't get this thing isolated
+nobody put a lock on it either
+cut my hand
+just spilled condensate all over the pad
+there's a fire over by the treater
+bled her off and there's still pressure on it
+we've got an oil spill here
+something's on fire
+cage is fine
+snap a pic of it
+what am i missing
+grab a photo of that
+quit listening for a minute
+okay start listening again
+okay what's still left on this one
+say that again
+seat's worn both sides
+take a picture
+quit listening
+start listening again
+close her out
+note the ladder on this separator is loose
+for the record operator was told about the vent line
+remark next time bring the long socket
+cage is clean
+note that this well makes a lot of sand
+upper diagram torn
+replaced the bottom die a fram
+bonnet casket is leaking
+cage oh ring has a nick in it
+back up ring is flat put a new won in
+strain her is clogged
+act you ate her spring is week
+lock knot is loose
+seat leak test past
+el sea vee two oh nine
+there's a whole in the diaphragm
+got it apart seat's worn one side flipped it plug's fine cage had scale on it cleaned that up new seat gasket new cage gasket
+two inch l c v one oh two fail closed seat's washed out on the inlet side put a new one in
+top diaphragm's ripped bottom one's good spring's a little rusty diaphragm plate's fine
+stem's scored packing's leaking need to replace the packing
+bonnet bolts at thirty five foot pounds hundred psi upstream bubble tight strokes full that's it
+guide's galled o ring's cut backup ring's brittle swapped the o ring new backup ring too
+cage is eroded bad plug's okay seat gasket was stuck in the groove threw it away
+okay so uh pulled the positioner it was full of crud cleaned it out and ran it again
+you hear who they hired over at the plant
+hang on phone's ringing
+yeah babe i'll be home by six
+my pickup's got a blown head gasket
+man it's cold enough to hang meat out here
+hand me that nine sixteenths wrench would you
+you want a coffee
+two sugars for me
+truck's stuck in the mud again gonna need a tow
+my knees are about wore out kneeling on this gravel
+gonna be a hundred and five degrees by noon they say
+did you catch the ball game
+they blew it in the ninth
+my boy benched a hundred and fifty pounds last night
+turn that radio down i can't hear myself think
+supervisor says he'll swing by after dinner
+have a seat over there i'll be with you in ten minutes
+sorry that was the wife on the phone
+kid's got a dentist appointment at four thirty
+good morning fellas who made the coffee
+old man used to say measure twice cut once
+that dog's loose again over by the tank battery
+okay so uh
+hmm let me think here a second
 `;

@@ -41,7 +41,9 @@ describe("the language model", () => {
 describe("words as they are said", () => {
   test.each([
     ["FV one oh one", "L_f L_v one oh one"],
-    ["put a new o-ring in", "put a new L_o ring in"],
+    ["put a new o-ring in", "put a new O_ring in"],
+    ["all four O rings", "all four O_rings"],
+    ["the o o ring's flat", "the L_o O_ring's flat"],
     ["I had a look at L V two", "i had a look at L_l L_v two"],
     ["forty cc a minute", "forty L_c L_c a minute"],
     ["it's the seat's edge, isn't it", "it's the seat's edge isn't it"],
