@@ -62,6 +62,8 @@ export const CORPORA = [
   "transcripts10",
   "twelfth",
   "transcripts11",
+  "thirteenth",
+  "transcripts12",
   "chatter",
   "held",
 ] as const;
@@ -79,6 +81,8 @@ export const FRESH: ReadonlySet<string> = new Set([
   "eleventh",
   "twelfth",
   "transcripts11",
+  "thirteenth",
+  "transcripts12",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
