@@ -101,8 +101,13 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   const hazard = opens & OPENS.hazard ? matchAt(lexicon.hazards, words, at) : undefined;
   if (hazard) {
     const negated = NEGATION.has(words[at - 1] ?? "") && !NEGATION.has(word);
-    if (!negated) return make(words, at, hazard.end, { hazard: hazard.code });
+    // "no lock nut on the stem": the last word begins a part's name
+    const part = lexicon.longest(words, hazard.end - 1);
+    if (!negated && !(part?.senses.part && part.end > hazard.end))
+      return make(words, at, hazard.end, { hazard: hazard.code });
   }
+  const call = opens & OPENS.call ? matchAt(lexicon.calls, words, at) : undefined;
+  if (call) return make(words, at, call.end, { senses: PLAINLY });
   const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
   const known = opens & OPENS.row ? lexicon.longest(words, at) : undefined;
   // "last week" is a time before today's, whatever else is said of it

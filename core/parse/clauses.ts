@@ -2,6 +2,7 @@
 
 import type { Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { readAbsentPart } from "./absent-part.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
 import { tightSaid } from "./conditions-said.ts";
@@ -70,6 +71,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     reset(state);
     if (state.subject) state.subject.open = false;
   }
+  const absent = readAbsentPart(scene, state, at);
+  if (absent) return absent;
   const slipped =
     scene.drafts.length > 0 && /^(?:no|nope)$/.test(chunk.text) ? renamePart(scene, state, at) : undefined;
   if (slipped) return slipped;
@@ -161,8 +164,9 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   }
   // "never saw a stem bent that bad": there it is
   if (/^never/.test(chunk.text) && THAT_BAD.test(textFrom(scene, at + 1))) return at + 1;
-  // "yeah no, the packing is fine": the no is not the packing's
-  if (chunk.text === "no" && /^(?:the|that|this|its|thats)$/.test(scene.chunks[at + 1]?.text ?? "")) return at + 1;
+  // "yeah no, the packing is fine", "no, just a scratch": the no is said of what came before
+  if (chunk.text === "no" && /^(?:the|that|this|its|thats|just|only)$/.test(scene.chunks[at + 1]?.text ?? ""))
+    return at + 1;
   if (has(chunk, ROLE.not) || (has(chunk, ROLE.declined) && !has(chunk, ROLE.owed))) {
     if (saidBefore && state.subject && !state.subject.open) state.found = undefined;
     state.not = at;

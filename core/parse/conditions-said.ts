@@ -1,7 +1,8 @@
 /** Step 5a: conditions said together, each with its degree, extent and place. */
 
-import type { Condition, Extent, Place, Severity } from "../shapes/codes.ts";
+import type { Condition, Extent, Part, Place, Severity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { HOLES } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
@@ -39,7 +40,11 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
   let at = start;
   let end = start;
   // "wouldn't you know it" denies nothing
-  let not = state.not !== undefined && (has(scene.at(state.not), ROLE.not) || has(scene.at(state.not), ROLE.notAfter));
+  let not =
+    state.not !== undefined &&
+    (has(scene.at(state.not), ROLE.not) ||
+      has(scene.at(state.not), ROLE.notAfter) ||
+      /\bno way\b/.test(scene.at(state.not)?.text ?? ""));
   const led = leading(scene, state, start);
   let { severity, extent } = led;
   const { place } = led;
@@ -114,7 +119,11 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
       at,
     });
     if (not && condition.code === "ok")
-      said[said.length - 1] = { ...(said[said.length - 1] as Said), code: notWell(chunk), absent: undefined };
+      said[said.length - 1] = {
+        ...(said[said.length - 1] as Said),
+        code: notWell(chunk, partHere(scene, state)),
+        absent: undefined,
+      };
     severity = undefined;
     extent = undefined;
     at = withWhat(scene, condition.code, tail.end, stuff);
@@ -148,8 +157,15 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
   return said.length > 0 ? { said, end, stuff } : undefined;
 }
 
-/** What is not good is damaged, but what is not moving freely sticks. */
-const notWell = (chunk: Chunk): Condition => (/^(?:mov|slid|turn)/.test(chunk.text) ? "sticking" : "damaged");
+/** What is not good is damaged; what does not move freely sticks, what is not clean is fouled, a hole not clear is blocked. */
+function notWell({ text }: Chunk, part: Part | undefined): Condition {
+  if (/^(?:mov|slid|turn)/.test(text)) return "sticking";
+  if (text === "clear" && part && HOLES.has(part)) return "plugged";
+  return /^(?:clean|clear|spotless)$/.test(text) ? "fouled" : "damaged";
+}
+
+const partHere = (scene: Scene, state: ClauseState): Part | undefined =>
+  (state.subject?.nouns[0] ?? scene.named[0])?.part;
 
 /** "plugged with mud", "full of sand": what it is blocked with is no second finding. */
 function withWhat(scene: Scene, code: Condition, from: number, stuff: Chunk[]): number {

@@ -1,10 +1,10 @@
 /** Steps 3 to 5: one run of words, free of turns, to drafts of entries. */
 
 import type { Entry } from "../shapes/entry.ts";
-import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { STROKING } from "../vocabulary/tests.ts";
+import { answered, settleAsked } from "./asked.ts";
 import { chunk, has, range } from "./chunks.ts";
 import { readClauses } from "./clauses.ts";
 import { isRate, type Measure } from "./measure.ts";
@@ -70,7 +70,7 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
       if (one.quantity === "pressure" && one.word === undefined) one.quantity = "upstream_pressure";
   readValve(scene, measures.sizes);
   readClauses(scene);
-  answerOneself(scene);
+  settleAsked(scene);
   for (const [at, one] of scene.chunks.entries()) {
     if (one.hazard)
       scene.drafts.push({ entry: { type: "hazard", hazard: one.hazard }, chunks: [at], rule: "hazard", named: true });
@@ -85,18 +85,24 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   }
   for (const { noun } of measures.readings) if (noun) scene.use(...range(noun.from, noun.to));
   const told = toldBySomebody(scene);
-  const readings = measures.readings.map((measure) => readingDraft(measure)).filter((draft) => !told(draft));
+  const readings = answered(
+    scene,
+    measures.readings.map((measure) => readingDraft(measure)).filter((draft) => !told(draft)),
+  );
   for (const draft of readings) scene.use(...draft.chunks);
-  const tested = settled
-    .map(
-      (test): Draft => ({
-        entry: { type: "test", test: test.test, result: test.result },
-        chunks: test.chunks.length > 0 ? test.chunks : [test.at],
-        rule: "test",
-        named: true,
-      }),
-    )
-    .filter((draft) => !told(draft));
+  const tested = answered(
+    scene,
+    settled
+      .map(
+        (test): Draft => ({
+          entry: { type: "test", test: test.test, result: test.result },
+          chunks: test.chunks.length > 0 ? test.chunks : [test.at],
+          rule: "test",
+          named: true,
+        }),
+      )
+      .filter((draft) => !told(draft)),
+  );
   return {
     scene,
     drafts: keptToValve(scene, order(scene, oneEach(scene.drafts), readings, tested)),
@@ -114,53 +120,6 @@ function toldBySomebody(scene: Scene): (draft: Draft) => boolean {
       for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return told;
   };
-}
-
-/** "is the yoke cracked? nope": a question to oneself is what its answer makes of it; unanswered it says nothing. */
-function answerOneself(scene: Scene): void {
-  const first =
-    scene.skipPlain(0) > 0 && !/^(?:is|are|was|were|does|did|do)$/.test(scene.at(0)?.text ?? "")
-      ? scene.skipPlain(0)
-      : 0;
-  if (
-    !/^(?:is|are|was|were|does)$/.test(scene.at(first)?.text ?? "") ||
-    !(has(scene.at(first + 1), ROLE.it) || scene.noun(first + 1))
-  )
-    return;
-  const answer = scene.chunks.findIndex(
-    (one, at) => at > first + 1 && /^(?:no|nope|nope not|nah|not|no sir|yes|yeah|yep|yup|it is)$/.test(one.text),
-  );
-  const yes = answer > 0 && /^y/.test(scene.at(answer)?.text ?? "");
-  // "is that threads galled? yeah, outlet threads are galled": the answer says it better
-  if (yes) dropAsked(scene, answer);
-  const no = answer > 0 && /^n/.test(scene.at(answer)?.text ?? "");
-  for (const draft of [...scene.drafts]) {
-    if (draft.entry.type !== "finding" || (answer > 0 && Math.min(...draft.chunks.filter((at) => at > first)) > answer))
-      continue;
-    if (no) draft.entry = { ...draft.entry, absent: true };
-    else if (answer < 0) {
-      scene.drafts.splice(scene.drafts.indexOf(draft), 1);
-      for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
-    }
-  }
-}
-
-function dropAsked(scene: Scene, answer: number): void {
-  for (const asked of [...scene.drafts]) {
-    if (asked.entry.type !== "finding" || Math.max(...asked.chunks) > answer) continue;
-    const { condition, part } = asked.entry;
-    const again = scene.drafts.find(
-      ({ entry, chunks }) =>
-        Math.min(...chunks) > answer &&
-        entry.type === "finding" &&
-        entry.condition === condition &&
-        (entry.part === part || (entry.part && KIND_OF[entry.part] === part)),
-    );
-    if (!again) continue;
-    // the words asked are kept in what answers them
-    again.also = [...(again.also ?? []), ...asked.chunks];
-    scene.drafts.splice(scene.drafts.indexOf(asked), 1);
-  }
 }
 
 /** "no leak at sixty", "leaking at fifty pounds": a leak and a pressure are a seat test even before it is settled. */

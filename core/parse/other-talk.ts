@@ -1,6 +1,7 @@
 /** Step 5f: what was made of words that speak of something else is let go. */
 
 import { ROLE } from "../vocabulary/grammar.ts";
+import { questionsIn } from "./asked.ts";
 import { has, isTrade } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
@@ -9,14 +10,18 @@ import type { Draft, Scene } from "./scene.ts";
  * better to stop once for nothing.
  */
 export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
-  const talk = scene.chunks.flatMap((one, at) => (one.talk ? [at] : []));
+  // what is asked in passing ("what's this one called, cage gasket") leads to nothing that is said after it
+  const asked = questionsIn(scene);
+  const talk = scene.chunks.flatMap((one, at) =>
+    one.talk && !asked.some(({ from, to }) => at >= from && at < to) ? [at] : [],
+  );
   if (talk.length === 0) return [...drafts];
   const said = new Map<number, Draft[]>();
   for (const draft of drafts) for (const at of draft.chunks) said.set(at, [...(said.get(at) ?? []), draft]);
   const trade = scene.chunks.filter((one) => one.used && isTrade(one)).length;
   return drafts.filter((draft) => {
     if (draft.entry.type === "hazard") return true;
-    const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, said);
+    const kept = !(talk.length >= 2 && talk.length >= trade) && !ledByTalk(scene, draft, said, talk);
     if (!kept)
       for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
     return kept;
@@ -27,7 +32,12 @@ export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
 const NEAR = 4;
 
 /** `said`: the drafts of each chunk. */
-function ledByTalk(scene: Scene, draft: Draft, said: ReadonlyMap<number, readonly Draft[]>): boolean {
+function ledByTalk(
+  scene: Scene,
+  draft: Draft,
+  said: ReadonlyMap<number, readonly Draft[]>,
+  talk: readonly number[],
+): boolean {
   const start = Math.min(...draft.chunks);
   for (let at = start - 1; at >= 0; at -= 1) {
     const chunk = scene.at(at);
@@ -35,7 +45,7 @@ function ledByTalk(scene: Scene, draft: Draft, said: ReadonlyMap<number, readonl
     // "did you get the donuts … okay, the spring is broke": back to work
     if (draft.named && chunk && /^(?:ok|okay|alright|alrighty|anyway|anyhow|anyways)$/.test(chunk.text)) return false;
     if (!chunk || has(chunk, ROLE.but) || (has(chunk, ROLE.and) && draft.named)) return false;
-    if (!chunk.talk) continue;
+    if (!talk.includes(at)) continue;
     // a part that is itself what is spoken of ("truck's stuck, seat's worn") stands on its own feet
     const opens = scene.at(start);
     const subject =

@@ -9,6 +9,7 @@ import { copyOnto } from "./copying.ts";
 import { talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
 import { placed } from "./places.ts";
+import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 
 /** "seat's worn, no, the plug": what was just said is said of another part. */
@@ -159,16 +160,37 @@ function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number):
   )
     return undefined;
   // "oil's low in the controller, topped it off"
+  // "crack in the yoke by the bonnet", "leak at the fitting on the positioner": of the yoke, of the fitting
+  const rule = scene.drafts.at(-1)?.rule;
   const behind =
-    scene.drafts.at(-1)?.rule === "finding_is" &&
-    state.since === noun.from - 1 &&
-    /^(?:in|in the|at|under|behind|by|near|around|inside)$/.test(before?.text ?? "");
+    state.since < noun.from &&
+    range(state.since, noun.from - 1).every((one) => scene.isPlain(one) || has(scene.at(one), ROLE.prep)) &&
+    (rule === "finding_is"
+      ? /^(?:in|in the|at|under|behind|by|near|around|inside)$/.test(before?.text ?? "")
+      : rule === "finding_has" || rule === "finding_does");
   if (!subject.open && !behind) return undefined;
   if (subject.open && (subject.nouns.at(-1)?.to !== noun.from - 1 || !scene.predicateFollows(end))) return undefined;
   // "cracked at the vent hole, needs replacing": what is owed is owed to what was cracked
   const owed = /^at/.test(before?.text ?? "") && has(scene.at(end), ROLE.owed);
-  if (!subject.open && scene.predicateFollows(end) && !owed) return undefined;
-  return end;
+  // "pitting by the seat area, not too bad"
+  const howBad = behind && scene.at(end)?.senses.severity !== undefined;
+  if (!subject.open && scene.predicateFollows(end) && !owed && !howBad) return undefined;
+  return behind ? tellWhere(scene, noun.from - 1, end) : end;
+}
+
+/** Where a thing was found is kept with it, and what is said behind that: "pitting by the seat area, not too bad". */
+function tellWhere(scene: Scene, from: number, end: number): number {
+  const last = scene.drafts.at(-1);
+  if (last?.entry.type !== "finding") return end;
+  const { severity, extent, end: to } = trail(scene, end);
+  last.entry = {
+    ...last.entry,
+    ...(severity && !last.entry.severity ? { severity } : {}),
+    ...(extent && !last.entry.extent ? { extent } : {}),
+  };
+  last.also = [...(last.also ?? []), ...range(from, to)];
+  scene.use(...range(from, to));
+  return to;
 }
 
 /** "a new one was fitted", "new packing has been put in": the fitting is the replacing. */

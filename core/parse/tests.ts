@@ -47,6 +47,8 @@ export function findTests(scene: Scene): TestSaid[] {
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
     // "regulator won't hold pressure": no leak through the seat
     if (senses.outcome?.test === "seat_leak" && OTHER.test(chunks[at - 1]?.senses.part ?? "")) continue;
+    // "he can't hold a wrench": what is held is a thing, and no pressure
+    if (senses.outcome && /hold$/.test(chunk.text) && holdsThing(chunks, at + 1)) continue;
     // "soaped the housing, no bubbles": of the test named before, and not the seat's
     const soaped = tests.at(-1);
     if (
@@ -83,6 +85,19 @@ export function findTests(scene: Scene): TestSaid[] {
     }
   }
   return tests;
+}
+
+/** An article behind "can't hold", and no test, pressure or bubble behind that. */
+function holdsThing(chunks: readonly Chunk[], at: number): boolean {
+  const what = chunks[at + 1];
+  if (!/^(?:a|an|the|his|her|my|your|their|still|onto)$/.test(chunks[at]?.text ?? "") || !what) return false;
+  return !(
+    what.senses.testing ||
+    what.senses.quantity ||
+    what.senses.test ||
+    what.number ||
+    /^(?:bubble|seal)/.test(what.text)
+  );
 }
 
 /** "packing failed the test too", "actuator failed its air test". */

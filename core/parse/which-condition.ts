@@ -60,6 +60,8 @@ export function choose(
   // "shot, that actuator spring": the verdict first, then its part
   const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
   if (everyday && !joined && !turned && !foundOn && (!said || subject === undefined)) return undefined;
+  // "the bonnet she wore to easter": worn by somebody; a valve "wore out"
+  if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "just flat gone"
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition) return undefined;
   // "gone weak": the verb of becoming, not the loss

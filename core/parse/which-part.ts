@@ -56,7 +56,7 @@ export function partOf(
     scene.at(end)?.senses.place || (/(?:out|out of|from)$/.test(scene.at(last.at)?.text ?? "") && last.form === "has")
       ? scene.nouns(end, "object")
       : undefined;
-  const objects = prepAt >= 0 ? scene.nouns(prepAt + 1, "object") : direct;
+  const objects = prepAt >= 0 ? andOn(scene, scene.nouns(prepAt + 1, "object")) : direct;
   const open = subject?.open === true && subject.nouns.every((noun) => noun.part) && state.found === undefined;
   // "signal line had a leak at the fitting": a leak is where it comes out
   // ("packing's leaking at the stem" is the packing's)
@@ -125,6 +125,15 @@ export function partOf(
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+/** "scale on the plug and on the seat". */
+function andOn(scene: Scene, list: { nouns: Noun[]; end: number } | undefined): typeof list {
+  if (!list || !has(scene.at(list.end), ROLE.and) || !has(scene.at(list.end + 1), ROLE.prep)) return list;
+  if (!/^(?:in|on|around|inside)\b/.test(scene.at(list.end + 1)?.text ?? "")) return list;
+  const more = scene.nouns(list.end + 2, "object");
+  if (!more?.nouns.every((one) => one.part) || scene.predicateFollows(more.end)) return list;
+  return { nouns: [...list.nouns, ...more.nouns], end: more.end };
 }
 
 /** "two badly rusted bolts": the number stands before what was found. */

@@ -67,7 +67,7 @@ export function splitWords(text: string): Word[] {
       continue;
     }
     const before = words[words.length - 1];
-    if (before && endsNumber(before.text, raw) && text.slice(before.to, from).trim() === ",")
+    if (before && endsNumber(before.text, raw) && /^\s*,/.test(text.slice(before.to, from)))
       words.push({ text: "then", from: before.to, to: before.to + 1 });
     const sign = LETTERS.test(raw) ? undefined : SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {

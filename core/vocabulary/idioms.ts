@@ -373,4 +373,8 @@ export const IDIOMS = [
   "ball joint[s]",
   "elbow grease",
   "ice fishing",
+  // radio procedure: said to the radio, and not to the log
+  "(say again|repeat) (your|all) [(last|after|before)] [(traffic|transmission|message|call)]",
+  "say again (over|base|dispatch|control)",
+  "(how do you|do you) (read|copy) [me]",
 ];

@@ -122,10 +122,17 @@ function layPart(tree: WordTree, line: string, code: Part): void {
   }
 }
 
+/** "not tight" is also said "isn't tight", "wasn't tight", "aren't tight". */
+function denied(lines: readonly string[]): string[] {
+  return lines.flatMap((line) =>
+    /^not /.test(line) ? [line, `(isnt|wasnt|arent|werent|aint) ${line.slice(4)}`] : [line],
+  );
+}
+
 function layConditions(tree: WordTree): void {
   for (const row of CONDITION_ROWS)
     for (const form of ["is", "has", "does"] as const)
-      layLines(tree, row[form] ?? [], (senses) => {
+      layLines(tree, denied(row[form] ?? []), (senses) => {
         senses.condition ??= [];
         if (!senses.condition.some((one) => one.code === row.code && one.form === form))
           senses.condition.push({ code: row.code, form });
@@ -186,11 +193,11 @@ function layPlacing(tree: WordTree): void {
 function layOutcomes(tree: WordTree): void {
   for (const row of TEST_ROWS)
     for (const result of ["pass", "fail"] as const)
-      layLines(tree, row[result], (senses) => {
+      layLines(tree, denied(row[result]), (senses) => {
         senses.outcome ??= { test: row.code, result };
       });
   for (const result of ["pass", "fail"] as const)
-    layLines(tree, VERDICTS[result], (senses) => {
+    layLines(tree, denied(VERDICTS[result]), (senses) => {
       senses.verdict ??= result;
     });
   for (const text of ["test", "tests"])

@@ -24,6 +24,8 @@ export const OPENS = {
   talk: 512,
   /** a word without a meaning of its own */
   plain: 1024,
+  /** a call on the radio */
+  call: 2048,
 } as const;
 
 /** For each word what it may open, as OPENS bits: one look-up in place of a dozen that mostly find nothing. */
@@ -39,6 +41,7 @@ export function openings(
   add(patterns.noHazard.byFirst.keys(), OPENS.noHazard);
   add(patterns.hazards.byFirst.keys(), OPENS.hazard);
   add(patterns.idioms.byFirst.keys(), OPENS.idiom);
+  add(patterns.calls.byFirst.keys(), OPENS.call);
   add(patterns.commands.byFirst.keys(), OPENS.command);
   for (const turns of [patterns.undo, patterns.amend, patterns.note]) add(turns.byFirst.keys(), OPENS.turn);
   add(["note"], OPENS.turn);

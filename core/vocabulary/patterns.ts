@@ -4,6 +4,7 @@ import { byFirstWord, type Opened } from "./first-words.ts";
 import { TURNS } from "./grammar.ts";
 import { IDIOMS } from "./idioms.ts";
 import { Pattern } from "./notation.ts";
+import { CALLS } from "./talk.ts";
 
 /** Patterns found by their first word. */
 export interface PatternIndex<Code> {
@@ -38,6 +39,7 @@ export interface PhrasePatterns {
   noHazard: PatternIndex<true>;
   commands: PatternIndex<string>;
   idioms: PatternIndex<true>;
+  calls: PatternIndex<true>;
   undo: PatternIndex<true>;
   amend: PatternIndex<true>;
   note: PatternIndex<true>;
@@ -50,6 +52,7 @@ export function phrasePatterns(): PhrasePatterns {
     noHazard: plainIndex(NO_HAZARD),
     commands: index(COMMAND_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code as string })))),
     idioms: plainIndex(IDIOMS),
+    calls: plainIndex(CALLS),
     undo: plainIndex(TURNS.undo),
     amend: plainIndex(TURNS.amend),
     note: plainIndex(TURNS.note),

@@ -40,3 +40,12 @@ export const OF_THE_JOB =
 
 /** Tools and what stands about: named in passing, they neither help nor hinder. */
 export const TOOLS = new Set("lathe wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));
+
+const CALLED = "(base|dispatch|control|shop|office|(truck|unit|rig|crew|pad|car) [(one|two|three|four|five|six|seven|eight|nine|ten|1|2|3|4|5|6|7|8|9|10)])";
+
+/** Who calls and is called on the radio: what stands beside it is said to the log all the same. */
+export const CALLS = [
+  `(copy|copy that|roger|roger that|ten four|10 4|10-4|go ahead|come in|stand by|standby|affirmative|come back) ${CALLED}`,
+  `${CALLED} (to|this is|calling|from|go ahead|come in|copy|copies) ${CALLED}`,
+  `${CALLED} (go ahead|come in|copy|copies|over|stand by|standby)`,
+];

@@ -33,8 +33,10 @@ export interface Case {
  * | transcripts10 | the same, as a recogniser may put them | 7 of 7, F1 1.00 | 0 of 1 |
  * | twelfth | the same, ten more speakers: logs, dictation, rambling, English as a second language | 50 of 77 (64.9 %), F1 0.78; 52 by answers put right | 1 of 12 |
  * | transcripts11 | the same, as a recogniser may put them, with radio talk between | 43 of 49 (87.8 %), F1 0.93 | 0 of 8 |
+ * | thirteenth | the same, six more: terse, careful, English as a second language, rambling, asking oneself, instruments | 79 of 110 (52 of 80 but for chatter), F1 0.83; 80 by answers put right | 3 of 30 |
+ * | transcripts12 | the same, as a recogniser may put them | 25 of 39 (64.1 %), F1 0.80; 27 by answers put right | 0 of 0 |
  *
- * The sixth is learnt from in part; three of its answers were put right likewise. Of the tenth and the last transcripts, twelve and two answers were put right after that reading, and the figure is of the right ones; so of three of the eleventh. Of the twelfth four were put right: what is said of the gland is said of its nut, a bare 'repl' is an order, bleeding is work, and oil all over the pad is a spill, whoever's. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract.
+ * The sixth is learnt from in part; three of its answers were put right likewise. Of the tenth and the last transcripts, twelve and two answers were put right after that reading, and the figure is of the right ones; so of three of the eleventh. Of the twelfth four were put right: what is said of the gland is said of its nut, a bare 'repl' is an order, bleeding is work, and oil all over the pad is a spill, whoever's. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract. Of the thirteenth three were put right: a seal blown out is torn as well, what the manual says is owed, 'nope, it's straight' is a verdict too; of transcripts12 three: a bare order stays one, each hedge marks its own entry, and one case that said nothing was dropped.
  */
 export const CORPORA = [
   "working",

@@ -9,6 +9,7 @@ export type RuleName =
   | "finding_inside"
   | "finding_denied"
   | "finding_immovable"
+  | "part_missing"
   | "work_done"
   | "work_needed"
   | "work_declined"

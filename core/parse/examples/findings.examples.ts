@@ -192,4 +192,80 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     why: "what would have been done was not",
   },
   { not: "left_old_in", say: "we'd have run that gasket again but I replaced it" },
+
+  {
+    rule: "part_missing",
+    say: "there's no lock nut on the stem",
+    gives: [{ type: "finding", condition: "missing", part: "lock_nut" }],
+    why: "and no lock on a block valve either",
+  },
+  {
+    rule: "part_missing",
+    say: "cage didn't have an O-ring",
+    gives: [{ type: "finding", condition: "missing", part: "cage_o_ring" }],
+  },
+  {
+    rule: "part_missing",
+    say: "wasn't a gasket under the bonnet",
+    gives: [{ type: "finding", condition: "missing", part: "bonnet_gasket" }],
+  },
+  {
+    rule: "part_missing",
+    say: "no breather on it, put one in",
+    gives: [{ type: "finding", condition: "missing", part: "breather" }],
+  },
+  { not: "part_missing", say: "no leak at the gasket" },
+  { not: "part_missing", say: "seat's worn, no, the plug", why: "the slip of a tongue" },
+  { not: "part_missing", say: "didn't have a seat on the truck", why: "where it was wanted from" },
+
+  {
+    rule: "finding_does",
+    say: "leak at the fitting on the positioner, remade it",
+    gives: [{ type: "finding", condition: "leaking", part: "fitting" }],
+    why: "the second part tells where the first is",
+  },
+  {
+    rule: "finding_has",
+    say: "crack in the yoke by the bonnet, not too bad",
+    gives: [{ type: "finding", condition: "cracked", part: "yoke", severity: "slight" }],
+  },
+  {
+    rule: "finding_has",
+    say: "rust on the bolts and in the housing",
+    gives: [
+      { type: "finding", condition: "corroded", part: "bolting" },
+      { type: "finding", condition: "corroded", part: "housing" },
+    ],
+  },
+  {
+    rule: "finding_is",
+    say: "bonnet bolts aren't tight",
+    gives: [{ type: "finding", condition: "loose", part: "bonnet_bolting" }],
+    why: "what is said with 'not' is said with any denial",
+  },
+  { rule: "finding_is", say: "stem isn't straight", gives: [{ type: "finding", condition: "bent", part: "stem" }] },
+  {
+    rule: "finding_is",
+    say: "vent's not clear",
+    gives: [{ type: "finding", condition: "plugged", part: "vent_hole" }],
+  },
+  { rule: "finding_is", say: "cage wasn't clean", gives: [{ type: "finding", condition: "fouled", part: "cage" }] },
+  {
+    rule: "finding_is",
+    say: "why is the packing loose",
+    gives: [{ type: "finding", condition: "loose", part: "packing" }],
+    why: "it is, whatever the reason",
+  },
+  { not: "finding_is", say: "which side is worn, inlet?", why: "asked, and not yet seen" },
+  { not: "finding_is", say: "how do I know if the seat is worn" },
+  { not: "finding_is", say: "is the seat worn or not" },
+  {
+    rule: "finding_is",
+    say: "is the stem bent? let me roll it, nope, it's straight",
+    gives: [
+      { type: "finding", condition: "bent", part: "stem", absent: true },
+      { type: "finding", condition: "ok", part: "stem" },
+    ],
+    why: "the answer is the question's, and what follows it is not denied",
+  },
 ];

@@ -123,4 +123,9 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
     say: "tested it at 60, passed",
     gives: [{ type: "reading", quantity: "upstream_pressure", value: 60, unit: "psi" }],
   },
+
+  { not: "test", say: "did it pass" },
+  { rule: "test", say: "is it leaking by? no", gives: [{ type: "test", test: "seat_leak", result: "pass" }] },
+  { not: "test", say: "that new fella can't hold a wrench" },
+  { not: "reading", say: "is it at sixty psi" },
 ];

@@ -274,4 +274,20 @@ export const WORK_EXAMPLES: readonly Example[] = [
   { rule: "need", say: "put a diaphragm on the list", gives: [{ type: "need", part: "diaphragm" }] },
   { not: "need", say: "needs a new seat", why: "work owed, not a part to bring" },
   { not: "need", say: "bring me a coffee" },
+
+  { not: "work_done", say: "did I grease the stem", why: "asked, and not told" },
+  { not: "work_done", say: "do I replace this gasket? I guess I do" },
+  { not: "work_needed", say: "seat's worn, should I flip it or replace it" },
+  { not: "reused", say: "can I reuse this diaphragm" },
+  {
+    rule: "work_done",
+    say: "did I grease the stem? yes",
+    gives: [{ type: "work", work: "greased", status: "done", part: "stem" }],
+  },
+  {
+    rule: "work_done",
+    say: "not only did I lap the seat",
+    gives: [{ type: "work", work: "lapped", status: "done", part: "seat" }],
+    why: "turned round, and not asked",
+  },
 ];
