@@ -20,6 +20,7 @@ export function amend(before: readonly Entry[], words: readonly string[], whole:
   if (before.length === 0 || whole.scene.chunks.some((one) => one.talk)) return undefined;
   // what is said first amends; what follows it in the same breath is new
   const byPlace = [...whole.drafts].sort((a, b) => Math.min(...a.chunks) - Math.min(...b.chunks));
+  if (takesBack(before, byPlace)) byPlace.shift();
   const first = byPlace[0];
   const same = (draft: Draft) =>
     draft === first ||
@@ -29,9 +30,22 @@ export function amend(before: readonly Entry[], words: readonly string[], whole:
   if (renamed) return renamed;
   const leads = bareNumberLeads(whole.scene);
   const fragment: Fragment = { ...whole, drafts: leads ? [] : whole.drafts.filter(same) };
-  const rest = (leads ? whole.drafts : whole.drafts.filter((draft) => !same(draft))).map((draft) => draft.entry);
+  const rest = whole.drafts
+    .filter((draft) => byPlace.includes(draft) && (leads || !same(draft)))
+    .map((draft) => draft.entry);
   const amended = amendBy(before, words, fragment);
   return amended && [...amended, ...rest];
+}
+
+/** "cracked, no wait, not cracked, scratched": what is denied makes room for what it was. */
+function takesBack(before: readonly Entry[], [denied, instead]: readonly Draft[]): boolean {
+  const old = before[lastIndex(before, "finding")] as Finding | undefined;
+  return (
+    denied?.entry.type === "finding" &&
+    denied.entry.absent === true &&
+    denied.entry.condition === old?.condition &&
+    instead?.entry.type === "finding"
+  );
 }
 
 /** "I mean the actuator spring, gonna have to change it": the part is put right, the work is new. */

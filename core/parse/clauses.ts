@@ -198,6 +198,10 @@ function setPast(scene: Scene, state: ClauseState, at: number): number {
 
 /** A hedge at the end of what is said belongs to it: "cage is cracked I think". */
 function hedgeLeads(scene: Scene, at: number): boolean {
+  // "spring is weak I think, maybe replace it": each has its own
+  const last = scene.drafts.at(-1);
+  if (has(scene.chunks[at + 1], ROLE.hedge) && last?.entry.type === "finding" && Math.max(...last.chunks) === at - 1)
+    return false;
   // "plug's okay I think, but the seat's shot"
   if (has(scene.chunks[at + 1], ROLE.but) && scene.drafts.length > 0) return false;
   for (let next = at + 1; next < scene.chunks.length; next += 1) {

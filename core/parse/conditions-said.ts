@@ -107,6 +107,9 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
       const prep = scene.at(trail(scene, at + 1).end);
       if (has(prep, ROLE.prep)) break;
     }
+    // "not cracked, scratched": one is denied for the other, unless a list goes on with "or"
+    if (not && said.length > 0 && condition.form === "is" && said.at(-1)?.at === at - 1 && !orAhead(scene, at + 1))
+      not = false;
     const tail = trail(scene, at + 1);
     if (/^(?:pretty|real|really|so) bad$/.test(chunk.text)) severity = "severe";
     said.push({
@@ -204,6 +207,10 @@ const isGrease = (chunk: Chunk): boolean =>
 const DIRT: ReadonlySet<Condition> = new Set<Condition>(["fouled", "frozen", "plugged", "corroded"]);
 const isDirt = (chunk: Chunk | undefined): boolean =>
   chunk?.senses.condition?.some((one) => one.form === "has" && one.code === "fouled") ?? false;
+
+/** "not bent, scored or pitted". */
+const orAhead = (scene: Scene, from: number): boolean =>
+  scene.chunks.slice(from, from + 4).some((one) => has(one, ROLE.or) || has(one, ROLE.and));
 
 /** Whether another condition of the same group follows: "worn and badly scored". */
 function joinsCondition(scene: Scene, at: number): boolean {

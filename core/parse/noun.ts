@@ -38,7 +38,9 @@ export interface Noun extends Named {
 const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
 /** What goods are measured by where they are not counted. */
 const MEASURED_BY =
-  /^(?:foot|feet|ft|inch|inches|yards?|meters?|metres?|lengths?|pieces?|sticks?|rolls?|cans?|tubes?)$/;
+  /^(?:foot|feet|ft|inch|inches|yards?|meters?|metres?|lengths?|pieces?|sections?|sticks?|rolls?|cans?|tubes?)$/;
+/** What comes by the piece. */
+const RUNS = /^(?:tubing|packing|gasket|bolting|linkage|diaphragm|spring)$/;
 /** No name is longer than this. */
 const MOST_CHUNKS = 9;
 /** "all the bolts", "that gasket": words for "it" that may also stand before a part. */
@@ -159,6 +161,17 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
         at += 1;
       }
       continue;
+    }
+    // "ran a new piece of tubing", "made up a new piece"
+    if (noun.fresh && MEASURED_BY.test(chunk.text) && !senses.part) {
+      if (/^of/.test(chunks[at + 1]?.text ?? "")) {
+        at += 1;
+        continue;
+      }
+      if (!/^(?:piece|section|length|stick)s?$/.test(chunk.text) || !RUNS.test(named.at(-1)?.part ?? ""))
+        return undefined;
+      noun.one = true;
+      return endAt(at);
     }
     if (has(chunk, ROLE.fresh)) noun.fresh = true;
     else if (has(chunk, ROLE.old) && chunk.text !== "same") noun.old = true;

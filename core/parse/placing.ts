@@ -120,6 +120,12 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   }
   if (isGet && !(noun?.nouns.some((one) => one.fresh) && (inOn || done === "needed"))) return undefined;
   if (onList(scene, end)) return undefined;
+  // "spring's weak, ought to put another one in": a new one, and no counterpart
+  if (noun?.nouns.every((one) => one.other && /^another\b/.test(scene.at(one.core)?.text ?? "")) && (inOn || back)) {
+    const target = (state.subject?.nouns ?? carried(scene, state)).map(uncounted);
+    if (!clauseIsOurs(scene, state.since, end) || target.some((one) => !one.part)) return undefined;
+    return logPlacing(scene, state, target, false, "replaced", done, [at, end]);
+  }
   if (noun) {
     const fresh = noun.nouns.some((one) => one.fresh);
     if (fresh) return logPlacing(scene, state, noun.nouns, true, "replaced", done, [at, end]);
@@ -142,10 +148,11 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     return undefined;
   }
   // "one's missing, I put new"
-  if (it === undefined && !back && newAlone(scene, at) && clauseIsOurs(scene, state.since, at)) {
+  const alone = it === undefined && !noun ? newAlone(scene, at) : undefined;
+  if (alone !== undefined && clauseIsOurs(scene, state.since, at)) {
     const target = state.subject?.nouns ?? carried(scene, state);
     if (target.every((one) => one.part))
-      return logPlacing(scene, state, target.map(uncounted), false, "replaced", done, [at, at + 2]);
+      return logPlacing(scene, state, target.map(uncounted), false, "replaced", done, [at, alone]);
   }
   if (
     it === undefined &&
@@ -184,12 +191,17 @@ function afterArticle(scene: Scene, at: number): boolean {
   return has(scene.at(back), ROLE.det);
 }
 
-/** "put new", and nothing more. */
-function newAlone(scene: Scene, at: number): boolean {
-  const next = scene.at(at + 2);
-  return (
-    scene.at(at + 1)?.text === "new" && (!next || has(next, ROLE.and) || has(next, ROLE.but) || has(next, ROLE.it))
-  );
+/** "put new", "put in a spare", "put a new one on": one past what stands for the part itself; nothing where a part is named. */
+function newAlone(scene: Scene, at: number): number | undefined {
+  let next = at + 1;
+  while (/^(?:in|on|a|an|back)$/.test(scene.at(next)?.text ?? "") && !has(scene.at(next), ROLE.fresh)) next += 1;
+  const fresh = scene.at(next);
+  if (!has(fresh, ROLE.fresh) || !/(?:new|spare|replacement|different|another)$/.test(fresh?.text ?? ""))
+    return undefined;
+  let end = next + 1;
+  if (/^(?:in|on|in there|on there)$/.test(scene.at(end)?.text ?? "")) end += 1;
+  const after = scene.at(end);
+  return !after || has(after, ROLE.and) || has(after, ROLE.but) || has(after, ROLE.it) ? end : undefined;
 }
 
 const uncounted = ({ part, place }: Named): Named => ({ part, place });

@@ -268,6 +268,11 @@ function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
   const text = scene.chunks[measure.to - 1]?.text ?? "";
   if (scene.chunks[measure.from]?.text.startsWith("full")) return false;
+  // "bent about a quarter inch", "worn half an inch": how far, and no valve's size
+  let back = measure.from - 1;
+  while (scene.chunks[back]?.senses.bound || /^(?:a|an|by)$/.test(scene.chunks[back]?.text ?? "")) back -= 1;
+  if (scene.chunks[back]?.senses.condition?.some((one) => one.code !== "ok")) return false;
+  if (/^(?:off|moved|dropped|raised|lifted)$/.test(scene.chunks[back]?.text ?? "")) return false;
   if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;

@@ -175,7 +175,9 @@ function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number):
   // "pitting by the seat area, not too bad"
   const howBad = behind && scene.at(end)?.senses.severity !== undefined;
   if (!subject.open && scene.predicateFollows(end) && !owed && !howBad) return undefined;
-  return behind ? tellWhere(scene, noun.from - 1, end) : end;
+  if (behind) return tellWhere(scene, noun.from - 1, end);
+  scene.use(...range(noun.from - 1, end));
+  return end;
 }
 
 /** Where a thing was found is kept with it, and what is said behind that: "pitting by the seat area, not too bad". */

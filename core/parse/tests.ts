@@ -46,7 +46,21 @@ export function findTests(scene: Scene): TestSaid[] {
     // "in three passes"
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
     // "regulator won't hold pressure": no leak through the seat
-    if (senses.outcome?.test === "seat_leak" && OTHER.test(chunks[at - 1]?.senses.part ?? "")) continue;
+    if (senses.outcome?.test === "seat_leak" && OTHER.test(subjectJustBefore(scene, at) ?? "")) {
+      // "pilot is blowing by": what leaks is the pilot
+      if (
+        senses.outcome.result === "fail" &&
+        /(?:ing|s|ed)\b.*|leak/.test(chunk.text) &&
+        !/hold|shut|seal|seat/.test(chunk.text)
+      )
+        chunk.senses = {
+          ...senses,
+          outcome: undefined,
+          verdict: undefined,
+          condition: [{ code: "leaking", form: "does" }],
+        };
+      continue;
+    }
     // "he can't hold a wrench": what is held is a thing, and no pressure
     if (senses.outcome && /hold$/.test(chunk.text) && holdsThing(chunks, at + 1)) continue;
     // "soaped the housing, no bubbles": of the test named before, and not the seat's
@@ -98,6 +112,13 @@ function holdsThing(chunks: readonly Chunk[], at: number): boolean {
     what.number ||
     /^(?:bubble|seal)/.test(what.text)
   );
+}
+
+/** "regulator's", "the pilot is still": the part that the next word is said of. */
+function subjectJustBefore(scene: Scene, at: number): Part | undefined {
+  let back = at - 1;
+  while (has(scene.chunks[back], ROLE.is) && !has(scene.chunks[back], ROLE.it)) back -= 1;
+  return scene.chunks[back]?.senses.part;
 }
 
 /** "packing failed the test too", "actuator failed its air test". */

@@ -63,7 +63,8 @@ export function choose(
   // "the bonnet she wore to easter": worn by somebody; a valve "wore out"
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "just flat gone"
-  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition) return undefined;
+  const placed = next?.senses.placing && (has(scene.at(at + 2), ROLE.fresh) || has(scene.at(at + 2), ROLE.det));
+  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity))
     return undefined;

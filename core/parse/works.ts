@@ -48,8 +48,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   return undefined;
 }
 
-/** Verbs that also say how a thing stands. */
-const STANDS = /^(?:zero|span|flush|file|stone|oil|blast|sand|clear)$/;
+/** Verbs that also say how a thing stands, or call somebody by his name. */
+const STANDS = /^(?:zero|span|flush|file|stone|oil|blast|sand|clear|mike|mic|chuck)$/;
 
 /** A part, or what stands for it, with nothing but "is", "went" and the like before where it is. */
 function liesThere(scene: Scene, state: ClauseState, at: number): boolean {

@@ -12,9 +12,15 @@ export interface Confusion {
 }
 
 const BOLTED = "bonnet body flange stem packing yoke buddy bon bond four six eight two three new";
+/** What a verb may act on. */
+const OBJECT = "the it in them em both that these those her him a my all";
 const SPRUNG = "actuator main return indicator power range upper top the weak broken coil a new";
 
 export const CONFUSIONS: Confusion[] = [
+  // "cleaned it": the ending is heard with the small word behind it
+  { hear: "(clean|tighten|drain|straighten|loosen|adjust|check|inspect|polish|dress|toss|pitch|patch|weld|flush|hone|pull|pack|repack|unscrew|install|fill|vent) (dit|did|ted|d it)", mean: "$1ed it", example: "the breather is plugged clean dit out" },
+  { hear: "(replace|grease|lube|change|torque|scrape|wipe|remove|reverse|calibrate|rinse|file|hose|chase|disassemble) (dit|did|ted|d it)", mean: "$1d it", example: "the seat is bad replace dit" },
+  { hear: "(flip|lap|swap|wrap|whip|pop|strip) (dit|did|ted|pit|t it)", mean: "$1ped it", example: "flip did over" },
   { hear: "re (moved|paired|used|built|installed|assembled|tightened|lubed|greased|lapped|packed|move|pair|use|install)", mean: "re$2", example: "re moved the housing" },
   { hear: "(see|sea) it", mean: "seat", behind: "the this that a new old", example: "the see it is worn" },
   { hear: "too (the|a)", mean: "to $2", behind: "stuck close next down", example: "stuck too the body" },
@@ -55,7 +61,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(strings|sprangs|sprang)", mean: "spring", example: "the sprang's still loaded" },
   { hear: "(guy|guyed|guied|guys|guise|died|guyd|guyde|buyed|tide|guided|gide|geyed|hide|ride)", mean: "guide", behind: "stem steam stim plug the cage", ahead: "is bushing o oh ring has s galled and was scored worn", example: "stem guy'd is galled" },
   { hear: "(threats|treads|breads|thread|threds|thre ads|threaded|dreads|freds|threat|threads|shreds|heads)", mean: "threads", behind: "inlet outlet the cleaned pipe and in let out let nut", example: "inlet threats are cross threaded" },
-  { hear: "(in let|inland|inlay|islet|and let|inlets|inlit|in lit) (threads|threats|side)", mean: "inlet threads", example: "in let threads are galled" },
+  { hear: "(in let|inland|inlay|islet|and let|inlets|inlit|in lit) (threads|threats)", mean: "inlet threads", example: "in let threads are galled" },
   { hear: "(out let|outlaid|outlets|out lit) (threads|threats)", mean: "outlet threads", example: "out let threads are good" },
   { hear: "(phalange|flans|flinch|flanged|flans|plunge|flan|flench|blanch|fl ange|lange|flannel)", mean: "flange", example: "phalange is pitted bad" },
   { hear: "(yolk|joke|yoked|yolks|yogh|yoak|oak)", mean: "yoke", example: "yolk is cracked" },
@@ -136,6 +142,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(misaligned|miss aligned|mis lined|miss a line|misalign|miss a lined|maligned|mist aligned|missile lined)", mean: "misaligned", example: "stem connector is miss aligned" },
   { hear: "(cross|across|crossed|crops|cross the|crush|gross) (threaded|threat it|threatened|treaded|threads|dreaded|shredded|threat|threat did|bedded|headed)", mean: "cross threaded", example: "packing nut's cross threatened" },
   { hear: "(kinked|kings|kink|kicked|king|linked|kin|can't|conked|kinkt|kincaid|inked)", mean: "kinked", behind: "is are was s tubing got line its", example: "tubing's kicked" },
+  { hear: "(heart|hart|harder|hurt)", mean: "hard", behind: "is are was all gone went got real pretty s", ahead: "and as rubber", example: "the o rings are all heart and brittle" },
   { hear: "(hardened|hard end|harden|garden|hard and|pardoned|hearten|hard ened|hard in|hardens)", mean: "hardened", behind: "is are was s diaphragm ring gasket rubber got seals has", example: "diaphragm's hard end" },
   { hear: "(where|ware|were)", mean: "wear", behind: "no any some little heavy light", ahead: "on", example: "no where on the plug" },
   { hear: "(wire|why are|wired) (dawn|drone|drown|drawing|john|drone|draw|down)", mean: "wire drawn", example: "seat was wire dawn" },
@@ -153,20 +160,20 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(replays|replied|replace|relaced|replaid|misplaced|replayed|repaste|displaced|replate it)", mean: "replaced", behind: "i and then so we just", ahead: "it the them that both all with", example: "replays the gasket" },
   { hear: "(slipped|lipped|flicked|flip|flips|clipped|fliped|flit|fleeced|blipped|phillip|flip the|flipt|slip|flept|lift)", mean: "flipped", behind: "i and just so we then side sides", ahead: "it the her over that", example: "worn one side slipped it" },
   { hear: "(clean|cleaned|clee|gleaned|clinton|clings|cling|cleaned|clink|clint|claimed|leaned|cleaned)", mean: "cleaned", behind: "i and just so we then", ahead: "it the her them up out that both off", example: "leaned it up" },
-  { hear: "(laughed|lacked|lab|lapt|lapse|lapped|leaped|wrapped|mapped|lap|lopped|labbed|lapd|lacked)", mean: "lapped", behind: "i and just so we then", ahead: "the it in", example: "laughed the seat in" },
-  { hear: "(creased|grieced|greece|grease|greased|crease|great|greece'd|graced|grist|breezed|creased|greed|grist|greys|priest)", mean: "greased", behind: "i and just so we then", ahead: "the it up that both stem", example: "creased the stem" },
-  { hear: "(creased|creased)", mean: "greased", ahead: "the", example: "creased the stem" },
+  { hear: "(laughed|lacked|lab|lapt|lapse|lapped|leaped|wrapped|mapped|lap|lopped|labbed|lapd|lacked)", mean: "lapped", behind: "i and just so we then", ahead: OBJECT, example: "laughed the seat in" },
+  { hear: "(creased|grieced|greece|grease|greased|crease|great|greece'd|graced|grist|breezed|creased|greed|grist|greys|priest)", mean: "greased", behind: "i and just so we then", ahead: `${OBJECT} up stem`, example: "creased the stem" },
+  { hear: "(creased|creased)", mean: "greased", ahead: OBJECT, example: "creased the stem" },
   { hear: "(titan|tight end|tighten|tightened|tighten it|titaned|tight and|tiding|tiny|type and|titan d|tidied|frightened|tight in|enlightened|tide in)", mean: "tightened", behind: "i and just so we then it", ahead: "it the up them down that", example: "tight end it up" },
   { hear: "(snug|snugged|snuck|smug|snogged|shrugged|snagged|snug'd|snuggled|smugged|slugged|snook)", mean: "snugged", ahead: "it the them up that", example: "snuck it up" },
-  { hear: "(ad just it|adjust it|a just it|had just it|adjusted|adjacent|a just did|add justed|justed|digested|ad justed|had justed)", mean: "adjusted", ahead: "the it packing that", example: "ad justed the packing nut" },
+  { hear: "(ad just it|adjust it|a just it|had just it|adjusted|adjacent|a just did|add justed|justed|digested|ad justed|had justed)", mean: "adjusted", ahead: `${OBJECT} packing`, example: "ad justed the packing nut" },
   { hear: "(in stalled|in stall|and stalled|stalled|install|insult|insulted|instilled|instant|in stold|instead|stalls)", mean: "installed", behind: "i and just so we then", ahead: "a the it new", example: "in stalled a new seat" },
   { hear: "(torked|talked|talk|forked|dorked|torched|torque|torqued|tort|turked|taught|court|tarred|orked|talkt|torqed|torc|corked|tork|worked|talked it|torqued it|stalked|parked|torques|targeted|torqued)", mean: "torqued", ahead: "to the them it down at bonnet body", behind: "bolts bolting studs nut nuts are is i and were balls", example: "bonnet bolts torked to thirty" },
   { hear: "(threat|thread|red|bread|tread|dread|fred|threads) (locked|lock|locker|lockers|lok|blocked|lucked|block|look)", mean: "threadlocked", example: "threat locked the jam net" },
   { hear: "(threat|tread|bread|fred) (locker|lock her)", mean: "thread locker", example: "put tread locker on it" },
-  { hear: "(drain|drained|trained|brained|rained|drain the|strained|drains|grained)", mean: "drained", behind: "i and just so we then", ahead: "the it", example: "trained the body" },
-  { hear: "(pooled|bull|bulled|pold|full|hold|polled|pole|pulls|pulled|poll|bold|pull)", mean: "pulled", behind: "i and just so we then", ahead: "the it", example: "polled the bonnet" },
-  { hear: "(calibrate|calibrated|celebrated|cal a braided|calibrates|elaborated|caliberated|calabrated|collaborated|cal braided|calvin braided)", mean: "calibrated", ahead: "the it", example: "celebrated the positioner" },
-  { hear: "(inspect it|in spected|inspector|in spect|expected|suspected|inspected|respected)", mean: "inspected", ahead: "the it", example: "in spected the plug" },
+  { hear: "(drain|drained|trained|brained|rained|drain the|strained|drains|grained)", mean: "drained", behind: "i and just so we then", ahead: OBJECT, example: "trained the body" },
+  { hear: "(pooled|bull|bulled|pold|full|hold|polled|pole|pulls|pulled|poll|bold|pull)", mean: "pulled", behind: "i and just so we then", ahead: OBJECT, example: "polled the bonnet" },
+  { hear: "(calibrate|calibrated|celebrated|cal a braided|calibrates|elaborated|caliberated|calabrated|collaborated|cal braided|calvin braided)", mean: "calibrated", ahead: OBJECT, example: "celebrated the positioner" },
+  { hear: "(inspect it|in spected|inspector|in spect|expected|suspected|inspected|respected)", mean: "inspected", ahead: OBJECT, example: "in spected the plug" },
   { hear: "(re used|refuse|refused|we used|reuse|ree used|re use|rear used|recused|we use|reviewed|reduced|bruised)", mean: "reused", behind: "i and just so we then it fine good its", ahead: "it the that them", example: "plug's fine refused it" },
   { hear: "(strait|straight|street) (and|end|ened|in|ended) [it|the]", mean: "straightened", example: "strait end it" },
   { hear: "(knew|nu|gnu|news|know|mew)", mean: "new", behind: "a put in and with got the", ahead: "one seat plug gasket o cage stem diaphragm packing spring upper lower", example: "put a knew one in" },
