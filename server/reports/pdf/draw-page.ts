@@ -1,20 +1,23 @@
 import type { BreakLines, Line, Typefaces } from "./lines.ts";
 import { ALARM, BOX, COUNTS, DOT, FOOTER_TOP, PAPER, type PenLook, ROOM } from "./looks.ts";
 import type { Placed } from "./pages.ts";
+import type { Marks, Passage } from "./read-order.ts";
 import type { Row } from "./rows.ts";
 
 export type Footer = Row["lines"];
 
 /**
- * A page as PDF's own marks, in few words: one text with all lines, then the dots, rules and frames. Measured from the
- * upper left corner, as pdfkit turns each page, so letters are turned back.
+ * A page as PDF's own marks, in few words: a text for each passage, then the footer, and the dots, rules and frames.
+ * Measured from the upper left corner, as pdfkit turns each page, so letters are turned back.
  */
-export function drawPage(placed: readonly Placed[], footer: Footer, faces: Typefaces): string {
+export function drawPage(placed: readonly Placed[], footer: Footer, faces: Typefaces): Marks[] {
   const text = new Text(faces);
   for (const { row, y } of placed)
-    for (const { line, x } of row.lines) text.line(line, x, PAPER.top + y + (row.height - line.height) / 2);
+    for (const { line, x } of row.lines)
+      text.line(line, x, PAPER.top + y + (row.height - line.height) / 2, row.passage);
   for (const { line, x } of footer) text.line(line, x, FOOTER_TOP);
-  return [text.end(), dots(placed), ...rules(placed), ...frames(placed)].filter(Boolean).join("\n");
+  const looks = [dots(placed), ...rules(placed), ...frames(placed)].filter(Boolean);
+  return looks.length > 0 ? [...text.end(), { marks: looks.join("\n") }] : text.end();
 }
 
 /** The title and the page's number, of which page of how many. */
@@ -27,23 +30,33 @@ export function footerOf(title: string, page: number, pages: number, breakLines:
 }
 
 class Text {
-  private readonly said = ["BT"];
+  private readonly done: Marks[] = [];
+  private said: string[] = [];
+  private passage: Passage | undefined;
   private pen: PenLook | undefined;
 
   constructor(private readonly faces: Typefaces) {}
 
-  line({ stretches, baseline }: Line, x: number, y: number): void {
+  line({ stretches, baseline }: Line, x: number, y: number, passage?: Passage): void {
     if (stretches.length === 0) return;
+    if (passage !== this.passage) this.next(passage);
     this.said.push(`1 0 0 -1 ${n(x)} ${n(y + baseline)} Tm`);
     for (const { pen, glyphs } of stretches) {
       if (pen !== this.pen) this.said.push(`/${this.faces[pen.weight].id} ${pen.size} Tf ${pen.ink} rg`);
       this.pen = pen;
-      this.said.push(`[<${glyphs}>] TJ`);
+      this.said.push(`[(${glyphs})] TJ`);
     }
   }
 
-  end(): string {
-    return [...this.said, "ET"].join("\n");
+  end(): Marks[] {
+    this.next(undefined);
+    return this.done;
+  }
+
+  private next(passage: Passage | undefined): void {
+    if (this.said.length > 0) this.done.push({ passage: this.passage, marks: `BT\n${this.said.join("\n")}\nET` });
+    this.said = [];
+    this.passage = passage;
   }
 }
 

@@ -27,17 +27,14 @@ interface Piece {
 
 /** Behind a hyphen, dash or slash before a letter; not before a digit, which keeps tags and fractions whole. */
 const AFTER_HYPHEN = /(?<=[^\-–—/][-–—/])(?=\p{L})/u;
-/** Hardly a line holds more letters; so a word of any length is looked at once, in bites. */
-const BITE = /.{1,60}/gsu;
-
-/** Breaks words into lines of at most this width. No letter is lost: a word longer than a line is cut. */
+/** Breaks words into lines of at most this width. No letter is lost: a word longer than a line is cut where the line ends. */
 export type BreakLines = (runs: readonly Run[], room: number) => Line[];
 
 export function lineBreaker(faces: Typefaces): BreakLines {
   const pieces = remember((pen: PenLook) => {
     const face = faces[pen.weight];
     return remember((word: string) =>
-      partsOf(word).map((text): Piece => {
+      word.split(AFTER_HYPHEN).map((text): Piece => {
         const { glyphs, width } = face.word(text);
         return { pen, text, glyphs, width: width * pen.size };
       }),
@@ -55,9 +52,6 @@ export function lineBreaker(faces: Typefaces): BreakLines {
     return lines.end();
   };
 }
-
-const partsOf = (word: string) => word.split(AFTER_HYPHEN).flatMap((part) => (part.length > 60 ? bites(part) : [part]));
-const bites = (part: string) => part.match(BITE) ?? [];
 
 class Lines {
   private readonly done: Line[] = [];
@@ -92,11 +86,11 @@ class Lines {
     const width = widthOf(this.stuck);
     if (this.line.width + widthOf(this.spaces) + width > this.room && this.line.stretches.length > 0) this.next();
     for (const piece of this.spaces) if (this.line.width + piece.width + width <= this.room) this.put(piece);
+    this.spaces = [];
     for (const piece of this.stuck) {
       if (width <= this.room) this.put(piece);
       else this.cut(piece);
     }
-    this.spaces = [];
     this.stuck = [];
   }
 
@@ -106,7 +100,15 @@ class Lines {
     return this.done;
   }
 
+  /** A space that ends a line takes no room, but keeps its word from the next one for whoever has it read out. */
+  private hang(): void {
+    const [space] = this.spaces;
+    if (space && this.line.stretches.length > 0) this.put({ ...space, width: 0 });
+    this.spaces = [];
+  }
+
   private next(): void {
+    this.hang();
     if (this.line.stretches.length === 0) {
       const { height, baseline } = this.faces.regular.line;
       const { size } = PENS.plain;
@@ -115,7 +117,6 @@ class Lines {
     }
     this.done.push(this.line);
     this.line = emptyLine();
-    this.spaces = [];
   }
 
   private cut({ pen, text }: Piece): void {

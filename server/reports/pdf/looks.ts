@@ -35,7 +35,11 @@ export const PENS: Record<Pen, PenLook> = pens;
 /** From line to line, in heights of the font's own line. */
 export const LEADING = 1.2;
 
+/** What a paragraph is to those who have it read out to them, by PDF's own names. */
+export type Tag = "H1" | "H2" | "H3" | "P" | "LBody";
+
 export interface KindLook {
+  tag: Tag;
   before: number;
   after: number;
   /** means nothing without what follows it */
@@ -44,21 +48,21 @@ export interface KindLook {
   dot?: boolean;
 }
 const kinds = {
-  title: { before: 0, after: 6, heads: true },
-  head: { before: 14, after: 4, heads: true },
-  boxHead: { before: 0, after: 0, heads: true },
-  valve: { before: 6, after: 1, heads: true },
-  plain: { before: 0, after: 0 },
-  item: { before: 1, after: 2, dot: true },
-  boxItem: { before: 0, after: 0, dot: true },
-  notice: { before: 6, after: 4 },
-  soft: { before: 0, after: 0 },
-  foot: { before: 4, after: 0 },
+  title: { tag: "H1", before: 0, after: 6, heads: true },
+  head: { tag: "H2", before: 14, after: 4, heads: true },
+  boxHead: { tag: "H2", before: 0, after: 0, heads: true },
+  valve: { tag: "H3", before: 6, after: 1, heads: true },
+  plain: { tag: "P", before: 0, after: 0 },
+  item: { tag: "LBody", before: 1, after: 2, dot: true },
+  boxItem: { tag: "LBody", before: 0, after: 0, dot: true },
+  notice: { tag: "P", before: 6, after: 4 },
+  soft: { tag: "P", before: 0, after: 0 },
+  foot: { tag: "P", before: 4, after: 0 },
 } satisfies Record<string, KindLook>;
 export type Kind = keyof typeof kinds;
 export const KINDS: Record<Kind, KindLook> = kinds;
 
-export const DOT = { width: 2.8, indent: 12 } as const;
+export const DOT = { width: 3, indent: 12 } as const;
 export const BOX = { gap: 6, side: 12, top: 5, bottom: 7, edge: 2 } as const;
 export const COUNTS = { room: 60, pad: 3, underHead: 1.5, hair: 0.5, grey: 0.55 } as const;
 

@@ -1,5 +1,5 @@
 import { ROOM } from "./looks.ts";
-import { type Hold, heightOf, type Row } from "./rows.ts";
+import { heightOf, type Row } from "./rows.ts";
 
 /** A row and how far its upper edge, without the space above it, is below the top of the page's room. */
 export interface Placed {
@@ -8,15 +8,14 @@ export interface Placed {
 }
 
 /**
- * Shares rows out to pages. What holds together goes to the next page together where it does not fit on this one; what
- * fits on no page is torn where it holds less, and at last between any two rows.
+ * Shares rows out to pages. Rows that stay together go to the next page together where they do not fit on this one;
+ * what fits on no page begins where it is and is torn where the page ends.
  */
 export function pagesOf(rows: readonly Row[]): Placed[][] {
   const pages = new Pages();
-  for (const block of torn(rows, ["free"])) {
-    if (pages.fits(block)) pages.put(block);
-    else if (heightOf(block) <= ROOM.height) pages.putOnNext(block);
-    else for (const part of torn(block, ["free", "rather"])) pages.fits(part) ? pages.put(part) : pages.putOnNext(part);
+  for (const block of blocksOf(rows)) {
+    if (pages.fits(block) || heightOf(block) > ROOM.height) pages.put(block);
+    else pages.putOnNext(block);
   }
   return pages.all;
 }
@@ -51,15 +50,15 @@ class Pages {
   }
 }
 
-/** Parts between which a page may end. */
-function torn(rows: readonly Row[], where: readonly Hold[]): Row[][] {
-  const parts: Row[][] = [];
-  let part: Row[] = [];
+/** Rows that stay together. */
+function blocksOf(rows: readonly Row[]): Row[][] {
+  const blocks: Row[][] = [];
+  let block: Row[] = [];
   for (const row of rows) {
-    part.push(row);
-    if (!where.includes(row.hold)) continue;
-    parts.push(part);
-    part = [];
+    block.push(row);
+    if (row.stays) continue;
+    blocks.push(block);
+    block = [];
   }
-  return part.length > 0 ? [...parts, part] : parts;
+  return block.length > 0 ? [...blocks, block] : blocks;
 }

@@ -6,12 +6,13 @@ import { lineBreaker, type Typefaces } from "./lines.ts";
 import { PAPER } from "./looks.ts";
 import { pagesOf } from "./pages.ts";
 import { LACKING, printable } from "./printable.ts";
+import { ReadOrder } from "./read-order.ts";
 import { rowsOf } from "./rows.ts";
 
 const LACKS = `${LACKING} stands for characters that this PDF's font has not. The mail itself has them.`;
 
 /** Sets blocks as pages of A4. Reads two font files and fetches nothing. */
-export async function setPdf(order: PdfOrder): Promise<Buffer> {
+export async function setPdf(asked: PdfOrder): Promise<Buffer> {
   // an empty name keeps pdfkit from loading a font that nobody uses
   const file = new PDFDocument({
     autoFirstPage: false,
@@ -19,20 +20,23 @@ export async function setPdf(order: PdfOrder): Promise<Buffer> {
     pdfVersion: "1.7",
     lang: "en",
     displayTitle: true,
+    tagged: true,
     size: [PAPER.width, PAPER.height],
     margin: 0,
   });
   const whole = bytesOf(file);
   const faces = openFaces(file);
-  const { title, blocks } = clean(order, faces);
+  const { title, blocks } = clean(asked, faces);
   Object.assign(file.info, { Title: title, Creator: "Handsfull", Producer: "Handsfull" });
   const breakLines = lineBreaker(faces);
   const pages = pagesOf(rowsOf(blocks, breakLines));
+  const order = new ReadOrder(file);
   for (const [at, placed] of pages.entries()) {
     file.addPage();
     for (const { id, ref } of Object.values(faces)) Object.assign(file.page.fonts, { [id]: ref() });
-    file.addContent(drawPage(placed, footerOf(title, at + 1, pages.length, breakLines), faces));
+    for (const marks of drawPage(placed, footerOf(title, at + 1, pages.length, breakLines), faces)) order.write(marks);
   }
+  order.end();
   file.end();
   return whole;
 }

@@ -1,6 +1,6 @@
 import { remember } from "./remember.ts";
 
-/** A word as a page has it: the numbers of its glyphs in hex, a kern between two as `>kern<`; width for size 1. */
+/** A word as a page has it: the numbers of its glyphs as bytes, a kern between two as `)kern(`; width for size 1. */
 export interface Word {
   glyphs: string;
   width: number;
@@ -50,7 +50,7 @@ export function typeface(font: EmbeddedFont, kern: Kern): Typeface {
     for (const char of text) {
       const kerned = before ? kern(before + char, font) : 0;
       const next = letter(char);
-      glyphs += kerned ? `>${-kerned}<${next.glyphs}` : next.glyphs;
+      glyphs += kerned ? `)${-kerned}(${next.glyphs}` : next.glyphs;
       width += next.width + kerned / 1000;
       before = char;
     }
@@ -84,5 +84,12 @@ function takeIn({ font, subset, widths, unicode, scale }: EmbeddedFont, code: nu
   const at = subset.includeGlyph(glyph.id);
   widths[at] ??= glyph.advanceWidth * scale;
   unicode[at] ??= [code];
-  return { glyphs: at.toString(16).padStart(4, "0"), width: (glyph.advanceWidth * scale) / 1000 };
+  return { glyphs: byte(at >> 8) + byte(at & 0xff), width: (glyph.advanceWidth * scale) / 1000 };
+}
+
+/** What would end a PDF string, or be changed in it, stands behind a backslash. Half as much to pack as hex. */
+function byte(code: number): string {
+  const char = String.fromCharCode(code);
+  if (char === "\r") return "\\r";
+  return /[()\\]/.test(char) ? `\\${char}` : char;
 }

@@ -9,7 +9,8 @@ const plain = (text: string): Run => ({ text, pen: "plain" });
 const read = (line: Line) => line.stretches.map((one) => one.glyphs).join("");
 /** plain letters are 5.25 wide: this many go on a line */
 const across = (letters: number) => letters * 5.25 + 0.01;
-const broken = (runs: readonly Run[], letters: number) => breakLines(runs, across(letters)).map(read);
+const broken = (runs: readonly Run[], letters: number) =>
+  breakLines(runs, across(letters)).map((line) => read(line).trimEnd());
 
 describe("words broken into lines", () => {
   it.each([

@@ -11,14 +11,19 @@ const has = spawnSync("pdftotext", ["-v"]).error === undefined;
 const named = (name: string) => (has ? name : `${name}: not tried, pdftotext is not here`);
 
 /** What another reader finds in it, and what that reader complains of. */
-async function read(pdf: Buffer): Promise<{ text: string; info: string; complaints: string }> {
+async function read(pdf: Buffer): Promise<{ text: string; info: string; spoken: string; complaints: string }> {
   const path = join(await folder(), "day.pdf");
   await writeFile(path, pdf);
-  const [text, info] = [
-    ["pdftotext", path, "-"],
-    ["pdfinfo", path],
-  ].map(([command = "", ...rest]) => spawnSync(command, rest, { encoding: "utf8", maxBuffer: 1e8 }));
-  return { text: text?.stdout ?? "", info: info?.stdout ?? "", complaints: `${text?.stderr}${info?.stderr}` };
+  const ask = (command: string, ...rest: string[]) => {
+    const { stdout, stderr } = spawnSync(command, rest, { encoding: "utf8", maxBuffer: 1e8 });
+    complaints += stderr;
+    return stdout;
+  };
+  let complaints = "";
+  const text = ask("pdftotext", path, "-");
+  const info = ask("pdfinfo", path);
+  const spoken = ask("pdfinfo", "-struct-text", path);
+  return { text, info, spoken, complaints };
 }
 
 /** An invented day in which every word can be told from every other. */
@@ -63,7 +68,7 @@ describe("a report set as PDF", () => {
     const pdf = await reportPdf(report);
     expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
     if (!has) return;
-    const { text, info, complaints } = await read(pdf);
+    const { text, info, spoken, complaints } = await read(pdf);
     expect(complaints).toBe("");
     expect(info).toMatch(new RegExp(`^Title: +${report.title}$`, "m"));
     const pages = text.split("\f").slice(0, -1);
@@ -75,6 +80,13 @@ describe("a report set as PDF", () => {
     expect(first).toBe(title);
     // the mail names a hazard's time first, then its valve; the same here, and so on to the last word
     expect(said).toEqual(rest);
+    // and so it is read out, heads as heads, lists as lists, without the footers
+    expect(info).toMatch(/^Tagged: +yes$/m);
+    expect(marks(spoken)).toEqual([title, ...rest]);
+    expect(spoken).not.toMatch(/page \d/);
+    expect(spoken).toMatch(
+      /^ {2}H2 \(block\)\n {4}"Follow-ups"\n {2}L \(block\)\n {4}LI \(block\)\n {6}LBody \(block\)\n {8}"mark/m,
+    );
   });
 
   it(named("holds a text of a hundred thousand letters whole, in words or in one"), async () => {
