@@ -46,7 +46,7 @@ export const SETTINGS_HELP = {
   PORT: "port to listen on (8460)",
   HOST: "address to listen on (127.0.0.1; 0.0.0.0 opens it to the network, which is a decision)",
   DATA_DIR: "folder of the database (./data)",
-  DATABASE_URL: "file:/path/to.db or a libSQL address; replaces DATA_DIR",
+  DATABASE_URL: "file:/path/to.db, a libSQL address, or postgres://user@host/database; replaces DATA_DIR",
   SMTP_URL: "mail server for reports, smtp[s]://[user:password@]host[:port]; without one they go into DATA_DIR/mail",
   MAIL_FROM: "sender of reports (Handsfull <log@localhost>)",
   TLS_CERT: "certificate file, PEM; with TLS_KEY the server speaks https",

@@ -3,7 +3,7 @@ import { HTTPException } from "hono/http-exception";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
 import type { z } from "zod";
 import type { Problem } from "../core/index.ts";
-import { StoreBusy, StoreFull } from "./db/failures.ts";
+import { busyIn, StoreAway, StoreFull } from "./db/failures.ts";
 import type { Log } from "./log.ts";
 import { routeOf } from "./requests-seen.ts";
 
@@ -61,7 +61,14 @@ export function answerProblem(
 /** Every failure that reached the top. What is unknown is logged whole and told in general. */
 export function answerFailure(cause: unknown, c: Context, log: Log): Response {
   if (cause instanceof Refusal) return answerProblem(c, cause.status, cause.message, cause.more);
-  if (cause instanceof StoreBusy) {
+  const busy = busyIn(cause);
+  if (busy instanceof StoreAway) {
+    log.error("store away", { problem: busy.message });
+    const detail =
+      "The database does not answer. Whether this request was kept is not known: send it again in a moment, phrases are kept once.";
+    return answerProblem(c, 503, detail, { headers: { "retry-after": "2" } });
+  }
+  if (busy) {
     const detail = "Too much is being written at once. Nothing of this request was kept: send it again in a moment.";
     return answerProblem(c, 503, detail, { headers: { "retry-after": "2" } });
   }

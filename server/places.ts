@@ -19,6 +19,7 @@ function packageFolder(): string {
 
 export const ROOT = packageFolder();
 export const MIGRATIONS = join(ROOT, "server/db/migrations");
+export const PG_MIGRATIONS = join(ROOT, "server/db/pg-migrations");
 export const WEB = join(ROOT, "dist/web");
 export const REPORT_CSS = join(ROOT, "server/reports/report.css");
 /** The thread that sets PDFs: built beside the server, or read from source as the server itself is. */

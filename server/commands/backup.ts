@@ -4,6 +4,7 @@ import { BackupRefused, toldOf } from "../backups/manifest.ts";
 import { takeBackup } from "../backups/take.ts";
 import { pathOf } from "../db/database-file.ts";
 import { StoreBusy, StoreRefused, whenFree } from "../db/failures.ts";
+import { isPostgres } from "../db/pg-url.ts";
 import { readSettings } from "../env.ts";
 import { keptFiles, keptFolder } from "../keepsakes/files.ts";
 import { now } from "../moments.ts";
@@ -27,7 +28,13 @@ else {
   if (!settings.ok) wrongUse("backup", settings.problem);
   const { databaseUrl, dataDir } = settings.value;
   const path = pathOf(databaseUrl);
-  if (!path) wrongUse("backup", "DATABASE_URL is a libSQL server, which has backups of its own; or use npm run export");
+  if (!path)
+    wrongUse(
+      "backup",
+      isPostgres(databaseUrl)
+        ? "DATABASE_URL is a PostgreSQL server: copy the database with pg_dump or pg_basebackup and DATA_DIR/kept with it; or use npm run export, which holds both"
+        : "DATABASE_URL is a libSQL server, which has backups of its own; or use npm run export",
+    );
   const folder = resolve(words[0] ?? `backups/${now().utc.slice(0, 19).replaceAll(/[-:]/g, "")}Z`);
   try {
     const manifest = await whenFree(path, () => takeBackup(path, keptFiles(keptFolder(dataDir)), folder));

@@ -1,3 +1,4 @@
+import { isPostgres, nameOf } from "../db/pg-url.ts";
 import { helpText, readArguments, wrongUse } from "./arguments.ts";
 import { withStore } from "./with-store.ts";
 
@@ -17,6 +18,7 @@ else {
   if (words.length > 0) wrongUse("migrate", `${words[0]} is not known here; see --help`);
   await withStore("migrate", async (store, settings) => {
     await store.ping();
-    process.stdout.write(`${settings.databaseUrl} has this version's shape\n`);
+    const { databaseUrl: url } = settings;
+    process.stdout.write(`${isPostgres(url) ? nameOf(url) : url} has this version's shape\n`);
   });
 }

@@ -25,7 +25,7 @@ else {
   if (!settings.ok) wrongUse("restore", settings.problem);
   const { databaseUrl, dataDir } = settings.value;
   const path = pathOf(databaseUrl);
-  if (!path) wrongUse("restore", "DATABASE_URL is a libSQL server: restore into a file, then use export and import");
+  if (!path) wrongUse("restore", "DATABASE_URL is a server's: restore into a file, then use export and import");
   try {
     const manifest = await putBack(resolve(folder), { path, dataDir });
     process.stdout.write(`${path}\n${toldOf(manifest)}\nIt is as it was at ${manifest.at}.\n`);

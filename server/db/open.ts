@@ -1,11 +1,14 @@
 import { mkdirSync, statSync } from "node:fs";
-import { dirname } from "node:path";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
 import { type Client, createClient } from "@libsql/client";
 import { drizzle } from "drizzle-orm/libsql";
 import { checkFile, claimFile, connectFile, lookAtFile, pathOf, refuse, wordsOf } from "./database-file.ts";
 import { isLock, StoreRefused, whenFree } from "./failures.ts";
+import { isPostgres, nameOf } from "./pg-url.ts";
 import { bringForward, refuseNewer } from "./shape.ts";
-import { type Db, makeWriter, type Writer } from "./writer.ts";
+import { type Db, makeWriter, type Tx, type Writer } from "./writer.ts";
 
 /** The database as the rest of the server sees it: read with `db`, write only with `write`. */
 export interface Store extends Writer {
@@ -16,13 +19,20 @@ export interface Store extends Writer {
   bytes(): number | undefined;
   /** finishes what waits, moves the log into the file, closes */
   close(): Promise<void>;
+  /** looks at the database as it stands at one moment, whoever writes meanwhile */
+  atOneMoment<T>(look: (db: Db | Tx) => Promise<T>): Promise<T>;
 }
 
 /**
- * Opens the database at `url` (`file:`, or a libSQL server), making and migrating it where needed.
- * A file that is damaged or of another program is refused and left as it is.
+ * Opens the database at `url` (`file:`, a libSQL server, or `postgres://`), making and migrating it where needed.
+ * One that is damaged or of another program is refused and left as it is.
  */
-export const openStore = (url: string): Promise<Store> => whenFree(url, () => openOnce(url));
+export async function openStore(url: string): Promise<Store> {
+  if (!isPostgres(url)) return whenFree(url, () => openOnce(url));
+  // its driver is loaded by those who use it
+  const { openPostgres } = await import("./pg-store.ts");
+  return whenFree(nameOf(url), () => openPostgres(url));
+}
 
 async function openOnce(url: string): Promise<Store> {
   const path = pathOf(url);
@@ -48,7 +58,11 @@ async function openOnce(url: string): Promise<Store> {
 
 function storeOf(client: Client, path: string | undefined): Store {
   const db = drizzle(client) as Db;
-  const writer = makeWriter(client, db);
+  const writer = makeWriter({
+    transaction: (work) => db.transaction(work),
+    // one lock error poisons the connection: without a new one every later commit fails
+    renew: async () => client.reconnect(),
+  });
   return {
     db,
     ...writer,
@@ -56,6 +70,21 @@ function storeOf(client: Client, path: string | undefined): Store {
       await client.execute("SELECT count(*) FROM jobs WHERE id = ''");
     },
     bytes: () => (path ? sizeOf(path) + sizeOf(`${path}-wal`) : undefined),
+    async atOneMoment(look) {
+      const folder = await mkdtemp(join(tmpdir(), "handsfull-moment-"));
+      try {
+        const copy = join(folder, "copy.db");
+        await client.execute({ sql: "VACUUM INTO ?", args: [copy] });
+        const still = await openStore(`file:${copy}`);
+        try {
+          return await look(still.db);
+        } finally {
+          await still.close();
+        }
+      } finally {
+        await rm(folder, { recursive: true, force: true });
+      }
+    },
     async close() {
       await writer.settled();
       // close() alone leaves every row in the -wal file: whoever copies the .db would copy nothing

@@ -1,5 +1,4 @@
 import { AsyncLocalStorage } from "node:async_hooks";
-import type { Client } from "@libsql/client";
 import type { LibSQLDatabase } from "drizzle-orm/libsql";
 import { endsTransaction, explain, isLock, StoreBusy } from "./failures.ts";
 
@@ -18,6 +17,14 @@ export interface Writer {
   figures(): { waiting: number; commits: number; jobs: number };
 }
 
+/** What the writer needs of an engine. */
+export interface Engine {
+  /** all that `work` does, or nothing; resolves after COMMIT */
+  transaction<T>(work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** makes it usable again after a transaction that the engine ended by itself */
+  renew(): Promise<void>;
+}
+
 interface Job {
   fn: (tx: Tx) => Promise<unknown>;
   resolve: (value: unknown) => void;
@@ -29,7 +36,7 @@ const PER_COMMIT = 64;
 const MOST_WAITING = 2_000;
 const LONGEST_LOCK_MS = 15_000;
 
-export function makeWriter(client: Client, db: Db): Writer {
+export function makeWriter(engine: Engine): Writer {
   const queue: Job[] = [];
   const joined = new AsyncLocalStorage<Tx>();
   let draining: Promise<void> | undefined;
@@ -57,7 +64,7 @@ export function makeWriter(client: Client, db: Db): Writer {
     for (let attempt = 0; ; attempt++) {
       let outcomes: Outcome[] = [];
       try {
-        await db.transaction(async (tx) => {
+        await engine.transaction(async (tx) => {
           outcomes = [];
           for (const job of batch) outcomes.push(apart ? await runApart(tx, job) : await runTogether(tx, job));
         });
@@ -66,8 +73,7 @@ export function makeWriter(client: Client, db: Db): Writer {
           apart = true;
           continue;
         }
-        // one lock error poisons the connection: without a new one every later commit fails
-        await client.reconnect();
+        await engine.renew();
         if (isLock(cause) && performance.now() - start < LONGEST_LOCK_MS) {
           await new Promise((wake) => setTimeout(wake, Math.min(20 * 2 ** attempt, 500)));
           continue;

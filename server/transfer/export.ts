@@ -1,9 +1,10 @@
-import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { isNull, sql } from "drizzle-orm";
-import { openStore, type Store } from "../db/open.ts";
+import { getTableColumns, isNull, sql } from "drizzle-orm";
+import type { AnySQLiteColumn } from "drizzle-orm/sqlite-core";
+import type { Store } from "../db/open.ts";
 import { keepsakes } from "../db/tables.ts";
+import type { Db, Tx } from "../db/writer.ts";
 import type { KeptFiles } from "../keepsakes/files.ts";
 import { now } from "../moments.ts";
 import { MIGRATIONS, ROOT } from "../places.ts";
@@ -18,32 +19,16 @@ export interface Count {
 }
 
 /** Hands over everything as lines of JSON: as it stood at one moment, whoever writes meanwhile. */
-export async function exportAll(store: Store, kept: KeptFiles, line: (text: string) => Promise<void>): Promise<Count> {
-  const folder = await mkdtemp(join(tmpdir(), "handsfull-export-"));
-  try {
-    const copy = join(folder, "copy.db");
-    await store.db.run(sql`VACUUM INTO ${copy}`);
-    const still = await openStore(`file:${copy}`);
-    try {
-      return await writeLines(still, kept, line);
-    } finally {
-      await still.close();
-    }
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
-}
+export const exportAll = (store: Store, kept: KeptFiles, line: (text: string) => Promise<void>): Promise<Count> =>
+  store.atOneMoment((db) => writeLines(db, kept, line));
 
-async function writeLines(store: Store, kept: KeptFiles, line: (text: string) => Promise<void>): Promise<Count> {
+async function writeLines(db: Db | Tx, kept: KeptFiles, line: (text: string) => Promise<void>): Promise<Count> {
   const { version } = JSON.parse(await readFile(join(ROOT, "package.json"), "utf8")) as { version: string };
   const head = { handsfull: version, export: 1, schema: (await schemas()).at(-1), at: now().utc };
   await line(JSON.stringify(head));
   const count: Count = { rows: 0, files: 0 };
-  for (const going of tablesThatGo()) count.rows += await writeTable(store, going, line);
-  const wanted = store.db
-    .selectDistinct({ sha256: keepsakes.sha256 })
-    .from(keepsakes)
-    .where(isNull(keepsakes.removedAt));
+  for (const going of tablesThatGo()) count.rows += await writeTable(db, going, line);
+  const wanted = db.selectDistinct({ sha256: keepsakes.sha256 }).from(keepsakes).where(isNull(keepsakes.removedAt));
   for (const { sha256 } of await wanted) {
     const bytes = await kept.read(sha256);
     if (!bytes) continue;
@@ -55,27 +40,34 @@ async function writeLines(store: Store, kept: KeptFiles, line: (text: string) =>
 }
 
 async function writeTable(
-  store: Store,
-  { name, table, columns }: Going,
+  db: Db | Tx,
+  { name, table, columns, key }: Going,
   line: (text: string) => Promise<void>,
 ): Promise<number> {
-  let after = -1;
+  const of: Record<string, AnySQLiteColumn> = getTableColumns(table);
+  const keys = key.flatMap((one) => of[one] ?? []);
+  const listed = (parts: unknown[]) =>
+    sql.join(
+      parts.map((part) => sql`${part}`),
+      sql`, `,
+    );
+  let last: Record<string, unknown> | undefined;
   let rows = 0;
   for (;;) {
-    const some = await store.db
-      .select({ at: sql<number>`rowid`, row: table })
+    const after = last && listed(key.map((one) => last?.[one]));
+    const some: Record<string, unknown>[] = await db
+      .select()
       .from(table)
-      .where(sql`rowid > ${after}`)
-      .orderBy(sql`rowid`)
+      .where(after && sql`(${listed(keys)}) > (${after})`)
+      .orderBy(...keys)
       .limit(AT_ONCE);
-    if (some.length === 0) return rows;
-    for (const one of some) {
-      after = one.at;
-      const held = one.row as unknown as Record<string, unknown>;
+    for (const held of some) {
       const row = Object.fromEntries(columns.map((column) => [column.name, carried(held[column.key])]));
       await line(JSON.stringify({ table: name, row }));
-      rows++;
     }
+    rows += some.length;
+    last = some.at(-1);
+    if (!last) return rows;
   }
 }
 

@@ -20,6 +20,8 @@ export interface Going {
   table: SQLiteTable;
   /** what each column is called in the file, by its name in the code */
   columns: { key: string; name: string }[];
+  /** the columns that tell its rows apart, in order, by their names in the code */
+  key: string[];
 }
 
 /** The tables of an export, those that others point at first. */
@@ -34,10 +36,12 @@ export function tablesThatGo(): Going[] {
     );
     const [table] = waiting.splice(at, 1);
     if (at < 0 || !table) throw new Error("two tables point at each other, or at one that stays");
-    const { name } = getTableConfig(table);
+    const { name, columns: all, primaryKeys } = getTableConfig(table);
     placed.add(name);
     const columns = Object.entries(getTableColumns(table)).map(([key, column]) => ({ key, name: column.name }));
-    going.push({ name, table, columns });
+    const apart = (primaryKeys[0]?.columns ?? all.filter((column) => column.primary)).map((column) => column.name);
+    const key = apart.flatMap((column) => columns.filter((one) => one.name === column).map((one) => one.key));
+    going.push({ name, table, columns, key });
   }
   return going;
 }

@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { onTestFinished } from "vitest";
+import { inject, onTestFinished } from "vitest";
 import { type App, makeApp } from "../../server/app.ts";
 import { type Clock, systemClock } from "../../server/clock.ts";
 import { openStore } from "../../server/db/open.ts";
@@ -10,6 +10,7 @@ import { makeLog } from "../../server/log.ts";
 import type { Mailing } from "../../server/mail/mailing.ts";
 import { makeMetrics } from "../../server/metrics.ts";
 import { RecentJobs } from "../../server/reading/keep-reading.ts";
+import { takeDatabase } from "../postgres-run.ts";
 
 /** A folder of its own for one test, gone after it. */
 export async function folder(): Promise<string> {
@@ -30,10 +31,19 @@ export function fromHere(app: App): Pick<App, "request" | "routes"> {
   return { request: (path, init, env = from("127.0.0.1")) => app.request(path, init, env), routes: app.routes };
 }
 
+/** The address of a database that is not there yet, in the folder; or in the PostgreSQL that these tests are run on. */
+export async function newDatabase(dir: string): Promise<string> {
+  const cluster = inject("postgres");
+  if (!cluster) return `file:${join(dir, "log.db")}`;
+  const { url, giveBack } = await takeDatabase(cluster);
+  onTestFinished(giveBack);
+  return url;
+}
+
 /** The real app over a real database in a folder of its own. */
 export async function bench(web?: string, about: Partial<Mailing["post"]> & { clock?: Clock } = {}) {
   const dir = await folder();
-  const url = `file:${join(dir, "log.db")}`;
+  const url = await newDatabase(dir);
   const store = await openStore(url);
   onTestFinished(() => store.close());
   const logged: string[] = [];

@@ -36,7 +36,7 @@ export async function dueWithin(
   const shown = limit === undefined ? rows : rows.slice(0, limit);
   const last = shown.at(-1);
   const [whole] = await db
-    .select({ count: count(), overdue: sql<number>`coalesce(sum(${due.on} < ${today}), 0)` })
+    .select({ count: count(), overdue: sql<number>`count(case when ${due.on} < ${today} then 1 end)` })
     .from(due)
     // each rank named, so that the index by rank and date is read no further than the last day
     .where(and(within, inArray(due.rank, [0, 1])));

@@ -56,7 +56,7 @@ export async function toSign(db: Reads, rows: readonly JobRow[]): Promise<JobToS
     .select({
       job: reviewItems.job,
       state: reviewItems.state,
-      certain: sql<number>`${reviewItems.weight} >= ${CERTAIN}`,
+      certain: sql<number>`case when ${reviewItems.weight} >= ${CERTAIN} then 1 else 0 end`,
       tag: sql<string>`min(${reviewItems.tag})`,
       count: count(),
     })
@@ -90,8 +90,8 @@ export async function toSign(db: Reads, rows: readonly JobRow[]): Promise<JobToS
       startedAt: writeMoment({ utc: row.startedAt, offset: row.startedOffset }),
       by: phrasesOf.flatMap((one) => name(one.person) ?? []),
       phrases: total,
-      doubtful: sum((one) => one.state === "open" && !one.certain),
-      certain: sum((one) => one.state === "open" && Boolean(one.certain)),
+      doubtful: sum((one) => one.state === "open" && one.certain === 0),
+      certain: sum((one) => one.state === "open" && one.certain === 1),
       asked: sum((one) => one.state === "asked"),
       state: row.signed ? "signed" : "open",
       ...(last?.act === "signed"

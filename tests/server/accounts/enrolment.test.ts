@@ -1,10 +1,9 @@
-import { readFile } from "node:fs/promises";
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { Caller, OneTimeCode, Person } from "../../../core/index.ts";
 import { momentIn } from "../../../server/accounts/lifetimes.ts";
 import { devices, oneTimeCodes } from "../../../server/db/people-tables.ts";
 import { bench } from "../app-under-test.ts";
+import { everythingIn } from "../at-database.ts";
 import { client, codeFor, enrolled } from "../enrolled.ts";
 
 type Client = ReturnType<typeof client>;
@@ -125,7 +124,7 @@ describe("people", () => {
 
 describe("secrets", () => {
   it("stand nowhere in clear: not in the database, not in the log, not in the audit trail", async () => {
-    const { app, store, dir, logged, lead, add, codeOf } = await withLead();
+    const { app, store, url, logged, lead, add, codeOf } = await withLead();
     const { id } = await add("B. Tech", ["technician"]);
     const { code } = await codeOf(id);
     const { token } = await enrol(client(app), code);
@@ -137,8 +136,7 @@ describe("secrets", () => {
     // a password typed where the name goes
     await page.call("POST", "/api/sign-in", { name: "my own secret words", password: words });
     await client(app, { token: "hfd_neverissued" }).call("GET", "/api/jobs");
-    const files = ["log.db", "log.db-wal"].map((name) => readFile(join(dir, name), "latin1").catch(() => ""));
-    const kept = (await Promise.all(files)).join("") + logged.join("\n");
+    const kept = (await everythingIn(url)) + logged.join("\n");
     expect(kept).toContain("B. Tech");
     const session = page.cookie()?.split("=")[1] ?? "";
     expect(session).toMatch(/^hfs_/);

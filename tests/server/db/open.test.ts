@@ -110,19 +110,25 @@ describe("opening the database", () => {
 });
 
 describe("migrations", () => {
-  it("ascend in time: one that is older than the last applied would be skipped in silence", async () => {
-    const journal = JSON.parse(await readFile("server/db/migrations/meta/_journal.json", "utf8"));
-    const times = journal.entries.map((entry: { when: number }) => entry.when);
-    expect(times).toEqual([...times].sort((a, b) => a - b));
-    expect(new Set(times).size).toBe(times.length);
-  });
+  it.each(["migrations", "pg-migrations"])(
+    "in %s ascend in time: an older one would be skipped in silence",
+    async (of) => {
+      const journal = JSON.parse(await readFile(`server/db/${of}/meta/_journal.json`, "utf8"));
+      const times = journal.entries.map((entry: { when: number }) => entry.when);
+      expect(times).toEqual([...times].sort((a, b) => a - b));
+      expect(new Set(times).size).toBe(times.length);
+    },
+  );
 
-  it("make exactly the tables that the code names", { timeout: 40_000 }, async () => {
+  it.each([
+    ["sqlite", "migrations", "{tables,people-tables,report-tables,review-tables}"],
+    ["postgresql", "pg-migrations", "pg-tables"],
+  ])("make exactly the tables that the code names, in %s", async (dialect, named, tables) => {
     const out = join(await folder(), "migrations");
-    await cp("server/db/migrations", out, { recursive: true });
+    await cp(`server/db/${named}`, out, { recursive: true });
     // it takes every path as one below the folder it runs in
     const to = relative(process.cwd(), out);
-    const kit = ["generate", "--dialect", "sqlite", "--schema", "./server/db/*tables.ts", "--out", to];
+    const kit = ["generate", "--dialect", dialect, "--schema", `./server/db/${tables}.ts`, "--out", to];
     const { out: said } = await ended(spawn(process.execPath, ["node_modules/drizzle-kit/bin.cjs", ...kit]));
     expect(said).toContain("No schema changes");
   });

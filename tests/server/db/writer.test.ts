@@ -1,10 +1,10 @@
-import { createClient } from "@libsql/client";
 import { count } from "drizzle-orm";
 import { describe, expect, it } from "vitest";
 import { StoreBusy } from "../../../server/db/failures.ts";
 import { jobs } from "../../../server/db/tables.ts";
 import type { Tx } from "../../../server/db/writer.ts";
 import { bench } from "../app-under-test.ts";
+import { hold } from "../at-database.ts";
 
 const row = (id: string) => ({
   id,
@@ -58,16 +58,14 @@ describe("the one writer", () => {
 
   it("waits out another process's lock, and goes on well afterwards", async () => {
     const { store, url } = await bench();
-    const other = createClient({ url });
-    const held = await other.transaction("write");
+    const letGo = await hold(url);
     const written = Promise.all(Array.from({ length: 20 }, (_, n) => store.write(insert(`j${n}`))));
     await new Promise((wake) => setTimeout(wake, 600));
-    await held.commit();
+    await letGo();
     expect(await written).toHaveLength(20);
     // a poisoned connection would fail here
     await store.write(insert("after"));
     expect((await store.db.select({ n: count() }).from(jobs))[0]?.n).toBe(21);
-    other.close();
   });
 
   it("refuses more than it can hold rather than growing without end", async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bench, job, phrase } from "../app-under-test.ts";
+import { ask as atDatabase } from "../at-database.ts";
 
 describe("sites and valves", () => {
   it("sets up a site, changes it, lists it with its own today", async () => {
@@ -91,11 +92,8 @@ describe("health, figures and the document", () => {
   });
 
   it("is not ready where the store does not answer", async () => {
-    const { app, store } = await bench();
-    await store.write(async (tx) => {
-      const { sql } = await import("drizzle-orm");
-      await tx.run(sql`ALTER TABLE jobs RENAME TO gone`);
-    });
+    const { app, url } = await bench();
+    await atDatabase(url, "ALTER TABLE jobs RENAME TO gone");
     expect((await app.request("/readyz")).status).toBe(503);
     expect((await app.request("/healthz")).status).toBe(200);
   });
