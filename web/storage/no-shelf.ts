@@ -67,7 +67,9 @@ export function noShelf(why: string): Shelf & { phrasesOf(job: string): CardPhra
       for (const one of only(phrases, "refused")) mark(phrases, one.id, "waiting");
     },
     async counts() {
-      const refused = only(jobs, "refused").length + only(phrases, "refused").length;
+      const said = only(phrases, "refused");
+      const idle = only(jobs, "refused").filter((job) => !said.some((phrase) => phrase.job === job.id));
+      const refused = idle.length + said.length;
       return { waiting: only(phrases, "waiting").length, clips: 0, photos: 0, refused, lastKeptAt };
     },
     async keepValve() {},

@@ -152,20 +152,22 @@ export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()
       await tx.done;
     },
     async counts() {
-      const [waiting, keepsakes, at, ...refused] = await Promise.all([
+      const [waiting, keepsakes, at, jobs, said, others] = await Promise.all([
         db.countFromIndex("phrases", "delivery", "waiting"),
         db.getAllFromIndex("keepsakes", "delivery", "waiting"),
         db.get("kept", "lastKeptAt"),
-        db.countFromIndex("phrases", "delivery", "refused"),
-        db.countFromIndex("jobs", "delivery", "refused"),
+        db.getAllFromIndex("jobs", "delivery", "refused"),
+        db.getAllFromIndex("phrases", "delivery", "refused"),
         db.countFromIndex("keepsakes", "delivery", "refused"),
       ]);
+      // a job refused with its phrases is no more that is lacking than they are
+      const idle = jobs.filter((job) => !said.some((phrase) => phrase.job === job.id));
       const clips = keepsakes.filter((row) => row.kind === "clip").length;
       return {
         waiting,
         clips,
         photos: keepsakes.length - clips,
-        refused: refused.reduce((sum, one) => sum + one, 0),
+        refused: idle.length + said.length + others,
         lastKeptAt: typeof at === "string" ? at : undefined,
       };
     },

@@ -12,8 +12,11 @@ export interface JobResult {
   status: "stored" | "known" | "refused";
   problem?: string;
 }
-/** `at` is the site it is kept at, "" for none; `site` in it stays as sent. */
-export type SentJob = Read<JobRead & { at: string }> & { who: Who };
+/**
+ * `at` is the site it is kept at, "" for none; `site` in it stays as sent. `elsewhere`: refused as it is of a site that is
+ * not his.
+ */
+export type SentJob = Read<JobRead & { at: string }> & { who: Who; elsewhere?: true };
 
 /**
  * A job at the site it belongs to. Whoever is kept to sites has a job of any other refused, in words that say what to do,
@@ -30,8 +33,8 @@ export function atHisSite(read: Read<JobRead>, who: Who): SentJob {
   const job = read.value;
   if (job.site === undefined || seesSite(who.sees, job.site))
     return { ok: true, value: { ...job, at: job.site ?? onlySite(who.sees) ?? "" }, who };
-  const problem = `you are kept to other sites than ${job.site}: ask a lead to add it for you, under People`;
-  return { ok: false, id: job.id, problem, who };
+  const problem = `You are kept to other sites than ${job.site}: ask a lead to add it to yours, then send it again.`;
+  return { ok: false, id: job.id, problem, who, elsewhere: true };
 }
 
 /** Whether a job takes what somebody says. */
@@ -80,12 +83,21 @@ export async function keepJobs(tx: Tx, sent: readonly SentJob[]): Promise<JobRes
 const OTHER_JOB =
   "this id was used for another job (tag, site or start differ) and stays as first sent; its phrases are taken. Name another valve by saying so, or start a job with a new id";
 
+/** Why a phrase is refused whose job was, or is not known. */
+export function withoutJob(job: string, sent: readonly SentJob[], who: Who): string {
+  for (const one of sent) {
+    if (one.ok || one.id !== job || one.who !== who) continue;
+    return one.elsewhere ? one.problem : `its job was refused (${one.problem}): mend the job, then send both again`;
+  }
+  return `no job ${job} is known here: send it in "jobs" with or before its phrases`;
+}
+
 /** All that is told of an id that was used at a site which the sender does not see. */
 export const TAKEN = "this id was used before: send yours with a new id";
 
 const sameJob = (row: JobRow, job: JobRead) =>
   row.tag === (job.tag ?? null) &&
-  // which site a job that names none was kept at is for the one to know who kept it
+  // one that names no site may be kept at its sender's: see atHisSite
   (job.site === undefined || row.site === job.site) &&
   row.startedAt === job.moment.utc;
 

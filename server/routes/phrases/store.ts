@@ -7,7 +7,7 @@ import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
 import { type JobRow, keepReadings, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
-import { atHisSite, type JobResult, jobsById, keepJobs, type SentJob, TAKEN, takesFrom } from "./jobs.ts";
+import { atHisSite, type JobResult, jobsById, keepJobs, type SentJob, TAKEN, takesFrom, withoutJob } from "./jobs.ts";
 import { type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
 
 export interface Delivered {
@@ -80,10 +80,6 @@ async function keepPhrases(
     tx,
     good.map((one) => one.id).filter((id) => !fresh.has(id)),
   );
-  const whyRefused = ({ job, who }: { job: string; who: Who }): string | undefined => {
-    for (const one of sentJobs) if (!one.ok && one.id === job && one.who === who) return one.problem;
-    return undefined;
-  };
   const kept: KeptPhrases = { results: [], added: new Map(), confirmed: new Set() };
   for (const one of sent) {
     if (!one.ok) {
@@ -97,8 +93,7 @@ async function keepPhrases(
       const result = alreadyThere(before, phrase);
       kept.results.push(result);
       if (result.status === "known" && job && (await raise(tx, before.confidence, phrase))) kept.confirmed.add(job);
-    } else if (!job)
-      kept.results.push(refused(phrase.id, withoutJob(phrase.job, whyRefused({ job: phrase.job, who: one.who }))));
+    } else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, sentJobs, one.who)));
     else if (before) kept.results.push(refused(phrase.id, TAKEN));
     else {
       // the same id again further on in this request is judged against this one
@@ -166,11 +161,6 @@ async function insertNew(
     .returning({ id: phrases.id });
   return new Set(inserted.map((row) => row.id));
 }
-
-const withoutJob = (job: string, why: string | undefined) =>
-  why
-    ? `its job was refused (${why}): mend the job, then send both again`
-    : `no job ${job} is known here: send it in "jobs" with or before its phrases`;
 
 function alreadyThere(before: { text: string; job: string }, phrase: Phrase): PhraseResult {
   if (before.text !== phrase.text) {

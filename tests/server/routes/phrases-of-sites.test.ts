@@ -28,7 +28,7 @@ describe("a phrase of somebody kept to sites", () => {
     const first = await say(tech, { jobs: [his, other], phrases: said });
     expect(first.jobs).toMatchObject([
       { status: "stored" },
-      { status: "refused", problem: /south: ask a lead.*People/ },
+      { status: "refused", problem: /south: ask a lead.*send it again/ },
     ]);
     expect(first.results).toMatchObject([{ status: "stored" }, { status: "refused", problem: /south: ask a lead/ }]);
     expect((await told(boss, "GET", `/api/jobs/${other.id}`)).status).toBe(404);

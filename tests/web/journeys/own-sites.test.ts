@@ -142,7 +142,11 @@ inBrowser("a phone of somebody kept to his own sites", () => {
     await keepTo("Southmoor");
     await context.setOffline(false);
     await page.getByText("The server refused this phrase.").waitFor();
-    await page.getByText(/kept to other sites than north: ask a lead to add it/).waitFor();
+    await page
+      .getByText(/You are kept to other sites than north: ask a lead to add it to yours, then send it again\./)
+      .waitFor();
+    await expect.poll(() => page.locator(".outbox").textContent()).toBe("1 refused by the server");
+    await page.getByText("It stays on this device.").scrollIntoViewIfNeeded();
     await look(phone, "refused-elsewhere");
     await contact();
     await page.reload();
@@ -150,7 +154,7 @@ inBrowser("a phone of somebody kept to his own sites", () => {
     await keepTo("Northfield", "Southmoor");
     await contact();
     await page.locator(".menu summary").click();
-    await page.getByRole("button", { name: /^Send the \d refused again/ }).click();
+    await page.getByRole("button", { name: "Send the 1 refused again" }).click();
     await allKept(page);
     const { jobs } = await atBoss<{ jobs: JobSummary[] }>("jobs?site=north");
     expect(jobs).toMatchObject([{ tag: "NOR-11", phrases: 2, unread: 0 }]);
