@@ -64,6 +64,7 @@ export const refusals = {
   400: problemBody("what was sent cannot be read; `detail` says what to mend"),
   401: problemBody("nobody is known by this; `detail` says how to become so"),
   403: problemBody("known, but this is not his to do"),
+  404: problemBody("it names a site that the caller does not see, whether or not there is one"),
   429: problemBody("too many calls at once; `retry-after` says when to try again"),
   500: problemBody("something broke here"),
   503: problemBody("too much is asked or written at once; `retry-after` says when to try again"),
