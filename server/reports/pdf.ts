@@ -54,11 +54,11 @@ function startThread(): Thread {
   const thread: Thread = {
     set: (order) =>
       new Promise((resolve, reject) => {
+        const id = ++asked;
+        worker.postMessage({ id, order } satisfies Asked);
+        waiting.set(id, { resolve, reject });
         clearTimeout(rest);
         worker.ref();
-        const id = ++asked;
-        waiting.set(id, { resolve, reject });
-        worker.postMessage({ id, order } satisfies Asked);
       }),
   };
   return thread;

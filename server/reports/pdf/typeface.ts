@@ -1,3 +1,4 @@
+import { type PlacesTable, pairKerning } from "./pair-kerning.ts";
 import { remember } from "./remember.ts";
 
 /** A word as a page has it: the numbers of its glyphs as bytes, a kern between two as `)kern(`; width for size 1. */
@@ -27,28 +28,32 @@ export interface EmbeddedFont {
   font: {
     hasGlyphForCodePoint(code: number): boolean;
     glyphForCodePoint(code: number): { id: number; advanceWidth: number };
+    GPOS?: PlacesTable;
   };
   /** what goes into the file: glyphs, and by their number there how wide they are and which letters they stand for */
   subset: { includeGlyph(id: number): number };
   widths: number[];
   unicode: number[][];
-  /** shapes by all rules of the font; measures in thousandths of the size */
-  layout(text: string): { positions: { xAdvance: number; advanceWidth: number }[] };
 }
 
 /**
- * A font with a memory. Shaping each word by all the font's rules costs more than all the rest of a report; here each
- * letter is looked up once and each pair of letters kerned once, which is all that Latin, Greek and Cyrillic need. No
- * ligatures, so that what is copied out of the page are the letters that were written.
+ * A font with a memory: each letter is looked up once and each pair of letters kerned once, which is all that Latin,
+ * Greek and Cyrillic need. No ligatures, so that what is copied out of the page are the letters that were written.
  */
-export function typeface(font: EmbeddedFont, kern: Kern): Typeface {
-  const letter = remember((char: string) => takeIn(font, char.codePointAt(0) ?? 0));
+export function typeface(embedded: EmbeddedFont): Typeface {
+  const { font, scale } = embedded;
+  const letter = remember((char: string) => takeIn(embedded, char.codePointAt(0) ?? 0));
+  const between = font.GPOS ? pairKerning(font.GPOS) : () => 0;
+  const kern = remember((pair: string) => {
+    const [left = 0, right = 0] = Array.from(pair, (char) => font.glyphForCodePoint(char.codePointAt(0) ?? 0).id);
+    return Math.round(between(left, right) * scale);
+  });
   const word = remember((text: string): Word => {
     let glyphs = "";
     let width = 0;
     let before = "";
     for (const char of text) {
-      const kerned = before ? kern(before + char, font) : 0;
+      const kerned = before ? kern(before + char) : 0;
       const next = letter(char);
       glyphs += kerned ? `)${-kerned}(${next.glyphs}` : next.glyphs;
       width += next.width + kerned / 1000;
@@ -58,24 +63,9 @@ export function typeface(font: EmbeddedFont, kern: Kern): Typeface {
   });
   // one glyph may stand for several letters and is read back as the first: a plain space before a hard one
   letter(" ");
-  const has = remember((char: string) => font.font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0));
-  const line = { height: font.lineHeight(1), baseline: font.ascender / 1000 };
-  return { id: font.id, ref: () => font.ref(), line, has, word };
-}
-
-/** What is added between two letters, in thousandths of the size: the same in every file, so kept from one to the next. */
-export type Kern = (pair: string, font: EmbeddedFont) => number;
-export function kerning(): Kern {
-  const found = new Map<string, number>();
-  return (pair, font) => {
-    const known = found.get(pair);
-    if (known !== undefined) return known;
-    const { positions } = font.layout(pair);
-    const [first] = positions;
-    const kern = first && positions.length === 2 ? Math.round(first.xAdvance - first.advanceWidth) : 0;
-    found.set(pair, kern);
-    return kern;
-  };
+  const has = remember((char: string) => font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0));
+  const line = { height: embedded.lineHeight(1), baseline: embedded.ascender / 1000 };
+  return { id: embedded.id, ref: () => embedded.ref(), line, has, word };
 }
 
 /** A letter's glyph into the file, as pdfkit does it itself, but unshaped. */

@@ -113,4 +113,11 @@ describe("a report set as PDF", () => {
     expect(made[0]?.length).not.toBe(made[1]?.length);
     expect((await reportPdf(markedDay())).length).toBe(made[0]?.length);
   });
+
+  it("says so where it could not be set, and sets the next one all the same", async () => {
+    const broken = { ...markedDay(), title: undefined as unknown as string };
+    const [first, second] = await Promise.allSettled([reportPdf(broken), reportPdf(markedDay())]);
+    expect(first).toMatchObject({ status: "rejected", reason: { message: "the report could not be set as PDF" } });
+    expect(second?.status).toBe("fulfilled");
+  });
 });
