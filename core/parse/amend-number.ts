@@ -145,7 +145,10 @@ function bareNumber(scene: Scene): { value: number; upper?: number; unit?: strin
     };
   const chunk = scene.chunks.find((one) => one.number && !(one.number.bareOne && scene.chunks.length > 2));
   if (!chunk?.number) return undefined;
-  const others = scene.chunks.some((one) => one.unknown || one.talk || one.senses.part);
+  // "correction, six rings": of the packing counted before
+  const rings = (one: (typeof scene.chunks)[number], at: number) =>
+    /^rings?$/.test(one.text) && scene.chunks[at - 1] === chunk;
+  const others = scene.chunks.some((one, at) => !rings(one, at) && (one.unknown || one.talk || one.senses.part));
   if (others && !bareNumberLeads(scene)) return undefined;
   chunk.used = true;
   return { value: chunk.number.value, upper: chunk.number.upper };

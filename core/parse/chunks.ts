@@ -132,6 +132,8 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
       : undefined;
   // "threads on the bonnet", "socket bolt on the yoke": a name, and nothing that is screwed on
   if (named?.senses.part && (strange || named.senses.plural)) return make(words, at, at + 1, { senses: named.senses });
+  const turned = known && words[known.end] === "of" ? nameTurned(words, at, known.end, lexicon) : undefined;
+  if (turned) return make(words, at, turned.end, { senses: turned.senses });
   const cut = known?.senses.part && known.end > at + 1 ? nameCut(words, at, known.end, lexicon) : undefined;
   if (cut) return make(words, at, cut.end, { senses: cut.senses });
   if (known) {
@@ -141,6 +143,19 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (opens & OPENS.talk) return make(words, at, at + 1, { talk: true });
   if (opens & OPENS.plain) return make(words, at, at + 1, { senses: PLAINLY });
   return make(words, at, at + 1, { unknown: true });
+}
+
+/** "hole of the vent", "gasket of bonnet": a name turned round is the name. */
+function nameTurned(words: readonly string[], at: number, end: number, lexicon: Lexicon) {
+  const from = words[end + 1] === "the" ? end + 2 : end + 1;
+  const whole = lexicon.longest(words, from);
+  const isPlace = whole?.senses.place ?? /^(?:up|down|supply|signal)$/.test(words[from] ?? "");
+  if (!whole || !(whole.senses.part || isPlace)) return undefined;
+  const owner = words.slice(from, whole.end);
+  const named = lexicon.longest([...owner, ...words.slice(at, end)], 0);
+  return named?.senses.part && named.end === owner.length + end - at
+    ? { senses: named.senses, end: whole.end }
+    : undefined;
 }
 
 /** "seat, plug, cage gasket": a name ends before its last word where that word begins the next part's name. */

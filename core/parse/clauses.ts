@@ -7,6 +7,7 @@ import { has, range } from "./chunks.ts";
 import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
 import { tightSaid } from "./conditions-said.ts";
 import { copyOnto } from "./copying.ts";
+import { readCountBehind } from "./count-behind.ts";
 import { readFindings } from "./findings.ts";
 import { readImmovable } from "./immovable.ts";
 import { readLeaving } from "./leaving.ts";
@@ -71,6 +72,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     reset(state);
     if (state.subject) state.subject.open = false;
   }
+  const counted = readCountBehind(scene, state, at);
+  if (counted) return counted;
   const absent = readAbsentPart(scene, state, at);
   if (absent) return absent;
   const slipped =

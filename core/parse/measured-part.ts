@@ -67,6 +67,13 @@ export function nounOf(
         return undefined;
       return noun;
     }
+    // "leaking around the bolts, retorqued them to fifteen": a pronoun names nothing
+    if (
+      quantity === "torque" &&
+      /^(?:them|it|em|those|these)$/.test(chunk?.text ?? "") &&
+      /torqu|tighten/.test(scene.chunks[back - 1]?.text ?? "")
+    )
+      return undefined;
     if (chunk?.senses.condition && quantity !== "length") return undefined;
     // "studs lubed and torqued to one ten": of bolts alone, since "gasket replaced and torqued" is of others
     if (has(chunk, ROLE.and) && quantity === "torque" && !boltsBefore(scene, back, low)) return undefined;

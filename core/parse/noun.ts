@@ -84,6 +84,15 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   for (let at = index; at < chunks.length && at < index + MOST_CHUNKS; at += 1) {
     const chunk = chunks[at] as Chunk;
     const ring = /^rings?$/.test(chunk.text);
+    // "five rings of new packing"
+    if (
+      (ring || /^(?:rows?|sets?)$/.test(chunk.text)) &&
+      noun.count !== undefined &&
+      /^of/.test(chunks[at + 1]?.text ?? "")
+    ) {
+      at += 1;
+      continue;
+    }
     if (chunk.hazard || chunk.command || chunk.tag || chunk.talk || (chunk.unknown && !ring)) return undefined;
     const senses = chunk.senses;
     // "on top, lower housing's fine": the place is the last thing's, not this one's
@@ -258,6 +267,8 @@ function isVerbHere(chunks: readonly Chunk[], index: number): boolean {
     return true;
   if (!chunks[index]?.senses.work?.some((one) => one.form === "base")) return false;
   const next = chunks[index + 1];
+  // "bolts of the yoke"
+  if (next?.text.startsWith("of")) return false;
   return (has(next, ROLE.det) || has(next, ROLE.it)) && !has(chunks[index - 1], ROLE.det);
 }
 
@@ -275,12 +286,20 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
       noun.to += 1;
     }
   }
+  // "the diaphragm of up": of the two, the upper
+  const which = /^of$/.test(chunks[noun.to]?.text ?? "") ? UP_OR_DOWN[chunks[noun.to + 1]?.text ?? ""] : undefined;
+  if (which && !noun.place && noun.part && placed({ part: noun.part, place: which }).part !== noun.part) {
+    noun.place = which;
+    noun.to += 2;
+  }
   nameOwner(chunks, noun);
   if (noun.one || noun.other) resolveOne(noun, named.at(-1));
   else if (someOf(noun, named.at(-1)?.part)) noun.part = named.at(-1)?.part;
   else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
   return noun;
 }
+
+const UP_OR_DOWN: Partial<Record<string, Place>> = { up: "upper", above: "upper", down: "lower", below: "lower" };
 
 /** Parts through which a hole lets pressure by. */
 const PORTED: ReadonlySet<Part> = new Set<Part>(["nut", "guide", "stem_guide", "lock_nut", "diaphragm_nut"]);

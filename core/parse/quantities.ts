@@ -228,7 +228,7 @@ function quantityOf(
   if (unit === "degF" || unit === "degC") return "temperature";
   if (unit === "degree") return word === "temperature" || isRunningAt(scene, measure, low) ? "temperature" : undefined;
   if (unit === "s" || unit === "min") {
-    if (word === "duration" || strokesIn(scene, measure)) return "duration";
+    if (word === "duration" || strokesIn(scene, measure) || eachWay(scene, measure)) return "duration";
     const test = testAt(measure.from);
     return test ? "duration" : undefined;
   }
@@ -257,6 +257,12 @@ export const strokesIn = (scene: Scene, measure: Measure): boolean => {
     )
   );
 };
+
+/** "stroke time open six seconds, close four seconds". */
+function eachWay(scene: Scene, measure: Measure): boolean {
+  if (!/^(?:open|opening|close|closing|shut|closed)$/.test(scene.chunks[measure.from - 1]?.text ?? "")) return false;
+  return scene.chunks.slice(0, measure.from).some((one) => /\bstrok/.test(one.text));
+}
 
 function talkFree(scene: Scene, low: number, high: number): boolean {
   for (let at = low; at < high; at += 1) if (scene.chunks[at]?.talk || scene.chunks[at]?.unknown) return false;

@@ -38,6 +38,7 @@ export function numberWaiting(fragment: Fragment, phrase: number): { ask: Ask; w
     const before = chunks[at - 1]?.senses.part ?? chunks[at - 2]?.senses.part;
     const behind = /^on(?: the)?$/.test(chunks[at + 1]?.text ?? "") ? scene.noun(at + 2)?.part : undefined;
     const part = behind ?? before;
+    if (/^of\b/.test(chunks[at + 1]?.text ?? "")) continue;
     if (!part || !BOLTED.test(part) || chunks[at + 1]?.senses.part || chunks[at + 1]?.unknown) continue;
     return {
       ask: { phrase, question: `${one.number.value} what on the ${nameOfPart(part)}: foot pounds?` },

@@ -139,6 +139,23 @@ export class Scene {
       const next = this.noun(at);
       // "replaced the gasket with a new one": the new one is no second thing
       if (!next || (slip?.text === "with" && next.fresh)) break;
+      // "replaced the bonnet bolts, four of them": how many of what was just named
+      const counted = nouns.at(-1);
+      if (
+        as === "object" &&
+        at === end &&
+        next.one &&
+        next.count !== undefined &&
+        counted &&
+        counted.count === undefined &&
+        next.core > next.from &&
+        !has(this.chunks[next.to], ROLE.is) &&
+        !this.chunks[next.to]?.senses.condition
+      ) {
+        nouns = [...nouns.slice(0, -1), { ...counted, count: next.count }];
+        end = next.to;
+        continue;
+      }
       if (as === "object" && this.predicateFollows(next.to)) break;
       if (
         at === end &&

@@ -141,15 +141,21 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
 const RIDES =
   /^(?:rides?|goes|sits|seats|runs|lands|rubs|contacts|touches|meets|slides|bolts|screws|threads|fits|is|was|were)$/;
 
-/** Other talk before it, and no "but" since. */
+/** Other talk before it, and no "but" or "so" since. */
 function talkedOf(scene: Scene, at: number): boolean {
-  const turn = scene.chunks.findLastIndex((one, index) => index < at && one.text === "but");
+  const turn = scene.chunks.findLastIndex((one, index) => index < at && /^(?:but|so|anyway|anyhow)$/.test(one.text));
   return scene.chunks.slice(Math.max(0, turn), at).some((one) => one.talk);
 }
 
 /** "fitting on the signal line is leaking": the second part tells where the first is, and nothing is said of it. */
 function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number): number | undefined {
   const subject = state.subject;
+  // "packing of the valve leaks": the small word stands with the name
+  const own = /^of(?: the)?$/.test(scene.at(noun.from)?.text ?? "") && noun.core > noun.from;
+  if (own && subject?.open && subject.nouns.at(-1)?.to === noun.from && scene.predicateFollows(end)) {
+    scene.use(...range(noun.from, end));
+    return end;
+  }
   const before = scene.at(noun.from - 1);
   if (
     !subject ||

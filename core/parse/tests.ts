@@ -222,7 +222,7 @@ export function settleTests(
   if (measures.some((one) => one.quantity === "duration") && !settled.some((one) => one.test === "stroke")) {
     const stroking = chunks.findIndex(
       (chunk, at) =>
-        !chunk.used &&
+        (!chunk.used || /^strok/.test(chunk.text)) &&
         (isStroking(chunk, chunks[at - 1]) ||
           measures.some((one) => one.from > at && one.from <= at + 3 && strokesIn(scene, one))),
     );

@@ -63,7 +63,7 @@ export function choose(
   // "the bonnet she wore to easter": worn by somebody; a valve "wore out"
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "just flat gone"
-  const placed = next?.senses.placing && (has(scene.at(at + 2), ROLE.fresh) || has(scene.at(at + 2), ROLE.det));
+  const placed = next?.senses.placing && [ROLE.fresh, ROLE.other, ROLE.det].some((role) => has(scene.at(at + 2), role));
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity))
@@ -83,6 +83,9 @@ export function choose(
   if (chunk.text === "flats" && before?.number) return undefined;
   // "gummed up with paraffin": the dirt, and not the drag it makes
   if (chunk.text === "gummed up" && /^with/.test(next?.text ?? "")) return { code: "fouled", form: "is" };
+  // "stuck a new one in": put there
+  if (chunk.text === "stuck" && (has(next, ROLE.fresh) || has(next, ROLE.other)) && !has(before, ROLE.is))
+    return undefined;
   if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
     if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, ROLE.prep) || scene.isPlain(at + 1)))
       return { code: "fouled", form: "is" };

@@ -64,6 +64,8 @@ export function partOf(
     last.code === "leaking" &&
     !(open && last.form === "does" && subject?.nouns.every((noun) => noun.part && RUBBER.has(noun.part))) &&
     /^(?:air |gas )?(?:leak|drip|seep|weep)/.test(scene.at(last.at)?.text ?? "") &&
+    // "case is leaking around the bolts": bolts hold, what they hold leaks
+    !(open && objects?.nouns.every((one) => /bolting|^nut$/.test(one.part ?? ""))) &&
     /^(?:at|from|around|by)/.test(scene.at(prepAt)?.text ?? "");
   // "actuator leaks air at the diaphragm"
   if (
@@ -72,7 +74,7 @@ export function partOf(
     /^(?:at|from|around|by|through|past)/.test(scene.at(end + 1)?.text ?? "")
   ) {
     const out = scene.nouns(end + 2, "object");
-    if (out?.nouns.every((one) => one.part))
+    if (out?.nouns.every((one) => one.part && !/bolting|^nut$/.test(one.part)))
       return { nouns: out.nouns, named: true, to: out.end, span: out.nouns[0]?.from ?? end };
   }
   if (leaksAt && objects?.nouns.every((one) => one.part))

@@ -6,7 +6,7 @@ import type { WorkForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
-import { isParticle } from "./neighbours.ts";
+import { isParticle, objectAhead } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
@@ -75,7 +75,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
       (form === "past" || form === "noun" || (form === "ing" && state.not !== undefined)) &&
       !first.det &&
       !first.count;
-    if (!loose && !passive) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
+    // "bonnet removed, four studs replaced": what stands behind has a verb of its own
+    const own = open && form === "past" && isPassive(scene, objects.end) && subject?.nouns.at(-1)?.to === at;
+    if (!loose && !passive && !own) return { nouns: objects.nouns, named: true, from: at, to: objects.end };
   }
   if (open && subject)
     return { nouns: subject.nouns, named: true, from: Math.min(subject.nouns[0]?.from ?? at, at), to: at + 1 };
@@ -98,7 +100,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   // "replace a good dog": whatever it is, it is not a part
   if (has(it, ROLE.det) && [1, 2].some((ahead) => scene.at(next + ahead)?.talk || scene.at(next + ahead)?.unknown))
     return undefined;
-  if (has(it, ROLE.det) && TOOLS.has(scene.at(next + 1)?.text ?? "")) return undefined;
+  // "disassembled on the bench": where, and not what
+  const where = has(scene.at(next - 1), ROLE.prep) && next > at + 1;
+  if (has(it, ROLE.det) && TOOLS.has(scene.at(next + 1)?.text ?? "") && !where) return undefined;
   if (
     (has(it, ROLE.det) || (it && /^(?:my|his|her|your|the)$/.test(it.text))) &&
     (scene.at(next + 1)?.unknown || scene.at(next + 1)?.talk)
@@ -107,6 +111,10 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
   return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
 }
+
+/** "four studs replaced", and nothing for it to act on behind. */
+const isPassive = (scene: Scene, at: number): boolean =>
+  (scene.at(at)?.senses.work?.some((one) => one.form === "past" && !one.with) ?? false) && !objectAhead(scene, at);
 
 /** "removed, cleaned and reinstalled the cage": verbs one after the other act on what stands behind the last. */
 function sharedObject(scene: Scene, from: number, form: WorkForm): Noun[] | undefined {
@@ -125,7 +133,10 @@ function throughDirt(scene: Scene, from: number): { nouns: Noun[]; end: number }
   let at = from;
   while (has(scene.at(at), ROLE.det) || scene.at(at)?.senses.severity) at += 1;
   const dirt = scene.at(at);
+  // "drained the water out of the air set"
+  const wet = /^(?:water|liquids?|fluid|condensate|moisture)$/.test(dirt?.text ?? "");
   if (
+    !wet &&
     !dirt?.senses.condition?.some(
       (one) =>
         one.form === "has" &&

@@ -84,6 +84,14 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
     const chunk = scene.at(next);
     if (!chunk) return undefined;
     const first = chunk.text.split(" ")[0] ?? "";
+    // "he got run off": what stands between a verb and its small word is an object
+    if (
+      next === at + 1 &&
+      /^(?:got|get|gotten)$/.test(scene.at(at)?.text ?? "") &&
+      !takesObject(scene, next) &&
+      !words.includes(chunk.text)
+    )
+      return undefined;
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     // "threw it in the scrap bin"
     if (chunk.senses.work?.some((one) => one.form === "where") && words.includes(chunk.text.split(" ").at(-1) ?? ""))
@@ -101,6 +109,12 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
   }
   return undefined;
 }
+
+const takesObject = (scene: Scene, at: number): boolean =>
+  scene.noun(at) !== undefined ||
+  has(scene.at(at), ROLE.it) ||
+  has(scene.at(at), ROLE.det) ||
+  scene.at(at)?.number !== undefined;
 
 const REPACKS = /^re ?pack/;
 
@@ -179,7 +193,9 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     // "going back in", "going in the trash": where it goes is settled
     if (code === "reused" || (code === "discarded" && scene.at(at)?.text === "going")) return "done";
     // "no bubbles after lapping the seat"
-    if (/^(?:after|since|by|from)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
+    if (/^(?:after|since|by|from|while|when)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
+    // "busted a stud getting the bonnet off": what one was at when it happened
+    if (form === "ing" && behindDeed(scene, at)) return "done";
     if (form === "noun") return state.owed !== undefined ? "needed" : "done";
     return state.did !== undefined &&
       state.owed === undefined &&
@@ -188,6 +204,16 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
       : "needed";
   }
   return state.owed !== undefined ? "needed" : "done";
+}
+
+/** "busted a stud", "stripped the threads": the deed, its article and its part, right before. */
+function behindDeed(scene: Scene, at: number): boolean {
+  const last = scene.drafts.at(-1);
+  if (last?.entry.type !== "finding" || Math.max(...last.chunks) !== at - 1 || !scene.at(at - 1)?.senses.part)
+    return false;
+  let back = at - 2;
+  while (scene.at(back)?.senses.place || scene.at(back)?.number) back -= 1;
+  return has(scene.at(back), ROLE.det) && scene.at(back - 1)?.senses.condition !== undefined;
 }
 
 const TOOK = /\b(?:took|managed|had a (?:time|hard time|heck of a time)|got|was able)\b/;

@@ -13,7 +13,7 @@ export const PART_ROWS: Row<Part>[] = [
   { code: "gasket", name: "gasket", say: ["gasket", "gskt", "gask", "(body|flange|pipe|joint|cover) gasket"], help: "flat seal between two faces" },
   { code: "o_ring", name: "O-ring", say: ["o ring", "oh ring", "oring"], help: "round rubber seal" },
   { code: "backup_ring", name: "backup ring", say: ["backup ring", "back up ring", "back ring", "backup"], help: "keeps an O-ring from being pushed out" },
-  { code: "packing", name: "packing", say: ["packing", "packing set", "packing box", "stem packing", "packing rings", "stuffing box", "vee packing", "v packing", "gland packing", "packing ring", "gland rings", "(ring|rings|row|rows) of packing", "(ring|rings) of new packing"], help: "seals the stem" },
+  { code: "packing", name: "packing", say: ["packing", "packing set", "packing box", "stem packing", "packing rings", "stuffing box", "vee packing", "v packing", "gland packing", "packing ring", "gland rings", "(ring|rings|row|rows) of packing"], help: "seals the stem" },
   { code: "seals", name: "seals", say: ["seals", "seal", "soft goods", "all [the] soft goods", "elastomers", "rubber goods"], help: "all soft goods together" },
   { code: "kit", name: "kit", say: ["kit", "repair kit", "seal kit", "rebuild kit", "soft goods kit", "gasket kit", "o ring kit", "packing kit", "diaphragm kit", "trim kit", "(seat|service|spares|valve|actuator|plug|gasket and o ring|soft parts|positioner|stem|o ring|rubber) kit", "kit of parts"], help: "a set of spare parts" },
   { code: "bonnet", name: "bonnet", say: ["bonnet", "valve bonnet"], help: "closes the top of the body" },

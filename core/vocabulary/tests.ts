@@ -31,5 +31,5 @@ export const VERDICTS = {
 };
 
 /** The stroke itself, where a time is said of it: alone, and behind "to". */
-export const STROKING = /^(?:to stroke|stroke|strokes|stroking|stroked|full stroke|to open|to close)$/;
+export const STROKING = /^(?:to stroke|stroke|stroke time|stroking time|stroke speed|strokes|stroking|stroked|full stroke|to open|to close)$/;
 export const STROKES_TO = /^(?:open|close|shut|stroke|travel|cycle)$/;

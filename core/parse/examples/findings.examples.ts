@@ -268,4 +268,34 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     ],
     why: "the answer is the question's, and what follows it is not denied",
   },
+
+  {
+    rule: "finding_is",
+    say: "hole of the vent was closed with mud",
+    gives: [{ type: "finding", condition: "plugged", part: "vent_hole" }],
+    why: "a name turned round is the name",
+  },
+  {
+    rule: "finding_is",
+    say: "port of supply is dirty",
+    gives: [{ type: "finding", condition: "fouled", part: "supply_port" }],
+  },
+  {
+    rule: "finding_does",
+    say: "packing of the valve leaks",
+    gives: [{ type: "finding", condition: "leaking", part: "packing" }],
+  },
+  {
+    rule: "finding_does",
+    say: "pilot is blowing by",
+    gives: [{ type: "finding", condition: "leaking", part: "pilot" }],
+    why: "what passes is the pilot, and not the seat",
+  },
+  {
+    rule: "finding_does",
+    say: "diaphragm case is leaking air around the bolts",
+    gives: [{ type: "finding", condition: "leaking", part: "housing" }],
+    why: "bolts hold, what they hold leaks",
+  },
+  { not: "finding_is", say: "that bonnet she wore to church" },
 ];

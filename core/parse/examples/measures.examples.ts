@@ -128,4 +128,14 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
   { rule: "test", say: "is it leaking by? no", gives: [{ type: "test", test: "seat_leak", result: "pass" }] },
   { not: "test", say: "that new fella can't hold a wrench" },
   { not: "reading", say: "is it at sixty psi" },
+
+  {
+    rule: "reading",
+    say: "stroke time open six seconds, close four seconds",
+    gives: [
+      { type: "reading", quantity: "duration", value: 6, unit: "s" },
+      { type: "reading", quantity: "duration", value: 4, unit: "s" },
+    ],
+  },
+  { not: "valve", say: "stem is bent about a quarter inch", why: "how far, and no valve's size" },
 ];

@@ -290,4 +290,63 @@ export const WORK_EXAMPLES: readonly Example[] = [
     gives: [{ type: "work", work: "lapped", status: "done", part: "seat" }],
     why: "turned round, and not asked",
   },
+
+  {
+    rule: "work_done",
+    say: "replaced the bonnet bolts, four of them",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "bonnet_bolting", count: 4 }],
+    why: "how many may be said behind",
+  },
+  {
+    rule: "new_part",
+    say: "new packing, five rings",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "packing", count: 5 }],
+  },
+  {
+    rule: "work_done",
+    say: "changed the O-rings, both of them",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "o_ring", count: 2 }],
+  },
+  {
+    rule: "work_done",
+    say: "busted a stud getting the bonnet off",
+    gives: [{ type: "work", work: "removed", status: "done", part: "bonnet" }],
+    why: "what one was at when it happened",
+  },
+  {
+    rule: "work_done",
+    say: "stripped the threads tightening the gland nut",
+    gives: [{ type: "work", work: "tightened", status: "done", part: "packing_nut" }],
+  },
+  { not: "work_done", say: "found a torn diaphragm, replacing it", why: "that is yet to be done" },
+  {
+    rule: "work_done",
+    say: "bonnet removed, four studs replaced",
+    gives: [
+      { type: "work", work: "removed", status: "done", part: "bonnet" },
+      { type: "work", work: "replaced", status: "done", part: "bolting", count: 4 },
+    ],
+    why: "what stands behind has a verb of its own",
+  },
+  {
+    rule: "work_done",
+    say: "drained the water out of the air set",
+    gives: [{ type: "work", work: "drained", status: "done", part: "regulator" }],
+  },
+  { not: "work_done", say: "he got run off that lease", why: "nobody got a part off" },
+  {
+    rule: "placed_replaced",
+    say: "gauge is bad, put a spare on",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "gauge" }],
+  },
+  {
+    rule: "placed_replaced",
+    say: "spring's weak, we ought to put another one in",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "spring" }],
+  },
+  {
+    rule: "new_part",
+    say: "tubing is kinked, ran a new piece",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "tubing" }],
+  },
 ];
