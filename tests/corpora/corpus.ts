@@ -66,6 +66,8 @@ export const CORPORA = [
   "transcripts11",
   "thirteenth",
   "transcripts12",
+  "fourteenth",
+  "transcripts13",
   "chatter",
   "held",
 ] as const;
@@ -85,6 +87,8 @@ export const FRESH: ReadonlySet<string> = new Set([
   "transcripts11",
   "thirteenth",
   "transcripts12",
+  "fourteenth",
+  "transcripts13",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
