@@ -2,9 +2,9 @@ import { defineConfig } from "vitest/config";
 
 /** What must hold whichever engine keeps the log: run on libSQL with all the rest, and once more on PostgreSQL. */
 const ON_BOTH = [
-  "tests/server/accounts/{enrolment,sign-in,kept-to-sites}.test.ts",
+  "tests/server/accounts/{enrolment,sign-in,kept-to-sites,sites-seen}.test.ts",
   "tests/server/{audit,review,transfer}/*.test.ts",
-  "tests/server/routes/{due-pages,jobs,phrases,search,two-devices,valves,words}.test.ts",
+  "tests/server/routes/{due-pages,jobs,phrases,phrases-of-sites,search,two-devices,valves,words}.test.ts",
   "tests/server/mail/settings.test.ts",
   "tests/server/db/writer.test.ts",
 ];
