@@ -25,8 +25,12 @@ interface Piece {
   width: number;
 }
 
-/** Behind a hyphen, dash or slash before a letter; not before a digit, which keeps tags and fractions whole. */
-const AFTER_HYPHEN = /(?<=[^\-–—/][-–—/])(?=\p{L})/u;
+/**
+ * Behind a hyphen, dash or slash between words; a few letters are rather a unit (ft-lbf, bubbles/min), and before a
+ * digit it is a tag or a fraction: these stay whole.
+ */
+const AFTER_HYPHEN = /(?<=\p{L}{3}[-–—/])(?=\p{L}{4})/u;
+
 /** Breaks words into lines of at most this width. No letter is lost: a word longer than a line is cut where the line ends. */
 export type BreakLines = (runs: readonly Run[], room: number) => Line[];
 

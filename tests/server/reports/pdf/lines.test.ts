@@ -16,7 +16,7 @@ describe("words broken into lines", () => {
   it.each([
     ["at spaces, which are gone then", "seat worn one side", 9, ["seat worn", "one side"]],
     [
-      "behind a hyphen or slash before a letter",
+      "behind a hyphen or slash between words",
       "spring-loaded inlet/outlet",
       8,
       ["spring-", "loaded", "inlet/", "outlet"],
@@ -27,6 +27,7 @@ describe("words broken into lines", () => {
       8,
       ["at", "LCV-213", "by 1/2", "in"],
     ],
+    ["nor inside a unit", "27 ft-lbf 3 bubbles/min", 12, ["27 ft-lbf 3", "bubbles/min"]],
     ["in a word longer than the line", "abcdefghij kl", 4, ["abcd", "efgh", "ij", "kl"]],
     ["with several spaces kept inside a line", "a   b", 9, ["a   b"]],
     ["with a line for no words at all", "", 9, [""]],
