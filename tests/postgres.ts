@@ -105,7 +105,7 @@ function clusterIn(folder: string, data: string, port: number, settings: Record<
     },
     async kill() {
       // all at once, as when the machine is gone: none of them sees another end
-      for (const pid of processesIn(data)) process.kill(pid, "SIGKILL");
+      for (const pid of processesIn(data)) kill(pid);
       while (processesIn(data).length > 0) await wait(5);
     },
     async remove() {
@@ -133,6 +133,15 @@ function processesIn(data: string): number[] {
     }
   });
   return there.map(Number);
+}
+
+function kill(pid: number): void {
+  try {
+    process.kill(pid, "SIGKILL");
+  } catch (cause) {
+    // it ended by itself, as its first process was gone
+    if ((cause as NodeJS.ErrnoException).code !== "ESRCH") throw cause;
+  }
 }
 
 function program(name: string, args: string[]): void {

@@ -25,42 +25,30 @@ for (const type of [pg.types.builtins.INT8, pg.types.builtins.NUMERIC]) pg.types
 
 /** `patient`: for work that may take long, as bringing a large database forward does. */
 export function reach(url: string, patient = false): Servers {
-  const urls = urlsOf(url);
   const name = nameOf(url);
+  const pools = urlsOf(url).map((one) => poolOf(one, patient));
+  /** the one that took writes last */
   let at = 0;
-  // the pool gives its clients its own settings: each new one goes to the server whose turn it is
-  class Next extends pg.Client {
-    constructor(config: pg.ClientConfig) {
-      super({ ...config, connectionString: urls[at] ?? url });
-    }
-  }
-  const pool = new pg.Pool({
-    Client: Next as unknown as new () => pg.ClientBase,
-    max: MOST_CONNECTIONS,
-    connectionTimeoutMillis: LONGEST_CONNECT_MS,
-    query_timeout: patient ? 0 : LONGEST_ANSWER_MS,
-    keepAlive: true,
-    application_name: "handsfull",
-    onConnect: prepare,
-  });
-  // a connection that breaks while nobody uses it: the pool lets go of it, and the next call makes another
-  pool.on("error", () => {});
 
   async function connect(): Promise<pg.PoolClient> {
-    for (let left = urls.length; ; left--) {
-      const tried = at;
+    let found: unknown;
+    const first = at;
+    // each call asks each of them, the last known first: what one call found says nothing about a moment later
+    for (const turn of pools.keys()) {
+      const one = (first + turn) % pools.length;
       try {
-        return await pool.connect();
+        const client = await (pools[one] as pg.Pool).connect();
+        at = one;
+        return client;
       } catch (cause) {
         const refused = refusal(name, cause);
         if (refused) throw refused;
         if (cause instanceof Error && cause.message === NONE_FREE)
           throw new StoreBusy(`every connection to the database server ${name} is in use`, { cause });
-        // of several calls that found it gone the first goes on to the next server
-        if (at === tried) at = (at + 1) % urls.length;
-        if (left <= 1) throw away(name, cause);
+        found = cause;
       }
     }
+    throw away(name, found);
   }
 
   return {
@@ -83,8 +71,25 @@ export function reach(url: string, patient = false): Servers {
         client.release(lost);
       }
     },
-    end: () => pool.end(),
+    async end() {
+      await Promise.all(pools.map((pool) => pool.end()));
+    },
   };
+}
+
+function poolOf(connectionString: string, patient: boolean): pg.Pool {
+  const pool = new pg.Pool({
+    connectionString,
+    max: MOST_CONNECTIONS,
+    connectionTimeoutMillis: LONGEST_CONNECT_MS,
+    query_timeout: patient ? 0 : LONGEST_ANSWER_MS,
+    keepAlive: true,
+    application_name: "handsfull",
+    onConnect: prepare,
+  });
+  // a connection that breaks while nobody uses it: the pool lets go of it, and the next call makes another
+  pool.on("error", () => {});
+  return pool;
 }
 
 /** Each new connection, before it is used. */

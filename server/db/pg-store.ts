@@ -36,12 +36,9 @@ function storeOf(servers: Servers): Store {
       };
       client.on("notice", warned);
       try {
-        const made = await drizzle(client).transaction(async (tx) => {
+        const made = await drizzle({ client: plain(client) }).transaction(async (tx) => {
           if (first !== undefined) await tx.execute(sql`SELECT pg_advisory_xact_lock(${first})`);
-          const made = await work(tx as unknown as Tx);
-          // COMMIT of a transaction in which something failed rolls back, and calls that no failure
-          if (client.getTransactionStatus() === "E") throw new Error("a failed statement was passed over");
-          return made;
+          return work(tx as unknown as Tx);
         }, begin);
         // a COMMIT that somebody cancelled while it waited for the standby succeeds, and only warns that this one has it alone
         if (doubt !== undefined) throw new StoreAway(`the database server ${servers.name} warns: ${doubt}`);
@@ -70,4 +67,14 @@ function storeOf(servers: Servers): Store {
       await servers.end();
     },
   };
+}
+
+/** COMMIT of a transaction in which something failed rolls back, and calls that no failure: here it is one. */
+function plain(client: pg.PoolClient): pg.PoolClient {
+  const query = async (asked: { text: string }, values: unknown[]) => {
+    const done = await client.query(asked, values);
+    if (done.command === "ROLLBACK" && asked.text === "commit") throw new Error("a failed statement was passed over");
+    return done;
+  };
+  return { query } as unknown as pg.PoolClient;
 }

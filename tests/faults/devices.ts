@@ -16,10 +16,13 @@ export interface Device {
   tookMs: number[];
 }
 
-/** A folder for a server's data with so many people in it, a device each. */
-export async function peopled(count: number): Promise<{ dir: string; devices: Device[]; remove(): Promise<void> }> {
+/** A folder for a server's data with so many people in its database (or in that at `url`), a device each. */
+export async function peopled(
+  count: number,
+  url?: string,
+): Promise<{ dir: string; devices: Device[]; remove(): Promise<void> }> {
   const dir = await mkdtemp(join(tmpdir(), "handsfull-devices-"));
-  const store = await openStore(`file:${join(dir, "handsfull.db")}`);
+  const store = await openStore(url ?? `file:${join(dir, "handsfull.db")}`);
   const devices: Device[] = [];
   for (let n = 0; n < count; n++) {
     const { token } = await enrolled(store, `Person ${n}`, ["technician"]);
