@@ -3,7 +3,8 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createClient } from "@libsql/client";
-import { gone, spawnBuilt } from "../server/server-process.ts";
+import { makeCluster, NO_POSTGRES, POSTGRES_BIN } from "../postgres.ts";
+import { gone, type Started, spawnBuilt } from "../server/server-process.ts";
 import { phrases } from "./corpus-phrases.ts";
 import { figure } from "./timing.ts";
 
@@ -12,30 +13,52 @@ const FOR_MS = 2500;
 
 /**
  * Phrases acknowledged per second by the real server over HTTP, each read, its entries stored and on disk before the
- * answer; beside it, turn and turn about on the same disk, bare single inserts with the same driver and settings.
+ * answer; beside it, turn and turn about on the same disk, the same on PostgreSQL with its own settings, and bare single
+ * inserts with the driver of the first.
  */
 export async function storing(): Promise<string[]> {
   const folder = await mkdtemp(join(tmpdir(), "handsfull-bench-"));
-  const { address, child } = await spawnBuilt({ DATA_DIR: folder, DATABASE_URL: "" });
+  const cluster = POSTGRES_BIN ? await makeCluster({}) : undefined;
+  const running: Started[] = [];
+  const start = async (DATABASE_URL: string) => {
+    const started = await spawnBuilt({ DATA_DIR: folder, DATABASE_URL });
+    running.push(started);
+    return started.address;
+  };
   try {
+    await cluster?.start();
+    const lite = await start("");
+    const onPg = cluster && (await start(cluster.url("postgres")));
     const bare: number[] = [];
-    const single: number[] = [];
-    const batches: number[] = [];
+    const [single, batches, pgSingle, pgBatches]: [number[], number[], number[], number[]] = [[], [], [], []];
     for (let round = 0; round < 3; round++) {
       bare.push(await bareInserts(join(folder, `bare-${round}.db`)));
-      single.push(await post(address, 1));
-      batches.push(await post(address, 25));
+      single.push(await post(lite, 1));
+      if (onPg) pgSingle.push(await post(onPg, 1));
+      batches.push(await post(lite, 25));
+      if (onPg) pgBatches.push(await post(onPg, 25));
     }
     const [inserts, one, many] = [bare, single, batches].map(median) as [number, number, number];
+    const beside = (rounds: number[], lite: number) =>
+      `${figure(median(rounds))} phrases/s, ${figure(median(rounds) / lite)} of libSQL's`;
     return [
       `median of three rounds of ${FOR_MS / 1000} s each, everything durable (WAL, synchronous FULL); the clients share the machine`,
       `bare node and libSQL, one insert at a time        ${figure(inserts)} rows/s`,
       `${CLIENTS} clients, one phrase a request, jobs of 12      ${figure(one)} phrases/s, ${figure(one / inserts)} of bare`,
       `${CLIENTS} clients, 25 phrases a request (an outbox)     ${figure(many)} phrases/s, ${figure(many / inserts)} of bare`,
+      ...(onPg
+        ? [
+            `one phrase a request, on PostgreSQL               ${beside(pgSingle, one)}`,
+            `25 phrases a request, on PostgreSQL               ${beside(pgBatches, many)}`,
+          ]
+        : [`not measured: ${NO_POSTGRES}`]),
     ];
   } finally {
-    child.kill("SIGTERM");
-    await gone(child);
+    for (const { child } of running) {
+      child.kill("SIGTERM");
+      await gone(child);
+    }
+    await cluster?.remove();
     await rm(folder, { recursive: true, force: true });
   }
 }
