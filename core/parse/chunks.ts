@@ -153,9 +153,8 @@ function nameTurned(words: readonly string[], at: number, end: number, lexicon: 
   if (!whole || !(whole.senses.part || isPlace)) return undefined;
   const owner = words.slice(from, whole.end);
   const named = lexicon.longest([...owner, ...words.slice(at, end)], 0);
-  return named?.senses.part && named.end === owner.length + end - at
-    ? { senses: named.senses, end: whole.end }
-    : undefined;
+  const means = named?.senses.part ?? (isPlace ? named?.senses.place : undefined);
+  return named && means && named.end === owner.length + end - at ? { senses: named.senses, end: whole.end } : undefined;
 }
 
 /** "seat, plug, cage gasket": a name ends before its last word where that word begins the next part's name. */

@@ -7,7 +7,7 @@ import { has, range } from "./chunks.ts";
 import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
 import { tightSaid } from "./conditions-said.ts";
 import { copyOnto } from "./copying.ts";
-import { readCountBehind } from "./count-behind.ts";
+import { readCountBehind, readCountOwed } from "./count-behind.ts";
 import { readFindings } from "./findings.ts";
 import { readImmovable } from "./immovable.ts";
 import { readLeaving } from "./leaving.ts";
@@ -72,7 +72,7 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     reset(state);
     if (state.subject) state.subject.open = false;
   }
-  const counted = readCountBehind(scene, state, at);
+  const counted = readCountBehind(scene, state, at) ?? readCountOwed(scene, state, at);
   if (counted) return counted;
   const absent = readAbsentPart(scene, state, at);
   if (absent) return absent;
@@ -168,7 +168,10 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   // "never saw a stem bent that bad": there it is
   if (/^never/.test(chunk.text) && THAT_BAD.test(textFrom(scene, at + 1))) return at + 1;
   // "yeah no, the packing is fine", "no, just a scratch": the no is said of what came before
-  if (chunk.text === "no" && /^(?:the|that|this|its|thats|just|only)$/.test(scene.chunks[at + 1]?.text ?? ""))
+  if (
+    chunk.text === "no" &&
+    /^(?:the|that|this|its|thats|just|only|uh|um|er|ah|well|wait|so|sir)$/.test(scene.chunks[at + 1]?.text ?? "")
+  )
     return at + 1;
   if (has(chunk, ROLE.not) || (has(chunk, ROLE.declined) && !has(chunk, ROLE.owed))) {
     if (saidBefore && state.subject && !state.subject.open) state.found = undefined;
@@ -177,6 +180,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   if (has(chunk, ROLE.found)) {
     state.found = at;
     if (state.subject?.open && !has(chunk, ROLE.has) && !has(chunk, ROLE.is)) state.subject.open = false;
+    // "the plug shows galling along the guide": the plug's
+    if (state.subject?.open && /^show/.test(chunk.text)) state.found = undefined;
   }
   if (has(chunk, ROLE.and) && state.said) state.hedge = undefined;
   return at + 1;

@@ -19,6 +19,7 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 /** "badly scored and pitted on the plug": the conditions that start at `start`; the index to go on from. */
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   if (isAgent(scene, start)) return start + 1;
+  if (isCause(scene, start)) return start + 1;
   const group = readGroup(scene, state, start);
   if (!group) return undefined;
   // "plugged with bugs": no other talk, as long as something is made of it
@@ -73,6 +74,18 @@ function isAgent(scene: Scene, at: number): boolean {
   while (has(scene.at(next), ROLE.has) || has(scene.at(next), ROLE.did) || has(scene.at(next), ROLE.is)) next += 1;
   const deed = scene.at(next)?.senses.condition;
   return (deed?.some((one) => one.form === "is" && DEEDS.has(one.code)) ?? false) && scene.noun(next + 1)?.det === true;
+}
+
+/** "split from the frost": what made it so is no second finding. */
+function isCause(scene: Scene, at: number): boolean {
+  let back = at - 1;
+  while (has(scene.at(back), ROLE.det)) back -= 1;
+  if (!/^(?:from|due to|because of)(?: the)?$/.test(scene.at(back)?.text ?? "")) return false;
+  const last = scene.drafts.at(-1);
+  if (last?.entry.type !== "finding" || Math.max(...last.chunks) < back - 2) return false;
+  last.also = [...(last.also ?? []), ...range(back, at + 1)];
+  scene.use(...range(back, at + 1));
+  return true;
 }
 
 /** One finding for each condition of each part. */

@@ -40,13 +40,20 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
   const testAt = (at: number) => {
     // "passed at eighty pounds": a small word ties a number to the test before it
     const tied = has(scene.at(at - 1), ROLE.prep) || has(scene.at(at - 2), ROLE.prep);
-    const before = scene.at(at - (has(scene.at(at - 1), ROLE.prep) ? 2 : 3));
+    let back = at - (has(scene.at(at - 1), ROLE.prep) ? 2 : 3);
+    // "tight now at sixty"
+    while (
+      /^(?:now|good|again|here|fine|still|up|solid)$/.test(scene.at(back)?.text ?? "") &&
+      !scene.at(back)?.senses.test
+    )
+      back -= 1;
+    const before = scene.at(back);
     if (
       tied &&
       before?.senses.verdict &&
       !before.senses.test &&
       /leak|hold|held|tight|drop/.test(before.text) &&
-      !tests.some((one) => one.chunks.includes(at - 2) || one.at === at - 3)
+      !tests.some((one) => one.chunks.includes(back) || one.at === at - 3)
     )
       return "seat_leak";
     if (tied && rated) return tests.find((one) => one.at < at)?.test ?? "seat_leak";

@@ -53,6 +53,8 @@ export function nounOf(
   }
   for (let back = measure.from - 1; back >= low && back >= measure.from - 8; back -= 1) {
     const chunk = scene.chunks[back];
+    // "a hole in the diaphragm about a quarter inch": of the hole
+    if (quantity === "length" && chunk?.senses.part && foundOn(scene, back)) return undefined;
     if (chunk?.senses.part) {
       const noun = nounEndingAt(scene, back);
       // "put the bonnet back on, torqued to fifty": what was put on is not what was torqued
@@ -79,6 +81,16 @@ export function nounOf(
     if (has(chunk, ROLE.and) && quantity === "torque" && !boltsBefore(scene, back, low)) return undefined;
   }
   return undefined;
+}
+
+/** A thing found stands before the part: "a crack in the yoke". */
+function foundOn(scene: Scene, part: number): boolean {
+  let back = part - 1;
+  while (has(scene.chunks[back], ROLE.det) && !has(scene.chunks[back], ROLE.prep)) back -= 1;
+  return (
+    has(scene.chunks[back], ROLE.prep) &&
+    (scene.chunks[back - 1]?.senses.condition?.some((one) => one.form === "has") ?? false)
+  );
 }
 
 function boltsBefore(scene: Scene, from: number, low: number): boolean {

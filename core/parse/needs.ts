@@ -10,7 +10,8 @@ import type { Scene } from "./scene.ts";
 /** Step 5c: a part to order or bring. */
 export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
-  if (!chunk || chunk.used || !has(chunk, ROLE.need)) return undefined;
+  if (!chunk || chunk.used) return undefined;
+  if (!has(chunk, ROLE.need)) return readOnOrder(scene, state, at);
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
   const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
@@ -56,17 +57,34 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
       has(scene.at(from), ROLE.one) ||
       has(scene.at(from), ROLE.it) ||
       (has(scene.at(from), ROLE.fresh) && has(scene.at(from + 1), ROLE.one));
-    if (count === undefined && !one) return undefined;
+    // "order a spare"
+    const spare =
+      has(scene.at(from), ROLE.fresh) &&
+      /(?:spare|replacement|another)$/.test(scene.at(from)?.text ?? "") &&
+      (!scene.at(from + 1) || has(scene.at(from + 1), ROLE.and) || has(scene.at(from + 1), ROLE.but));
+    if (count === undefined && !one && !spare) return undefined;
     // "bring two sandwiches": what is wanted is not a part
     const what = scene.at(from + 1);
     if (what && (what.unknown || what.talk) && !WHEN.test(what.text)) return undefined;
     const last = carried(scene, state)[0];
     if (!last?.part) return undefined;
     wanted = [{ part: last.part, count }];
-    end = from + (has(scene.at(from), ROLE.fresh) ? 2 : 1);
+    end = from + (has(scene.at(from), ROLE.fresh) && !spare ? 2 : 1);
   }
   if (wanted.some((one) => !one.part) || state.not !== undefined || state.elsewhere !== undefined) return undefined;
   return logNeeds(scene, state, at, end, wanted);
+}
+
+/** "stem bent, on order": what was just found bad is what is on order. */
+function readOnOrder(scene: Scene, state: ClauseState, at: number): number | undefined {
+  if (!/^(?:on order|ordered|on the (?:parts |order )?list)$/.test(scene.at(at)?.text ?? "")) return undefined;
+  const last = scene.drafts.at(-1);
+  const bad =
+    (last?.entry.type === "finding" && !last.entry.absent && last.entry.condition !== "ok") ||
+    (last?.entry.type === "work" && last.entry.work === "replaced" && last.entry.status === "needed");
+  if (!last || !bad || !("part" in last.entry) || !last.entry.part) return undefined;
+  if (state.not !== undefined || state.subject?.open || Math.max(...last.chunks) !== at - 1) return undefined;
+  return logNeeds(scene, state, at, at + 1, [{ part: last.entry.part }]);
 }
 
 /** Leaves what is wanted; the index to go on from. */

@@ -21,6 +21,9 @@ export function talkBehind(scene: Scene, to: number): boolean {
     // "plugs for the jalopy": whatever it is for, it is none of the valve's
     if (chunk.unknown && at - 2 >= to && scene.at(at - 2)?.text === "for" && has(scene.at(at - 1), ROLE.det))
       return true;
+    // "loose behind the wheel of that truck": a strange thing, and whose it is
+    if (chunk.unknown && /^of\b/.test(scene.at(at + 1)?.text ?? "") && [2, 3].some((one) => scene.at(at + one)?.talk))
+      return true;
     if (/^(?:good|old|bad|new|nice|big|little)$/.test(chunk.text)) continue;
     if (chunk.senses.part || chunk.senses.condition || chunk.senses.work) return false;
   }

@@ -39,6 +39,7 @@ const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "o
 /** What goods are measured by where they are not counted. */
 const MEASURED_BY =
   /^(?:foot|feet|ft|inch|inches|yards?|meters?|metres?|lengths?|pieces?|sections?|sticks?|rolls?|cans?|tubes?)$/;
+const PIECES = /^(?:numbers?|nos?|pcs|pieces|ea|each|qty|units?)$/;
 /** What comes by the piece. */
 const RUNS = /^(?:tubing|packing|gasket|bolting|linkage|diaphragm|spring)$/;
 /** No name is longer than this. */
@@ -84,6 +85,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   for (let at = index; at < chunks.length && at < index + MOST_CHUNKS; at += 1) {
     const chunk = chunks[at] as Chunk;
     const ring = /^rings?$/.test(chunk.text);
+    // "bring two numbers cage gasket", "4 pcs studs"
+    if (noun.count !== undefined && at > index && PIECES.test(chunk.text) && chunks[at + 1]?.senses.part) continue;
     // "five rings of new packing"
     if (
       (ring || /^(?:rows?|sets?)$/.test(chunk.text)) &&

@@ -129,6 +129,10 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   if (noun) {
     const fresh = noun.nouns.some((one) => one.fresh);
     if (fresh) return logPlacing(scene, state, noun.nouns, true, "replaced", done, [at, end]);
+    // "threw that old cage in the ditch": away, and not in again
+    const away = /^(?:thr[eo]w|thrown)/.test(chunk.text) && !back && inOn === "in";
+    if (away && [end, end + 1].some((one) => scene.at(one)?.unknown || scene.at(one)?.talk))
+      return logPlacing(scene, state, noun.nouns, true, "discarded", done, [at, end]);
     if (old || (back && inOn === "in")) return logPlacing(scene, state, noun.nouns, true, "reused", done, [at, end]);
     if (back && inOn === "on") return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
     if (back)

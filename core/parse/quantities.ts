@@ -228,7 +228,8 @@ function quantityOf(
   if (unit === "degF" || unit === "degC") return "temperature";
   if (unit === "degree") return word === "temperature" || isRunningAt(scene, measure, low) ? "temperature" : undefined;
   if (unit === "s" || unit === "min") {
-    if (word === "duration" || strokesIn(scene, measure) || eachWay(scene, measure)) return "duration";
+    if (word === "duration" || strokesIn(scene, measure) || eachWay(scene, measure) || heldFor(scene, measure))
+      return "duration";
     const test = testAt(measure.from);
     return test ? "duration" : undefined;
   }
@@ -258,6 +259,13 @@ export const strokesIn = (scene: Scene, measure: Measure): boolean => {
   );
 };
 
+/** "held twenty psi for ten minutes". */
+const heldFor = (scene: Scene, measure: Measure): boolean =>
+  scene.chunks[measure.from - 1]?.text === "for" &&
+  scene.chunks
+    .slice(Math.max(0, measure.from - 7), measure.from - 1)
+    .some((one) => /^(?:held|holds|holding)/.test(one.text) && !one.talk);
+
 /** "stroke time open six seconds, close four seconds". */
 function eachWay(scene: Scene, measure: Measure): boolean {
   if (!/^(?:open|opening|close|closing|shut|closed)$/.test(scene.chunks[measure.from - 1]?.text ?? "")) return false;
@@ -272,8 +280,12 @@ function talkFree(scene: Scene, low: number, high: number): boolean {
 /** "two inch", "3 in valve": the nominal size, unless a length is asked for. */
 function sizeSaid(scene: Scene, measure: Measure): boolean {
   if (!SIZES_IN.has(measure.value) || measure.upper !== undefined) return false;
+  // "LCV-118 2 in": right behind its tag
+  if (scene.chunks[measure.from - 1]?.tag) return true;
   const text = scene.chunks[measure.to - 1]?.text ?? "";
   if (scene.chunks[measure.from]?.text.startsWith("full")) return false;
+  // "a hole about a quarter inch": no valve is told so
+  if (measure.value < 1 && measure.bound && scene.chunks[measure.to]?.senses.part !== "valve") return false;
   // "bent about a quarter inch", "worn half an inch": how far, and no valve's size
   let back = measure.from - 1;
   while (scene.chunks[back]?.senses.bound || /^(?:a|an|by)$/.test(scene.chunks[back]?.text ?? "")) back -= 1;

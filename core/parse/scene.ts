@@ -188,6 +188,9 @@ export class Scene {
   #isCompound(first: Noun, next: Noun): boolean {
     const verb = this.chunks[next.to];
     if (!first.part || !next.part || first.plural || first.one || next.one || next.place) return false;
+    // "the positioner's feedback arm came unhooked"
+    if (/^(?:came|come|wont|doesnt|went|fell)\b/.test(verb?.text ?? "") && verb?.senses.condition && !next.det)
+      return true;
     // "seat ring threads galled"
     if (next.part === "threads" && next.from === first.to) return true;
     return next.plural

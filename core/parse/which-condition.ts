@@ -62,6 +62,8 @@ export function choose(
   if (everyday && !joined && !turned && !foundOn && (!said || subject === undefined)) return undefined;
   // "the bonnet she wore to easter": worn by somebody; a valve "wore out"
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
+  // "froze, I greased it and she came loose": free again, and no fault
+  if (/^(?:came|come) loose$/.test(chunk.text) && wasFast(scene, state)) return undefined;
   // "just flat gone"
   const placed = next?.senses.placing && [ROLE.fresh, ROLE.other, ROLE.det].some((role) => has(scene.at(at + 2), role));
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;
@@ -110,6 +112,13 @@ export function choose(
       : (options.find((one) => one.form !== "has") ?? first);
   return { code: form.code === first.code ? code : form.code, form: form.form };
 }
+
+const wasFast = (scene: Scene, state: ClauseState): boolean => {
+  const part = (state.subject?.nouns[0] ?? scene.named[0])?.part;
+  return [...scene.drafts.map((one) => one.entry), ...scene.carry.last].some(
+    (one) => one.type === "finding" && /^(?:seized|sticking|frozen)$/.test(one.condition) && one.part === part,
+  );
+};
 
 /** "checked the solenoid, okay", "solenoid checked good": what was looked at, and how it looked. */
 function lookedAt(scene: Scene, at: number): boolean {

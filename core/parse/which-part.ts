@@ -50,6 +50,17 @@ export function partOf(
     }
     if (where?.part) return { ...held, to: at + 1 };
   }
+  // "bolts were rusted, snapped two": so many of what was named
+  const some = DEEDS.has(last.code) && last.form === "is" && !subject?.open ? scene.countAt(end) : undefined;
+  const [many] = carried(scene, state);
+  if (
+    some !== undefined &&
+    many?.part &&
+    COUNTED.test(many.part) &&
+    !scene.at(end + 1)?.senses.part &&
+    !scene.at(end + 1)?.senses.unit
+  )
+    return { nouns: [{ part: many.part, place: many.place, count: some }], named: true, to: end + 1, span: start };
   const prepAt = prepositionAt(scene, end);
   // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
   const direct =
@@ -128,6 +139,8 @@ export function partOf(
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
 }
+
+const COUNTED = /bolting|ring|nut|gasket|threads|fitting|diaphragm|spring/;
 
 /** "scale on the plug and on the seat". */
 function andOn(scene: Scene, list: { nouns: Noun[]; end: number } | undefined): typeof list {

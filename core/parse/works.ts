@@ -196,6 +196,12 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     if (/^(?:after|since|by|from|while|when)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
     // "busted a stud getting the bonnet off": what one was at when it happened
     if (form === "ing" && behindDeed(scene, at)) return "done";
+    // "lapping done", "cleaning completed"
+    if (
+      /^(?:done|completed|complete|finished|carried out)$/.test(scene.at(at + 1)?.text ?? "") &&
+      state.owed === undefined
+    )
+      return "done";
     if (form === "noun") return state.owed !== undefined ? "needed" : "done";
     return state.did !== undefined &&
       state.owed === undefined &&
@@ -209,8 +215,10 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
 /** "busted a stud", "stripped the threads": the deed, its article and its part, right before. */
 function behindDeed(scene: Scene, at: number): boolean {
   const last = scene.drafts.at(-1);
-  if (last?.entry.type !== "finding" || Math.max(...last.chunks) !== at - 1 || !scene.at(at - 1)?.senses.part)
-    return false;
+  if (last?.entry.type !== "finding" || Math.max(...last.chunks) !== at - 1) return false;
+  // "snapped two getting the bonnet off"
+  if (scene.at(at - 1)?.number) return scene.at(at - 2)?.senses.condition !== undefined;
+  if (!scene.at(at - 1)?.senses.part) return false;
   let back = at - 2;
   while (scene.at(back)?.senses.place || scene.at(back)?.number) back -= 1;
   return has(scene.at(back), ROLE.det) && scene.at(back - 1)?.senses.condition !== undefined;

@@ -17,6 +17,15 @@ const OBJECT = "the it in them em both that these those her him a my all";
 const SPRUNG = "actuator main return indicator power range upper top the weak broken coil a new";
 
 export const CONFUSIONS: Confusion[] = [
+  // "leaking", "holding": the ending is heard as a word of its own
+  { hear: "(hold|weep|seep|stick|drag|drip|pass|bind) (in|sing|king|ding)", mean: "$1ing", behind: "is are was its still not shes psi pounds s good", example: "the packing is weep in" },
+  { hear: "(leak|leek) (in|king)", mean: "leaking", behind: "is are was its still shes s", example: "packing gland is leek in" },
+  { hear: "(miss|mis|mist) (sing|ing|in)", mean: "missing", example: "breather is miss sing" },
+  { hear: "(pull|pulled|take|took|taken|tear|tore|come|came|comes|fell|fall|broke) (it|her|them|that|this) a part", mean: "$1 $2 apart", example: "seat leaks need to pull it a part" },
+  { hear: "(come|came|comes|fell|fall|taken|pulled|broke) a part", mean: "$1 apart", example: "gasket fell a part" },
+  { hear: "(bush|push|bushel) (ing|in)", mean: "bushing", behind: "guide stem the", example: "guide bush ing is worn" },
+  { hear: "(dun|donne|don)", mean: "done", behind: "all im were is", ahead: "with here for on", example: "all dun with this one" },
+  { hear: "(anti|aunty|auntie|and i|ante) (sees|seas|cease|seize|siege|seed)", mean: "anti seize", example: "put anti sees on the studs" },
   // "cleaned it": the ending is heard with the small word behind it
   { hear: "(clean|tighten|drain|straighten|loosen|adjust|check|inspect|polish|dress|toss|pitch|patch|weld|flush|hone|pull|pack|repack|unscrew|install|fill|vent) (dit|did|ted|d it)", mean: "$1ed it", example: "the breather is plugged clean dit out" },
   { hear: "(replace|grease|lube|change|torque|scrape|wipe|remove|reverse|calibrate|rinse|file|hose|chase|disassemble) (dit|did|ted|d it)", mean: "$1d it", example: "the seat is bad replace dit" },
