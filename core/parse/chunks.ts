@@ -132,7 +132,8 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
       : undefined;
   // "threads on the bonnet", "socket bolt on the yoke": a name, and nothing that is screwed on
   if (named?.senses.part && (strange || named.senses.plural)) return make(words, at, at + 1, { senses: named.senses });
-  const turned = known && words[known.end] === "of" ? nameTurned(words, at, known.end, lexicon) : undefined;
+  const end = known?.end ?? at + 1;
+  const turned = (known || word === "side") && words[end] === "of" ? nameTurned(words, at, end, lexicon) : undefined;
   if (turned) return make(words, at, turned.end, { senses: turned.senses });
   const cut = known?.senses.part && known.end > at + 1 ? nameCut(words, at, known.end, lexicon) : undefined;
   if (cut) return make(words, at, cut.end, { senses: cut.senses });

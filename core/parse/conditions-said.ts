@@ -1,6 +1,7 @@
 /** Step 5a: conditions said together, each with its degree, extent and place. */
 
 import type { Condition, Extent, Part, Place, Severity } from "../shapes/codes.ts";
+import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { HOLES } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
@@ -64,6 +65,9 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
       continue;
     }
     if (said.length > 0 && chunk.senses.work && objectAhead(scene, at)) break;
+    // "bolts were rusted, snapped two": done to some of them
+    const some = chunk.senses.condition?.some((one) => one.form === "is" && DEEDS.has(one.code));
+    if (said.length > 0 && state.subject && some && scene.countAt(at + 1) !== undefined) break;
     if (said.length > 0 && state.subject && !has(scene.at(at - 1), ROLE.and) && standsBefore(scene, at)) break;
     const condition = tightSaid(chunk)
       ? {

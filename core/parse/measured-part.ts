@@ -2,7 +2,7 @@
 
 import type { Quantity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { has } from "./chunks.ts";
+import { type Chunk, has } from "./chunks.ts";
 import { isPressureWord, type Measure } from "./measure.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
@@ -51,10 +51,12 @@ export function nounOf(
     const noun = scene.noun(at);
     if (noun?.part && at > measure.to) return noun;
   }
-  for (let back = measure.from - 1; back >= low && back >= measure.from - 8; back -= 1) {
+  for (let back = measure.from - 1; back >= low && back >= measure.from - 10; back -= 1) {
     const chunk = scene.chunks[back];
     // "a hole in the diaphragm about a quarter inch": of the hole
     if (quantity === "length" && chunk?.senses.part && foundOn(scene, back)) return undefined;
+    // "a washout below the seat, a quarter inch deep": where, and not what
+    if (quantity === "length" && chunk?.senses.part && BESIDE.test(before(scene, back)?.text ?? "")) continue;
     if (chunk?.senses.part) {
       const noun = nounEndingAt(scene, back);
       // "put the bonnet back on, torqued to fifty": what was put on is not what was torqued
@@ -83,14 +85,20 @@ export function nounOf(
   return undefined;
 }
 
-/** A thing found stands before the part: "a crack in the yoke". */
-function foundOn(scene: Scene, part: number): boolean {
+const BESIDE = /^(?:below|by|near|under|underneath|above|behind|beside|next to)$/;
+
+/** What stands before a part and its article. */
+function before(scene: Scene, part: number): Chunk | undefined {
   let back = part - 1;
   while (has(scene.chunks[back], ROLE.det) && !has(scene.chunks[back], ROLE.prep)) back -= 1;
-  return (
-    has(scene.chunks[back], ROLE.prep) &&
-    (scene.chunks[back - 1]?.senses.condition?.some((one) => one.form === "has") ?? false)
-  );
+  return scene.chunks[back];
+}
+
+/** A thing found stands before the part: "a crack in the yoke". */
+function foundOn(scene: Scene, part: number): boolean {
+  const prep = before(scene, part);
+  const back = prep ? scene.chunks.indexOf(prep) : 0;
+  return has(prep, ROLE.prep) && (scene.chunks[back - 1]?.senses.condition?.some((one) => one.form === "has") ?? false);
 }
 
 function boltsBefore(scene: Scene, from: number, low: number): boolean {

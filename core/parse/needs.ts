@@ -11,7 +11,8 @@ import type { Scene } from "./scene.ts";
 export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
   if (!chunk || chunk.used) return undefined;
-  if (!has(chunk, ROLE.need)) return readOnOrder(scene, state, at);
+  const ordered = readOnOrder(scene, state, at);
+  if (ordered || !has(chunk, ROLE.need)) return ordered;
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
   const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;
@@ -24,6 +25,7 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     !scene.noun(from)
   )
     from += 1;
+  if (has(scene.at(from), ROLE.det) && has(scene.at(from + 1), ROLE.fresh) && !scene.noun(from)) from += 1;
   const objects = scene.nouns(from, "object") ?? (scene.isPlain(from) ? scene.nouns(from + 1, "object") : undefined);
   let end = objects?.end ?? from;
   // "bring me a gasket next trip out, and a breather"
@@ -41,8 +43,8 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   }
   const listed = has(scene.at(end), ROLE.onList) || has(scene.at(end + 1), ROLE.onList);
   // "get one ordered"
-  const ordered = !objects && /^(?:ordered|on order)$/.test(scene.at(from + 1)?.text ?? "");
-  if (weak && !listed && !ordered) return undefined;
+  const gotOrdered = !objects && /^(?:ordered|on order)$/.test(scene.at(from + 1)?.text ?? "");
+  if (weak && !listed && !gotOrdered) return undefined;
   if (listed) end += has(scene.at(end), ROLE.onList) ? 1 : 2;
   let wanted: Named[];
   if (objects) wanted = objects.nouns;

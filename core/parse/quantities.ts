@@ -223,7 +223,7 @@ function quantityOf(
     if (unit === "in" && sizeSaid(scene, measure)) return "size";
     const test = testAt(measure.from);
     if (test === "stroke") return "travel";
-    return nounOf(scene, measure, "length", low, high) ? "length" : undefined;
+    return nounOf(scene, measure, "length", low, high) || foundBefore(scene, measure, low) ? "length" : undefined;
   }
   if (unit === "degF" || unit === "degC") return "temperature";
   if (unit === "degree") return word === "temperature" || isRunningAt(scene, measure, low) ? "temperature" : undefined;
@@ -258,6 +258,12 @@ export const strokesIn = (scene: Scene, measure: Measure): boolean => {
     )
   );
 };
+
+/** "a hole in the diaphragm about a quarter inch". */
+const foundBefore = (scene: Scene, measure: Measure, low: number): boolean =>
+  scene.chunks
+    .slice(Math.max(low, measure.from - 8), measure.from)
+    .some((one) => one.senses.condition?.some(({ form }) => form === "has"));
 
 /** "held twenty psi for ten minutes". */
 const heldFor = (scene: Scene, measure: Measure): boolean =>

@@ -187,10 +187,10 @@ export class Scene {
   /** Two names side by side and a verb of the second's number: one thing, named by its last word. */
   #isCompound(first: Noun, next: Noun): boolean {
     const verb = this.chunks[next.to];
-    if (!first.part || !next.part || first.plural || first.one || next.one || next.place) return false;
     // "the positioner's feedback arm came unhooked"
-    if (/^(?:came|come|wont|doesnt|went|fell)\b/.test(verb?.text ?? "") && verb?.senses.condition && !next.det)
-      return true;
+    const own = /^(?:came|come|wont|doesnt|went|fell)\b/.test(verb?.text ?? "") && verb?.senses.condition !== undefined;
+    if (own && first.part && next.part && !next.det && !next.one && first.to - first.from < 3) return true;
+    if (!first.part || !next.part || first.plural || first.one || next.one || next.place) return false;
     // "seat ring threads galled"
     if (next.part === "threads" && next.from === first.to) return true;
     return next.plural

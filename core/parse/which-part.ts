@@ -61,6 +61,13 @@ export function partOf(
     !scene.at(end + 1)?.senses.unit
   )
     return { nouns: [{ part: many.part, place: many.place, count: some }], named: true, to: end + 1, span: start };
+  // "two bolts bent, three broken"
+  const others =
+    subject && !subject.open && many?.part && COUNTED.test(many.part) ? scene.countAt(start - 1) : undefined;
+  if (others !== undefined && scene.drafts.length > 0) {
+    scene.use(start - 1);
+    return { nouns: [{ part: many?.part, place: many?.place, count: others }], named: true, to: end, span: start - 1 };
+  }
   const prepAt = prepositionAt(scene, end);
   // "pitting up top on the stem": the place stands before its part; "air coming out the breather" needs no more
   const direct =

@@ -23,6 +23,7 @@ export type RuleName =
   | "placed_cleaned"
   | "placed_tightened"
   | "placed_adjusted"
+  | "placed_discarded"
   | "by_tool"
   | "to_go"
   | "is_off"

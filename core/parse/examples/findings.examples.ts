@@ -298,4 +298,56 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     why: "bolts hold, what they hold leaks",
   },
   { not: "finding_is", say: "that bonnet she wore to church" },
+
+  {
+    rule: "finding_is",
+    say: "bolts were rusted, snapped two",
+    gives: [
+      { type: "finding", condition: "corroded", part: "bolting" },
+      { type: "finding", condition: "broken", part: "bolting", count: 2 },
+    ],
+    why: "so many of what was named",
+  },
+  {
+    rule: "finding_is",
+    say: "two bolts bent, three broken",
+    gives: [
+      { type: "finding", condition: "bent", part: "bolting", count: 2 },
+      { type: "finding", condition: "broken", part: "bolting", count: 3 },
+    ],
+  },
+  {
+    rule: "finding_is",
+    say: "tubing split from the frost",
+    gives: [{ type: "finding", condition: "cracked", part: "tubing" }],
+    why: "what made it so is no second finding",
+  },
+  {
+    rule: "finding_is",
+    say: "handwheel's froze, greased it and she came loose",
+    gives: [{ type: "finding", condition: "seized", part: "handwheel" }],
+    why: "free again is no fault",
+  },
+  {
+    rule: "finding_is",
+    say: "the positioner's feedback arm came unhooked",
+    gives: [{ type: "finding", condition: "loose", part: "linkage" }],
+  },
+  {
+    rule: "finding_is",
+    say: "gasket's baked onto the bonnet",
+    gives: [{ type: "finding", condition: "fouled", part: "gasket" }],
+  },
+  {
+    rule: "finding_is",
+    say: "salt done ate the bonnet studs",
+    gives: [{ type: "finding", condition: "corroded", part: "bonnet_bolting" }],
+  },
+  {
+    rule: "finding_has",
+    say: "mud daubers built in the breather",
+    gives: [{ type: "finding", condition: "plugged", part: "breather" }],
+  },
+  { not: "finding_is", say: "there's a nut loose behind the wheel of that truck" },
+  { not: "finding_is", say: "uh no uh the cage, put it back", why: "the no denies nothing" },
 ];

@@ -138,4 +138,24 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
     ],
   },
   { not: "valve", say: "stem is bent about a quarter inch", why: "how far, and no valve's size" },
+
+  {
+    rule: "reading",
+    say: "a hole in the upper diaphragm about a quarter inch",
+    gives: [{ type: "reading", quantity: "length", value: 0.25, unit: "in", bound: "about" }],
+    why: "the hole's own length, and no valve's size",
+  },
+  {
+    rule: "reading",
+    say: "she's tight now at sixty pounds",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 60, unit: "psi" }],
+  },
+  {
+    rule: "reading",
+    say: "actuator held twenty psi for ten minutes",
+    gives: [
+      { type: "reading", quantity: "signal_pressure", value: 20, unit: "psi" },
+      { type: "reading", quantity: "duration", value: 10, unit: "min" },
+    ],
+  },
 ];

@@ -349,4 +349,35 @@ export const WORK_EXAMPLES: readonly Example[] = [
     say: "tubing is kinked, ran a new piece",
     gives: [{ type: "work", work: "replaced", status: "done", part: "tubing" }],
   },
+
+  { rule: "need", say: "stem's bent, on order", gives: [{ type: "need", part: "stem" }] },
+  { rule: "need", say: "diaphragm is torn, order a spare", gives: [{ type: "need", part: "diaphragm" }] },
+  { rule: "need", say: "kindly bring two pcs cage gasket", gives: [{ type: "need", part: "cage_gasket", count: 2 }] },
+  { not: "need", say: "lunch is on order" },
+  {
+    rule: "needs_part",
+    say: "bonnet studs are stripped, gonna need eight",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "bonnet_bolting", count: 8 }],
+  },
+  {
+    rule: "placed_discarded",
+    say: "threw that old cage in the bayou",
+    gives: [{ type: "work", work: "discarded", status: "done", part: "cage" }],
+    why: "away, and not in again",
+  },
+  { not: "placed_discarded", say: "threw the old spring back in" },
+  {
+    rule: "work_done",
+    say: "plug and seat lapping done",
+    gives: [
+      { type: "work", work: "lapped", status: "done", part: "plug" },
+      { type: "work", work: "lapped", status: "done", part: "seat" },
+    ],
+    why: "named, and then done",
+  },
+  {
+    rule: "work_done",
+    say: "gland tightening completed",
+    gives: [{ type: "work", work: "tightened", status: "done", part: "packing_nut" }],
+  },
 ];
