@@ -3,7 +3,7 @@ import { HTTPException } from "hono/http-exception";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
 import type { z } from "zod";
 import type { Problem } from "../core/index.ts";
-import { busyIn, StoreAway, StoreFull } from "./db/failures.ts";
+import { busyIn, isMoved, StoreAway, StoreFull } from "./db/failures.ts";
 import type { Log } from "./log.ts";
 import { routeOf } from "./requests-seen.ts";
 
@@ -19,6 +19,7 @@ const TITLES: Record<number, string> = {
   409: "It is not clear which is meant",
   413: "The request is too large",
   415: "The body is of another kind",
+  421: "This is kept elsewhere",
   429: "Too much at once",
   500: "Something broke on our side",
   503: "The log is busy",
@@ -77,6 +78,11 @@ export function answerFailure(cause: unknown, c: Context, log: Log): Response {
     const detail =
       "The database could not be written: the disk may be full. Nothing of this request was kept. Keep it and send it again once there is room.";
     return answerProblem(c, 507, detail, { headers: { "retry-after": "60" } });
+  }
+  if (isMoved(cause)) {
+    const detail =
+      "The record of this site is in another log now, or on its way there, and nothing is added to it here. Whoever looks after the log knows its address: open it there.";
+    return answerProblem(c, 421, detail);
   }
   if (cause instanceof HTTPException && cause.status === 415) {
     return answerProblem(c, 415, "Send the body as JSON with content-type: application/json.");

@@ -35,7 +35,9 @@ export type ActName =
   | "report_set_up"
   | "report_handed_over"
   | "mail_sent"
-  | "database_imported";
+  | "database_imported"
+  | "site_moved"
+  | "site_taken_over";
 
 /** What the server does by the clock, with nobody asking. */
 export const BY_ITSELF = { person: undefined, by: "server" };

@@ -25,6 +25,12 @@ export function busyIn(cause: unknown): StoreBusy | undefined {
   return undefined;
 }
 
+/** A trigger's refusal: the record of that site is in another log now. */
+export function isMoved(cause: unknown): boolean {
+  for (let at = cause; at instanceof Error; at = at.cause) if (/the site has moved$/.test(at.message)) return true;
+  return false;
+}
+
 const isAway = (cause: unknown) => busyIn(cause) instanceof StoreAway;
 
 /**

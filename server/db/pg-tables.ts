@@ -21,6 +21,7 @@ export const {
   valveTags,
   due,
   siteStock,
+  movedSites,
 } = record;
 export const { people, devices, oneTimeCodes, sessions, signInTries, audit } = peopleTables(pg);
 export const { reviewItems, decisions, answers, signatures } = reviewTables(pg, record);

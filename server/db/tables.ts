@@ -283,6 +283,14 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     (t) => [primaryKey({ columns: [t.site, t.part] })],
   );
 
+  /** Sites whose record is kept in another log now. Triggers hold that nothing more is added to it here. */
+  const movedSites = table("moved_sites", {
+    site: text("site").primaryKey(),
+    /** the address of that log, as people open it; "" while it is being moved */
+    to: text("moved_to").notNull(),
+    at: text("moved_at").notNull(),
+  });
+
   return {
     sites,
     siteWords,
@@ -298,6 +306,7 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     valveTags,
     due,
     siteStock,
+    movedSites,
   };
 }
 
@@ -317,4 +326,5 @@ export const {
   valveTags,
   due,
   siteStock,
+  movedSites,
 } = recordTables(lite);

@@ -75,6 +75,7 @@ export const unclear = { 409: problemBody("more than one is meant; `detail` says
 export const writeRefusals = {
   413: problemBody("more than may be sent at once"),
   415: problemBody("the body is of a kind that is not taken here"),
+  421: problemBody("it is of a site whose record is in another log now"),
   507: problemBody("no room left"),
 };
 

@@ -43,5 +43,8 @@ export function tablesThatGo(): Going[] {
     const key = apart.flatMap((column) => columns.filter((one) => one.name === column).map((one) => one.key));
     going.push({ name, table, columns, key });
   }
-  return going;
+  // once it says that a site moved, no more of that site's rows are taken
+  return going.sort(
+    (one, other) => Number(one.table === tables.movedSites) - Number(other.table === tables.movedSites),
+  );
 }

@@ -5,6 +5,7 @@ import { jobs } from "../../db/tables.ts";
 import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
 import type { JobRow } from "../../reading/keep-reading.ts";
+import { elsewhere, type MovedSites } from "./moved.ts";
 import type { JobRead, Read } from "./sent.ts";
 
 export interface JobResult {
@@ -35,6 +36,13 @@ export function atHisSite(read: Read<JobRead>, who: Who): SentJob {
     return { ok: true, value: { ...job, at: job.site ?? onlySite(who.sees) ?? "" }, who };
   const problem = `You are kept to other sites than ${job.site}: ask a lead to add it to yours, then send it again.`;
   return { ok: false, id: job.id, problem, who, elsewhere: true };
+}
+
+/** A job of a site that is kept in another log is refused here, in words that say where it is taken. */
+export function notMoved(one: SentJob, moved: MovedSites): SentJob {
+  const to = one.ok ? moved.get(one.value.at) : undefined;
+  if (!one.ok || to === undefined) return one;
+  return { ok: false, id: one.value.id, problem: elsewhere(to), who: one.who, elsewhere: true };
 }
 
 /** Whether a job takes what somebody says. */

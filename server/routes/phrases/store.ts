@@ -7,7 +7,18 @@ import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
 import { type JobRow, keepReadings, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
-import { atHisSite, type JobResult, jobsById, keepJobs, type SentJob, TAKEN, takesFrom, withoutJob } from "./jobs.ts";
+import {
+  atHisSite,
+  type JobResult,
+  jobsById,
+  keepJobs,
+  notMoved,
+  type SentJob,
+  TAKEN,
+  takesFrom,
+  withoutJob,
+} from "./jobs.ts";
+import { elsewhere, type MovedSites, movedSites } from "./moved.ts";
 import { type PhraseRead, type Read, readJob, readPhrase } from "./sent.ts";
 
 export interface Delivered {
@@ -31,10 +42,13 @@ export async function keepAll(
   recent: RecentJobs,
   deliveries: readonly Delivery[],
 ): Promise<{ answers: Delivered[]; read: Map<string, Remembered> }> {
-  const sentJobs = deliveries.flatMap(({ sent, who }) => sent.jobs.map((raw) => atHisSite(readJob(raw), who)));
+  const moved = await movedSites(tx);
+  const sentJobs = deliveries.flatMap(({ sent, who }) =>
+    sent.jobs.map((raw) => notMoved(atHisSite(readJob(raw), who), moved)),
+  );
   const sentPhrases = deliveries.flatMap(({ sent, who }) => sent.phrases.map((raw) => ({ ...readPhrase(raw), who })));
   const jobResults = await keepJobs(tx, sentJobs);
-  const kept = await keepPhrases(tx, sentPhrases, sentJobs);
+  const kept = await keepPhrases(tx, sentPhrases, sentJobs, moved);
   const toRead = [...kept.added]
     .filter(([job]) => !kept.confirmed.has(job))
     .map(([job, added]) => ({ job, before: recent.get(job.id), added }));
@@ -65,6 +79,7 @@ async function keepPhrases(
   tx: Tx,
   sent: readonly (Read<PhraseRead> & { who: Who })[],
   sentJobs: readonly SentJob[],
+  moved: MovedSites,
 ): Promise<KeptPhrases> {
   const good = sent.flatMap((one) => (one.ok ? [{ ...one.value, who: one.who }] : []));
   const found = await jobsById(
@@ -73,7 +88,7 @@ async function keepPhrases(
   );
   const owner = ({ job, who }: { job: string; who: Who }): JobRow | undefined => {
     const row = found.get(job);
-    return row && takesFrom(row, who) ? row : undefined;
+    return row && takesFrom(row, who) && !moved.has(row.site) ? row : undefined;
   };
   const fresh = await insertNew(tx, good, owner);
   const known = await phrasesById(
@@ -93,8 +108,13 @@ async function keepPhrases(
       const result = alreadyThere(before, phrase);
       kept.results.push(result);
       if (result.status === "known" && job && (await raise(tx, before.confidence, phrase))) kept.confirmed.add(job);
-    } else if (!job) kept.results.push(refused(phrase.id, withoutJob(phrase.job, sentJobs, one.who)));
-    else if (before) kept.results.push(refused(phrase.id, TAKEN));
+    } else if (!job) {
+      const gone = found.get(phrase.job);
+      const to = gone && takesFrom(gone, one.who) ? moved.get(gone.site) : undefined;
+      kept.results.push(
+        refused(phrase.id, to === undefined ? withoutJob(phrase.job, sentJobs, one.who) : elsewhere(to)),
+      );
+    } else if (before) kept.results.push(refused(phrase.id, TAKEN));
     else {
       // the same id again further on in this request is judged against this one
       const { text, confidence = null } = phrase;

@@ -32,7 +32,9 @@ const tablesOf = async (client: Client) =>
     )
   ).rows
     .map((row) => String(row.name))
-    .filter((name) => name !== "__drizzle_migrations");
+    .filter((name) => name !== "__drizzle_migrations")
+    // the rows of a site that moved are taken no more
+    .sort((one, other) => Number(one === "moved_sites") - Number(other === "moved_sites"));
 
 const columnsOf = async (client: Client, table: string) =>
   (await client.execute(`PRAGMA table_info("${table}")`)).rows as unknown as Column[];

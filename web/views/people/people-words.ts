@@ -40,6 +40,8 @@ const ACTS: Record<string, string> = {
   job_signed: "signed a job",
   job_reopened: "opened a signed job again",
   database_imported: "read an export into the empty log",
+  site_moved: "moved a site to another log",
+  site_taken_over: "took a site over from another log",
   words_taught: "taught words",
   site_set_up: "set up site",
   valve_set_up: "set up valve",
