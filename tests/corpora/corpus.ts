@@ -70,6 +70,8 @@ export const CORPORA = [
   "transcripts12",
   "fourteenth",
   "transcripts13",
+  "fifteenth",
+  "transcripts14",
   "chatter",
   "held",
 ] as const;
@@ -91,6 +93,8 @@ export const FRESH: ReadonlySet<string> = new Set([
   "transcripts12",
   "fourteenth",
   "transcripts13",
+  "fifteenth",
+  "transcripts14",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
