@@ -37,6 +37,9 @@ export function nounOf(
     }
     return undefined;
   }
+  // "bonnet's back on, thirty foot pounds on all of them": a pronoun names nothing but the bolts just said
+  const on = scene.chunks.slice(measure.to, measure.to + 4).findIndex((one) => /^(?:them|em|those|it)$/.test(one.text));
+  const pointed = quantity === "torque" && on > 0 && /^on/.test(scene.chunks[measure.to]?.text ?? "");
   let at = measure.to;
   while (
     at < high &&
@@ -69,7 +72,7 @@ export function nounOf(
           handled?.senses.placing)
       )
         return undefined;
-      return noun;
+      return pointed && !/bolting|nut|screw|connector/.test(noun?.part ?? "") ? undefined : noun;
     }
     // "leaking around the bolts, retorqued them to fifteen": a pronoun names nothing
     if (

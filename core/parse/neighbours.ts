@@ -14,6 +14,11 @@ export function talkBehind(scene: Scene, to: number): boolean {
     // "stiff from the cold": what made it so
     if (chunk.talk && WEATHER.test(chunk.text) && range(to, at).some((back) => scene.at(back)?.text === "from"))
       return false;
+    // "two bad discs in his back": somebody's, and no valve's
+    const his = /^(?:my|his|her|your|their)$/.test(chunk.text) && has(scene.at(at - 1), ROLE.prep) && at > to;
+    const owned = scene.at(at + 1);
+    if (his && owned && !owned.senses.part && !has(owned, ROLE.and) && !has(owned, ROLE.but) && !has(owned, ROLE.prep))
+      return true;
     if (chunk.talk)
       return [1, 2, 3].some(
         (back) => at - back >= to && (has(scene.at(at - back), ROLE.prep) || has(scene.at(at - back), ROLE.det)),

@@ -53,6 +53,11 @@ export function countAt(chunks: readonly Chunk[], index: number): number | undef
   if (!number || number.fraction || number.upper !== undefined || !Number.isInteger(number.value)) return undefined;
   if (number.value < 1 || number.value > 200) return undefined;
   if (chunks[index]?.used || chunks[index + 1]?.senses.unit === "pound") return undefined;
+  // "item two, bonnet", "number three stud": which, and not how many
+  if (
+    /^(?:items?|steps?|number|section|question|page|phase|stage|point|valve|pass)$/.test(chunks[index - 1]?.text ?? "")
+  )
+    return undefined;
   return number.value;
 }
 
@@ -290,7 +295,9 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
     }
   }
   // "the diaphragm of up": of the two, the upper
-  const which = /^of$/.test(chunks[noun.to]?.text ?? "") ? UP_OR_DOWN[chunks[noun.to + 1]?.text ?? ""] : undefined;
+  const which = /^(?:of|for|on|at)$/.test(chunks[noun.to]?.text ?? "")
+    ? UP_OR_DOWN[chunks[noun.to + 1]?.text ?? ""]
+    : undefined;
   if (which && !noun.place && noun.part && placed({ part: noun.part, place: which }).part !== noun.part) {
     noun.place = which;
     noun.to += 2;

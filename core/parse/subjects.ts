@@ -88,6 +88,17 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     scene.use(...range(first.from - 1, end + 1));
     return end + 1;
   }
+  // "scored where it rides in the bushing"
+  if (
+    has(scene.at(first.from - 1), ROLE.prep) &&
+    ridesBefore(scene, first.from - 1) &&
+    scene.drafts.length > 0 &&
+    !scene.predicateFollows(end)
+  ) {
+    scene.drafts.at(-1)?.chunks.push(...range(first.from - 4, end));
+    scene.use(...range(first.from - 4, end));
+    return end;
+  }
   const where = whereabouts(scene, state, first, end);
   if (where) return where;
   renew(state);
@@ -137,6 +148,11 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   settleSubject(scene, state, nouns, true);
   return end;
 }
+
+const ridesBefore = (scene: Scene, prep: number): boolean =>
+  RIDES.test(scene.at(prep - 1)?.text ?? "") &&
+  has(scene.at(prep - 2), ROLE.it) &&
+  scene.at(prep - 3)?.text === "where";
 
 const RIDES =
   /^(?:rides?|goes|sits|seats|runs|lands|rubs|contacts|touches|meets|slides|bolts|screws|threads|fits|is|was|were)$/;

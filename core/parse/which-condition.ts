@@ -34,6 +34,11 @@ export function choose(
     has(before, ROLE.it) ||
     // "was so rusty I had to cut it off"
     (before?.text === "so" && has(scene.at(at - 2), ROLE.is)) ||
+    // "packing's about shot"
+    (/^(?:about|just about|bout|nearly|almost)$/.test(before?.text ?? "") && has(scene.at(at - 2), ROLE.is)) ||
+    (/^(?:about|bout|nearly|almost)$/.test(before?.text ?? "") &&
+      state.subject?.open === true &&
+      state.subject.nouns.at(-1)?.to === at - 1) ||
     // "a little worn but still good"
     (chunk.text.startsWith("still ") && state.subject !== undefined) ||
     lookedAt(scene, at);

@@ -108,8 +108,21 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     (scene.at(next + 1)?.unknown || scene.at(next + 1)?.talk)
   )
     return undefined;
+  // "both were replaced", "they've been cleaned"
+  const they = form === "past" ? pointedBefore(scene, at) : undefined;
+  if (they) return { nouns: pronoun(scene, state, they), named: false, from: at, to: at + 1 };
   if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
   return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
+}
+
+function pointedBefore(scene: Scene, at: number): string | undefined {
+  // "they were both replaced"
+  if (scene.at(at - 1)?.text === "both" && has(scene.at(at - 2), ROLE.is)) return "both";
+  let back = at - 1;
+  while (back > 0 && (has(scene.at(back), ROLE.is) || has(scene.at(back), ROLE.did)) && !has(scene.at(back), ROLE.it))
+    back -= 1;
+  const text = scene.at(back)?.text ?? "";
+  return back < at - 1 && /^(?:both|they|theyve|those|these|both of (?:them|em))$/.test(text) ? text : undefined;
 }
 
 /** "four studs replaced", and nothing for it to act on behind. */

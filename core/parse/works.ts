@@ -163,6 +163,16 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
     return scene.noun(at + 1)?.part !== undefined;
   // "supply port clean, signal port blocked": right behind its part the word is a verdict
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
+  // "seat's washed out, plug's scored": what stands behind has a predicate of its own
+  const next = scene.noun(at + 1);
+  if (
+    state.subject?.open &&
+    state.subject.nouns.at(-1)?.to === at &&
+    next &&
+    !next.det &&
+    scene.predicateFollows(next.to)
+  )
+    return false;
   if (objectAhead(scene, at))
     return (
       !(has(scene.at(at - 1), ROLE.is) && state.subject?.open) &&
@@ -186,6 +196,15 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   if (form === "base" && scene.at(at - 1)?.text === "to" && TOOK.test(leadUp(scene, at))) return "done";
   // "so i tighten it": told as it was done
   if (form === "base" && state.owed === undefined && /^(?:i|we)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
+  // "run the gland down till she quit weeping": it was done until then
+  if (
+    form === "base" &&
+    state.owed === undefined &&
+    /\b(?:till|til|until) (?:it|she|he|they)? ?(?:quit|stopped|was|came|got|felt|seated|bottomed)\b/.test(
+      followUp(scene, at),
+    )
+  )
+    return "done";
   // "i flip did over": a recogniser's "flipped it"
   if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
@@ -225,6 +244,11 @@ function behindDeed(scene: Scene, at: number): boolean {
 }
 
 const TOOK = /\b(?:took|managed|had a (?:time|hard time|heck of a time)|got|was able)\b/;
+const followUp = (scene: Scene, at: number): string =>
+  scene.chunks
+    .slice(at + 1, at + 9)
+    .map((one) => one.text)
+    .join(" ");
 const leadUp = (scene: Scene, at: number): string =>
   scene.chunks
     .slice(Math.max(0, at - 6), at)

@@ -24,6 +24,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(pull|pulled|take|took|taken|tear|tore|come|came|comes|fell|fall|broke) (it|her|them|that|this) a part", mean: "$1 $2 apart", example: "seat leaks need to pull it a part" },
   { hear: "(come|came|comes|fell|fall|taken|pulled|broke) a part", mean: "$1 apart", example: "gasket fell a part" },
   { hear: "(bush|push|bushel) (ing|in)", mean: "bushing", behind: "guide stem the", example: "guide bush ing is worn" },
+  { hear: "(were|where|wear|ware|war) (out|down|through)", mean: "wore $2", behind: "is was are bushing guide seat plug its all s", example: "guide is were out" },
   { hear: "(dun|donne|don)", mean: "done", behind: "all im were is", ahead: "with here for on", example: "all dun with this one" },
   { hear: "(anti|aunty|auntie|and i|ante) (sees|seas|cease|seize|siege|seed)", mean: "anti seize", example: "put anti sees on the studs" },
   // "cleaned it": the ending is heard with the small word behind it
@@ -180,7 +181,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(threat|thread|red|bread|tread|dread|fred|threads) (locked|lock|locker|lockers|lok|blocked|lucked|block|look)", mean: "threadlocked", example: "threat locked the jam net" },
   { hear: "(threat|tread|bread|fred) (locker|lock her)", mean: "thread locker", example: "put tread locker on it" },
   { hear: "(drain|drained|trained|brained|rained|drain the|strained|drains|grained)", mean: "drained", behind: "i and just so we then", ahead: OBJECT, example: "trained the body" },
-  { hear: "(pooled|bull|bulled|pold|full|hold|polled|pole|pulls|pulled|poll|bold|pull)", mean: "pulled", behind: "i and just so we then", ahead: OBJECT, example: "polled the bonnet" },
+  { hear: "(pooled|bull|bulled|pold|polled|pole|pulls|pulled|poll|bold|pull)", mean: "pulled", behind: "i and just so we then", ahead: OBJECT, example: "polled the bonnet" },
   { hear: "(calibrate|calibrated|celebrated|cal a braided|calibrates|elaborated|caliberated|calabrated|collaborated|cal braided|calvin braided)", mean: "calibrated", ahead: OBJECT, example: "celebrated the positioner" },
   { hear: "(inspect it|in spected|inspector|in spect|expected|suspected|inspected|respected)", mean: "inspected", ahead: OBJECT, example: "in spected the plug" },
   { hear: "(re used|refuse|refused|we used|reuse|ree used|re use|rear used|recused|we use|reviewed|reduced|bruised)", mean: "reused", behind: "i and just so we then it fine good its", ahead: "it the that them", example: "plug's fine refused it" },

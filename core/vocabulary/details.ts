@@ -28,7 +28,7 @@ export const PLACE_ROWS: Row<Place>[] = [
   { code: "center", name: "center", say: ["center", "centre", "middle", "dead center"], help: "center" },
   { code: "groove", name: "groove", say: ["groove", "grooves", "o ring groove", "ring groove", "gland groove"], help: "groove" },
   { code: "face", name: "face", say: ["face", "faces", "sealing face", "seating face", "sealing surface", "gasket face", "gasket surface", "mating face"], help: "face" },
-  { code: "hole", name: "communication hole", say: ["comm hole", "comm port", "communication hole", "communication port", "comm holes", "comm ports", "ports", "port", "balance hole", "balance port", "com hole", "comm hole"], help: "hole that passes pressure" },
+  { code: "hole", name: "communication hole", say: ["comm hole", "comm port", "communication hole", "communication port", "comm holes", "comm ports", "ports", "port", "balance hole", "balance port", "com hole", "comm hole", "(bolt|screw|stud) (hole|holes|circle|pattern)"], help: "hole that passes pressure" },
   { code: "left", name: "left side", say: ["left side", "left hand side", "the left side"], help: "left side" },
   { code: "right", name: "right side", say: ["right side", "right hand side", "the right side"], help: "right side" },
 ];

@@ -34,7 +34,7 @@ export const TALK = new Set(
  * ("took eleven seconds to close, that's too slow").
  */
 export const OF_THE_JOB =
-  "retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox".split(
+  "item items retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox".split(
     " ",
   );
 

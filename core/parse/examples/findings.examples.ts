@@ -350,4 +350,23 @@ export const FINDING_EXAMPLES: readonly Example[] = [
   },
   { not: "finding_is", say: "there's a nut loose behind the wheel of that truck" },
   { not: "finding_is", say: "uh no uh the cage, put it back", why: "the no denies nothing" },
+
+  {
+    rule: "finding_is",
+    say: "item two, bonnet, acceptable",
+    gives: [{ type: "finding", condition: "ok", part: "bonnet" }],
+    why: "which item, and not how many bonnets",
+  },
+  {
+    rule: "finding_is",
+    say: "number three stud is broken",
+    gives: [{ type: "finding", condition: "broken", part: "bolting" }],
+  },
+  { not: "finding_is", say: "the copier in the office is jammed", why: "no cover, whatever it sounds like" },
+  { not: "finding_is", say: "he's got two bad discs in his back" },
+  {
+    rule: "finding_is",
+    say: "packing's about shot",
+    gives: [{ type: "finding", condition: "damaged", part: "packing" }],
+  },
 ];

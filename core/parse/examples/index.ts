@@ -1,3 +1,4 @@
+import { DEED_EXAMPLES } from "./deeds.examples.ts";
 import type { Example } from "./example.ts";
 import { FINDING_EXAMPLES } from "./findings.examples.ts";
 import { MEASURE_EXAMPLES } from "./measures.examples.ts";
@@ -8,6 +9,7 @@ import { WORK_EXAMPLES } from "./works.examples.ts";
 export const EXAMPLES: readonly Example[] = [
   ...FINDING_EXAMPLES,
   ...WORK_EXAMPLES,
+  ...DEED_EXAMPLES,
   ...MEASURE_EXAMPLES,
   ...WHOLE_EXAMPLES,
 ];

@@ -42,4 +42,10 @@ export const WHOLE_EXAMPLES: readonly Example[] = [
   },
   { not: "amended", say: "sorry, that was the boss on the phone", why: "an apology puts nothing right" },
   { not: "note", say: "left a note for bob", why: "the word as a thing is no lead-in" },
+
+  {
+    rule: "hazard",
+    say: "watch that spring, it's still got tension",
+    gives: [{ type: "hazard", hazard: "stored_spring" }],
+  },
 ];
