@@ -31,7 +31,10 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
     state.subject.nouns.every((one) => LIFTED.test(one.part ?? "")) &&
     (!next || has(next, ROLE.and) || has(next, ROLE.but) || next.text === "now" || scene.noun(at + 1))
   ) {
-    for (const one of state.subject.nouns) emitWork(scene, state, "removed", "done", one, [one.from, at + 1], "is_off");
+    // "need to get the bonnet off"
+    const owed = state.owed !== undefined && (state.did === undefined || state.did < state.owed);
+    for (const one of state.subject.nouns)
+      emitWork(scene, state, "removed", owed ? "needed" : "done", one, [one.from, at + 1], "is_off");
     settleSubject(scene, state, state.subject.nouns, false);
     return at + 1;
   }

@@ -6,6 +6,7 @@ import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
+import { smallWordAt } from "./works.ts";
 
 /** Step 5c: a part to order or bring. */
 export function readNeed(scene: Scene, state: ClauseState, at: number): number | undefined {
@@ -13,6 +14,8 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   if (!chunk || chunk.used) return undefined;
   const ordered = readOnOrder(scene, state, at);
   if (ordered || !has(chunk, ROLE.need)) return ordered;
+  // "bring the nut up snug": tightened, and not brought along
+  if (chunk.senses.work?.some((one) => one.with && smallWordAt(scene, at, one.with) !== undefined)) return undefined;
   // "put … on the list", "add … to the list", "get …" are needs only with the list; "need" alone is work owed
   const weak = /^(?:put|add|get|list|grab|need to get|need to have|send|send out)$/.test(chunk.text);
   if (has(chunk, ROLE.owed) && chunk.text.split(" ").length === 1) return undefined;

@@ -40,7 +40,8 @@ function readOne(words: readonly string[], start: number): NumberRead | undefine
   const whole = readWhole(words, start);
   const at = whole ? whole.end : start;
   // "point eight", "two point five", "zero point one two"
-  if (words[at] === "point" || (whole && words[at] === "dot")) {
+  // ".5 point five": one point is all a number has
+  if ((words[at] === "point" || (whole && words[at] === "dot")) && Number.isInteger(whole?.value ?? 0)) {
     const decimals = readDigits(words, at + 1);
     if (decimals) return { value: round(Number(`${whole?.value ?? 0}.${decimals.digits}`)), end: decimals.end };
   }

@@ -85,7 +85,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     scene.at(first.from - 1)?.text === "where" &&
     RIDES.test(scene.at(end)?.text ?? "")
   ) {
-    scene.use(...range(first.from - 1, end + 1));
+    scene.drafts.at(-1)?.chunks.push(...range(first.from - 1, end + 1));
+    if (scene.drafts.length > 0) scene.use(...range(first.from - 1, end + 1));
     return end + 1;
   }
   // "scored where it rides in the bushing"
@@ -125,6 +126,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     !first.one &&
     (scene.at(state.owed)?.text.includes("need") || scene.at(state.owed)?.text.endsWith("use")) &&
     !scene.predicateFollows(end) &&
+    // "need to get the bonnet off"
+    !/^(?:off|out|apart|loose|open|back|back on|back in|together)$/.test(after?.text ?? "") &&
     !scene.chunks[end]?.senses.work &&
     (first.det || first.count) &&
     state.owed >= at - 2

@@ -26,7 +26,7 @@ export function readValve(scene: Scene, sizes: readonly Measure[]): void {
     else if (one.senses.acts && !one.used && !one.senses.part) open().entry.acts = one.senses.acts;
     else if (one.senses.service && !one.used) open().entry.service = one.senses.service;
     else continue;
-    (current as unknown as { chunks: number[] }).chunks.push(at);
+    (current as unknown as { chunks: number[] }).chunks.push(...(size ? range(size.from, size.to) : [at]));
     one.used = true;
     if (size) scene.use(...range(size.from, size.to + (scene.at(size.to)?.senses.part === "valve" ? 1 : 0)));
   }

@@ -32,6 +32,8 @@ export function choose(
     before?.senses.severity !== undefined ||
     (state.subject?.open === true && state.subject.nouns.at(-1)?.to === at) ||
     has(before, ROLE.it) ||
+    // "might be shot", "could be bad"
+    (has(before, ROLE.hedge) && /\bbe$/.test(before?.text ?? "")) ||
     // "was so rusty I had to cut it off"
     (before?.text === "so" && has(scene.at(at - 2), ROLE.is)) ||
     // "packing's about shot"
@@ -157,6 +159,7 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (!rubber && code === "torn" && /^blew$/.test(text)) return undefined;
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
+  if (code === "plugged" && /^(?:mudded|caked)/.test(text) && subject && !isHole(subject)) return "fouled";
   if (code === "fouled" && isHole(subject) && /^(?:packed|full|filled|loaded)/.test(text)) return "plugged";
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;

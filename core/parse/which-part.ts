@@ -3,7 +3,7 @@
 import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { RUBBER } from "../vocabulary/parts.ts";
-import { has } from "./chunks.ts";
+import { has, range } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
 import { listedBefore, standsBefore } from "./neighbours.ts";
@@ -131,7 +131,7 @@ export function partOf(
         state.found !== undefined ||
         (!subject.open && standsBefore(scene, last.at)))
     )
-      return { nouns: counted(scene, start, behind.nouns), named: true, to: behind.end, span: end };
+      return { ...counted(scene, start, behind.nouns), named: true, to: behind.end };
   }
   // "broke the egg": done to something that is none of the valve's
   if (last.form !== "has" && !open && has(here, ROLE.det) && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
@@ -159,11 +159,13 @@ function andOn(scene: Scene, list: { nouns: Noun[]; end: number } | undefined): 
 }
 
 /** "two badly rusted bolts": the number stands before what was found. */
-function counted(scene: Scene, start: number, nouns: Noun[]): Noun[] {
+function counted(scene: Scene, start: number, nouns: Noun[]): { nouns: Noun[]; span: number } {
   const [only, more] = nouns;
   let at = start - 1;
   while (scene.at(at)?.senses.severity) at -= 1;
   if (/^of(?: the| them)?$/.test(scene.at(at)?.text ?? "")) at -= 1;
+  // "three of the eight stripped studs": of all of them the first counts
+  if (/^of\b/.test(scene.at(at - 1)?.text ?? "") && scene.at(at - 2)?.number) at -= 2;
   const number = at < 0 ? undefined : scene.at(at);
   if (
     !(only?.plural || /bolting/.test(only?.part ?? "")) ||
@@ -173,11 +175,11 @@ function counted(scene: Scene, start: number, nouns: Noun[]): Noun[] {
     !number?.number ||
     number.used
   )
-    return nouns;
+    return { nouns, span: start };
   const { value, upper } = number.number;
-  if (upper !== undefined || !Number.isInteger(value) || value < 1) return nouns;
-  scene.use(at);
-  return [{ ...only, count: value }];
+  if (upper !== undefined || !Number.isInteger(value) || value < 1) return { nouns, span: start };
+  scene.use(...range(at, start));
+  return { nouns: [{ ...only, count: value }], span: at };
 }
 
 /** "no tears, no holes in either diaphragm": things found one after the other share the part behind the last. */
@@ -235,5 +237,6 @@ function prepositionAt(scene: Scene, from: number): number {
   )
     at += 1;
   while (has(scene.at(at), ROLE.prep) && has(scene.at(at + 1), ROLE.prep)) at += 1;
-  return has(scene.at(at), ROLE.prep) ? at : -1;
+  // "scored where the packing rides": where, and not on what
+  return has(scene.at(at), ROLE.prep) && scene.at(at)?.text !== "where" ? at : -1;
 }

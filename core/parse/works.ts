@@ -35,6 +35,11 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
+    // "cut the bolts off", "cut off the bolts": of verbs that are the same in past and order, what is told is done
+    const told = options.some((one) => one.code === option.code && one.form === "past" && !one.with === !option.with);
+    if (option.form === "base" && told && (option.with || chunk.text.includes(" "))) continue;
+    // "sand on the stem", "trash in the cage": the dirt, and where it is
+    if (option.form === "base" && !option.with && liesOn(scene, at)) continue;
     // "old seat's in the scrap bin": where its part is
     if (option.form === "where" && !liesThere(scene, state, at)) continue;
     if (!option.with && chunk.senses.condition && !verbFits(scene, state, at, option.form)) continue;
@@ -46,6 +51,14 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     if (end) return end;
   }
   return undefined;
+}
+
+function liesOn(scene: Scene, at: number): boolean {
+  if (!scene.at(at)?.senses.condition?.some((one) => one.form === "has")) return false;
+  return (
+    /^(?:on|in|in the|inside|around|all over|under|behind)$/.test(scene.at(at + 1)?.text ?? "") &&
+    scene.noun(at + 2)?.part !== undefined
+  );
 }
 
 /** Verbs that also say how a thing stands, or call somebody by his name. */
@@ -92,6 +105,8 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
       !words.includes(chunk.text)
     )
       return undefined;
+    // "ran it down tight"
+    if (words.includes(`${chunk.text} ${scene.at(next + 1)?.text}`)) return next + 1;
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     // "threw it in the scrap bin"
     if (chunk.senses.work?.some((one) => one.form === "where") && words.includes(chunk.text.split(" ").at(-1) ?? ""))
@@ -161,6 +176,8 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
     BACKS_OFF.test(state.subject.nouns.at(-1)?.part ?? "")
   )
     return scene.noun(at + 1)?.part !== undefined;
+  // "stem has build up", "cage has trash in it"
+  if (form === "base" && /^(?:has|had|have|got)$/.test(scene.at(at - 1)?.text ?? "")) return false;
   // "supply port clean, signal port blocked": right behind its part the word is a verdict
   if (form === "base" && state.subject?.open && state.subject.nouns.at(-1)?.to === at) return false;
   // "seat's washed out, plug's scored": what stands behind has a predicate of its own

@@ -128,4 +128,23 @@ export const DEED_EXAMPLES: readonly Example[] = [
     gives: [{ type: "work", work: "dressed", status: "done", part: "stem" }],
     why: "where the stem rides is no new subject",
   },
+
+  {
+    rule: "work_done",
+    say: "cut the bonnet bolts off",
+    gives: [{ type: "work", work: "removed", status: "done", part: "bonnet_bolting" }],
+    why: "past and order are the same word, and what is told is done",
+  },
+  { not: "work_done", say: "need to cut the bonnet bolts off" },
+  {
+    rule: "is_off",
+    say: "need to get the bonnet off",
+    gives: [{ type: "work", work: "removed", status: "needed", part: "bonnet" }],
+  },
+  {
+    rule: "work_needed",
+    say: "bring that nut up snug",
+    gives: [{ type: "work", work: "tightened", status: "needed", part: "nut" }],
+    why: "tightened, and not brought along",
+  },
 ];
