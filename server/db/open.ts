@@ -60,8 +60,10 @@ function storeOf(client: Client, path: string | undefined): Store {
   const db = drizzle(client) as Db;
   const writer = makeWriter({
     transaction: (work) => db.transaction(work),
-    // one lock error poisons the connection: without a new one every later commit fails
-    renew: async () => client.reconnect(),
+    // one lock error poisons a file's connection: without a new one every later commit fails; a server's would end all
+    renew: async () => {
+      if (path) client.reconnect();
+    },
   });
   return {
     db,
@@ -71,6 +73,7 @@ function storeOf(client: Client, path: string | undefined): Store {
     },
     bytes: () => (path ? sizeOf(path) + sizeOf(`${path}-wal`) : undefined),
     async atOneMoment(look) {
+      if (!path) return withinTransaction(client, look);
       const folder = await mkdtemp(join(tmpdir(), "handsfull-moment-"));
       try {
         const copy = join(folder, "copy.db");
@@ -92,6 +95,16 @@ function storeOf(client: Client, path: string | undefined): Store {
       client.close();
     },
   };
+}
+
+/** A server's disk is not ours to copy to: there a transaction that only reads sees one moment, and keeps nobody waiting. */
+async function withinTransaction<T>(client: Client, look: (db: Db) => Promise<T>): Promise<T> {
+  const reading = await client.transaction("deferred");
+  try {
+    return await look(drizzle(reading as unknown as Client) as Db);
+  } finally {
+    reading.close();
+  }
 }
 
 const sizeOf = (path: string) => statSync(path, { throwIfNoEntry: false })?.size ?? 0;
