@@ -233,7 +233,9 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
     number &&
     !number.fraction &&
     number.value >= 10 &&
-    /^(?:holding|held|holds)$/.test(chunks[at - 1]?.text ?? "") &&
+    /^(?:holding|held|holds|hold|wont hold|wouldnt hold|didnt hold|doesnt hold|will not hold|cant hold)$/.test(
+      chunks[at - 1]?.text ?? "",
+    ) &&
     !chunks[at + 1]?.unknown &&
     !chunks[at + 1]?.talk &&
     !scene.noun(at)?.part

@@ -11,6 +11,10 @@ import type { Scene } from "./scene.ts";
 /** What stands off the valve while it is worked on. */
 const LIFTED = /^(?:bonnet|actuator|housing|upper_housing|lower_housing|yoke|positioner|packing_nut)$/;
 
+/** What comes out of the body. */
+const DRAWN =
+  /^(?:seat|plug|stem|cage|trim|guide|stem_guide|packing|spring|actuator_spring|diaphragm|upper_diaphragm|lower_diaphragm)$/;
+
 /** "leaving it for now" leaves a replacement undone; "going back in" and "ran it again" reuse the part. */
 export function readLeaving(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
@@ -26,9 +30,11 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   // "bonnet's off"
   const next = scene.at(at + 1);
   if (
-    chunk.text === "off" &&
     state.subject?.open &&
-    state.subject.nouns.every((one) => LIFTED.test(one.part ?? "")) &&
+    ((chunk.text === "off" && state.subject.nouns.every((one) => LIFTED.test(one.part ?? ""))) ||
+      (chunk.text === "out" &&
+        (has(scene.at(at - 1), ROLE.is) || state.subject.nouns.at(-1)?.det === true) &&
+        state.subject.nouns.every((one) => DRAWN.test(one.part ?? "")))) &&
     (!next || has(next, ROLE.and) || has(next, ROLE.but) || next.text === "now" || scene.noun(at + 1))
   ) {
     // "need to get the bonnet off"

@@ -21,6 +21,9 @@ export interface Proposal {
   mean: string[];
 }
 
+/** What is said behind these has not happened: "till I get it out". */
+export const NOT_YET = /^(?:till|til|until|when|if|before|once|unless|after)$/;
+
 const singular = (word: string) => (word.length > 3 && word.endsWith("s") ? word.slice(0, -1) : word);
 
 const changes = (one: Proposal, words: readonly string[]) =>
@@ -37,7 +40,9 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
   for (let at = 0; at < words.length; ) {
     const opens = lexicon.opens.get(words[at] as string) ?? 0;
     const hit = opens & OPENS.confusion ? bestRow(rows, words, singulars, at, previous) : undefined;
-    const taken = hit && changes(hit, words) && changes(hit, singulars) ? hit : undefined;
+    // "until I pull the bonnet": the order stands as it is, and is not yet carried out
+    const later = /^(?:i|we)$/.test(words[at - 1] ?? "") && NOT_YET.test(words[at - 2] ?? "");
+    const taken = hit && !later && changes(hit, words) && changes(hit, singulars) ? hit : undefined;
     if (taken) found.push(taken);
     previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
     at = taken ? taken.to : at + 1;

@@ -106,6 +106,19 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   state.since = at;
   const after = scene.chunks[end];
   if (first.fresh && (talkBehind(scene, end) || (scene.drafts.length === 0 && talkedOf(scene, at)))) return end;
+  // "didn't have a new one": none to put in
+  if (first.fresh && /\b(?:have|had|got)$/.test(scene.at(at - 1)?.text ?? "") && has(scene.at(at - 1), ROLE.not))
+    return end;
+  // "the new seat doesn't fit"
+  if (
+    first.fresh &&
+    first.det &&
+    has(after, ROLE.not) &&
+    scene.at(end + 1)?.senses.work?.some((one) => one.form === "base")
+  ) {
+    settleSubject(scene, state, nouns, true);
+    return end;
+  }
   if (first.fresh) {
     const owed = state.owed !== undefined;
     const declined = state.not !== undefined;

@@ -163,7 +163,10 @@ export function settleTests(
     const after = before ? undefined : testAfter(scene, tests, at);
     const test = before ?? after;
     if (test) {
-      if (test.result === null) test.result = result;
+      // "holds at fifty but leaks at a hundred": the later tells how it stands
+      const turned =
+        test.result !== result && chunks.slice(test.at, at).some((one) => one.text === "but") && measures.length > 1;
+      if (test.result === null || turned) test.result = result;
       test.chunks.push(at);
       if (negated) test.chunks.push(at - 1);
       continue;
@@ -214,7 +217,8 @@ export function settleTests(
     else if (
       existing.result === "fail" &&
       existing.chunks.every(
-        (at) => chunks[at]?.senses.test || /^(?:leak|leaking|leaks|leaked)/.test(chunks[at]?.text ?? ""),
+        (at) =>
+          chunks[at]?.senses.test || /^(?:leak|leaking|leaks|leaked|passes|passing)\b/.test(chunks[at]?.text ?? ""),
       )
     )
       existing.result = null;

@@ -50,6 +50,18 @@ export function partOf(
     }
     if (where?.part) return { ...held, to: at + 1 };
   }
+  // "handwheel's missing a bolt": what is missing stands behind
+  const lacking =
+    last.code === "missing" && /^missing$/.test(scene.at(last.at)?.text ?? "") ? scene.nouns(end, "object") : undefined;
+  const lacks = lacking?.nouns[0];
+  if (
+    lacking &&
+    lacks?.part &&
+    (lacks.det || lacks.count !== undefined) &&
+    !scene.predicateFollows(lacking.end) &&
+    !lacks.other
+  )
+    return { nouns: lacking.nouns, named: true, to: lacking.end, span: subject?.nouns[0]?.from ?? start };
   // "bolts were rusted, snapped two": so many of what was named
   const some = DEEDS.has(last.code) && last.form === "is" && !subject?.open ? scene.countAt(end) : undefined;
   const [many] = carried(scene, state);
@@ -207,6 +219,9 @@ function sharedBehind(scene: Scene, from: number): { nouns: Named[] } | undefine
 /** The preposition that leads to the part: "pitting right there on the stem". */
 function prepositionAt(scene: Scene, from: number): number {
   let at = from;
+  // "no wear to speak of on the seat"
+  if (/^to$/.test(scene.at(at)?.text ?? "") && /^speak/.test(scene.at(at + 1)?.text ?? ""))
+    at += /^of/.test(scene.at(at + 2)?.text ?? "") ? 3 : 2;
   // "no scratches that I can see on the stem"
   const seen = scene.at(at)?.text === "that" ? at + 1 : at;
   if (

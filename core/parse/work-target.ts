@@ -39,6 +39,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   const through = throughDirt(scene, next);
   if (through) return { nouns: through.nouns, named: true, from: at, to: through.end };
   // "replaced the torn diaphragm": what was found stands inside the object's name
+  // "checked the torque on the bonnet bolts"
+  const measured = measuredPart(scene, next);
+  if (measured) return measured.nouns ? { nouns: measured.nouns, named: true, from: at, to: measured.end } : undefined;
   const inner = innerCondition(scene, next);
   const objects = inner ? undefined : scene.nouns(next, "object");
   if (inner) {
@@ -113,6 +116,17 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   if (they) return { nouns: pronoun(scene, state, they), named: false, from: at, to: at + 1 };
   if (subject) return { nouns: subject.nouns, named: false, from: at, to: at + 1 };
   return { nouns: carried(scene, state), named: false, from: at, to: at + 1 };
+}
+
+/** The part whose torque, travel or level is what the verb acts on; without nouns where no part is said. */
+function measuredPart(scene: Scene, from: number): { nouns?: Noun[]; end: number } | undefined {
+  const at = has(scene.at(from), ROLE.det) ? from + 1 : from;
+  const word = scene.at(at);
+  if (!word?.senses.quantity || word.senses.part || word.number || scene.noun(from)?.part) return undefined;
+  if (word.senses.work && word.text !== "torque") return undefined;
+  if (at === from && word.text !== "torque") return undefined;
+  const list = has(scene.at(at + 1), ROLE.prep) ? scene.nouns(at + 2, "object") : undefined;
+  return list?.nouns.every((one) => one.part) ? list : { end: at + 1 };
 }
 
 function pointedBefore(scene: Scene, at: number): string | undefined {

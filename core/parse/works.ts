@@ -5,6 +5,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import type { WorkForm } from "../vocabulary/senses.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
+import { NOT_YET } from "./mishearing.ts";
 import { objectAhead, talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
 import { trail } from "./said-around.ts";
@@ -28,12 +29,28 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
       option.form === "base" &&
       !option.with &&
       has(scene.at(at - 1), ROLE.det) &&
-      /^(?:a|an|the|this|that|every|each|our|last|my)$/.test(scene.at(at - 1)?.text ?? "")
+      /^(?:a|an|the|this|that|every|each|our|last|my|some|any|more)$/.test(scene.at(at - 1)?.text ?? "")
     )
       continue;
     // "gauge reads zero", "sheared off flush": said of how it stands, and no order
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
+    // "can't tell till I get it out": not yet
+    if (
+      option.form === "base" &&
+      /^(?:i|we)$/.test(scene.at(at - 1)?.text ?? "") &&
+      NOT_YET.test(scene.at(at - 2)?.text ?? "")
+    )
+      continue;
+    // "getting out of there": nothing is got out
+    if (
+      /^(?:get|gets|got|getting|gotten) (?:out|off|apart)$/.test(chunk.text) &&
+      scene.noun(at + 1)?.part === undefined
+    )
+      continue;
+    if (option.with && small === at + 1 && /^get|^got/.test(chunk.text) && !objectAhead(scene, small)) continue;
+    // "regulator won't adjust": what it does not do, and nobody's choice
+    if (option.form === "base" && refuses(scene, state, at)) continue;
     if (option.form === "noun" && !nounIsWork(scene, state, at)) continue;
     // "cut the bolts off", "cut off the bolts": of verbs that are the same in past and order, what is told is done
     const told = options.some((one) => one.code === option.code && one.form === "past" && !one.with === !option.with);
@@ -53,6 +70,12 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
   return undefined;
 }
 
+function refuses(scene: Scene, state: ClauseState, at: number): boolean {
+  const subject = state.subject?.open ? state.subject.nouns.at(-1) : undefined;
+  if (state.not !== at - 1 || !subject?.part || subject.to !== at - 1 || objectAhead(scene, at)) return false;
+  return /^(?:wont|will not|doesnt|does not|cant|cannot|wouldnt|would not|couldnt)$/.test(scene.at(at - 1)?.text ?? "");
+}
+
 function liesOn(scene: Scene, at: number): boolean {
   if (!scene.at(at)?.senses.condition?.some((one) => one.form === "has")) return false;
   return (
@@ -62,7 +85,7 @@ function liesOn(scene: Scene, at: number): boolean {
 }
 
 /** Verbs that also say how a thing stands, or call somebody by his name. */
-const STANDS = /^(?:zero|span|flush|file|stone|oil|blast|sand|clear|mike|mic|chuck)$/;
+const STANDS = /^(?:snug|firm|zero|span|flush|file|stone|oil|blast|sand|clear|mike|mic|chuck)$/;
 
 /** A part, or what stands for it, with nothing but "is", "went" and the like before where it is. */
 function liesThere(scene: Scene, state: ClauseState, at: number): boolean {
@@ -224,6 +247,13 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     return "done";
   // "i flip did over": a recogniser's "flipped it"
   if (form === "base" && scene.at(at + 1)?.text === "did") return "done";
+  // "have the instrument guys look at it": asked of others
+  const asks =
+    state.did !== undefined &&
+    /^have$/.test(scene.at(state.did)?.text ?? "") &&
+    !/^(?:i|we|ive|weve|you)$/.test(scene.at(state.did - 1)?.text ?? "") &&
+    at - state.did > 1;
+  if (form === "base" && asks) return "needed";
   if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
   if (form === "ing" || (form === "noun" && /ing\b/.test(scene.at(at)?.text ?? ""))) {
     // "going back in", "going in the trash": where it goes is settled
@@ -232,6 +262,8 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     if (/^(?:after|since|by|from|while|when)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
     // "busted a stud getting the bonnet off": what one was at when it happened
     if (form === "ing" && behindDeed(scene, at)) return "done";
+    // "had a hard time getting the seat out"
+    if (form === "ing" && HARD_WON.test(leadUp(scene, at))) return "done";
     // "lapping done", "cleaning completed"
     if (
       /^(?:done|completed|complete|finished|carried out)$/.test(scene.at(at + 1)?.text ?? "") &&
@@ -266,6 +298,7 @@ const followUp = (scene: Scene, at: number): string =>
     .slice(at + 1, at + 9)
     .map((one) => one.text)
     .join(" ");
+const HARD_WON = /\b(?:a (?:hard |heck of a |rough |bad )?time|trouble|fun|managed|finished|got done)$/;
 const leadUp = (scene: Scene, at: number): string =>
   scene.chunks
     .slice(Math.max(0, at - 6), at)

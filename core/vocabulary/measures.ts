@@ -52,5 +52,5 @@ export const QUANTITY_ROWS: Row<Quantity>[] = [
 export const BOUND_ROWS: Row<Bound>[] = [
   { code: "about", name: "about", say: ["about", "around", "roughly", "approximately", "approx", "right at about", "somewhere around", "close to", "near", "nearly", "almost", "maybe about", "ish", "right around", "give or take", "just about", "call it", "somewhere near", "in the neighborhood of", "right about", "~", "pretty close to"], help: "not exact" },
   { code: "min", name: "at least", say: ["at least", "no less than", "not less than", "more than", "better than", "over", "a minimum of", "minimum", "upwards of", "above", "greater than", "better n", "not under", "no lower than", "in excess of", "north of", ">"], help: "no less than" },
-  { code: "max", name: "at most", say: ["no more than", "not more than", "at most", "less than", "under", "a maximum of", "maximum", "below", "up to a max of", "not over", "max", "no higher than", "not to exceed", "no over", "tops", "<", "just under", "inside of"], help: "no more than" },
+  { code: "max", name: "at most", say: ["no more than", "not more than", "at most", "less than", "under", "a maximum of", "maximum", "below", "up to a max of", "not over", "max", "no higher than", "not to exceed", "no over", "tops", "<", "just under"], help: "no more than" },
 ];

@@ -147,4 +147,33 @@ export const DEED_EXAMPLES: readonly Example[] = [
     gives: [{ type: "work", work: "tightened", status: "needed", part: "nut" }],
     why: "tightened, and not brought along",
   },
+
+  { not: "new_part", say: "seat's worn, didn't have a new one so I flipped it", why: "none to put in" },
+  {
+    rule: "new_part",
+    say: "waiting on a new seat",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "seat" }],
+  },
+  { not: "work_declined", say: "the new seat doesn't fit" },
+  { not: "work_declined", say: "regulator won't adjust", why: "what it does not do, and nobody's choice" },
+  { not: "work_needed", say: "packing nut is snug" },
+  { not: "work_done", say: "can't tell till I get the seat out", why: "not yet" },
+  { not: "work_done", say: "won't know until I pull the bonnet" },
+  { not: "work_done", say: "it'll hold if I flip it" },
+  {
+    rule: "work_needed",
+    say: "have the instrument guys look at the positioner",
+    gives: [{ type: "work", work: "inspected", status: "needed", part: "positioner" }],
+    why: "asked of others",
+  },
+  {
+    rule: "work_done",
+    say: "checked the torque on the bonnet bolts",
+    gives: [{ type: "work", work: "inspected", status: "done", part: "bonnet_bolting" }],
+  },
+  {
+    rule: "work_done",
+    say: "had a hard time getting the seat out",
+    gives: [{ type: "work", work: "removed", status: "done", part: "seat" }],
+  },
 ];

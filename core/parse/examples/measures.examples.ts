@@ -158,4 +158,21 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
       { type: "reading", quantity: "duration", value: 10, unit: "min" },
     ],
   },
+
+  {
+    rule: "test",
+    say: "holds at fifty but leaks at a hundred",
+    gives: [{ type: "test", test: "seat_leak", result: "fail" }],
+    why: "the later tells how it stands",
+  },
+  {
+    rule: "test",
+    say: "passes ten bubbles a minute",
+    gives: [{ type: "test", test: "seat_leak", result: null }],
+  },
+  {
+    rule: "reading",
+    say: "it wouldn't hold a hundred",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 100, unit: "psi" }],
+  },
 ];

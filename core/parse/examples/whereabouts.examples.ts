@@ -217,4 +217,21 @@ export const WHEREABOUTS_EXAMPLES: readonly Example[] = [
     say: "rust on the ball",
     gives: [{ type: "finding", condition: "corroded", part: "plug" }],
   },
+
+  {
+    rule: "finding_is",
+    say: "handwheel's missing a bolt",
+    gives: [{ type: "finding", condition: "missing", part: "bolting" }],
+    why: "what is missing stands behind",
+  },
+  {
+    rule: "finding_is",
+    say: "every one of the bolts is rusted",
+    gives: [{ type: "finding", condition: "corroded", part: "bolting" }],
+  },
+  {
+    rule: "finding_has",
+    say: "inside of the body has rust",
+    gives: [{ type: "finding", condition: "corroded", part: "body", place: "inside" }],
+  },
 ];
