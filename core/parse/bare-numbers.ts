@@ -2,6 +2,7 @@
 
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { wordTable } from "../vocabulary/notation.ts";
 import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressureWord, isRate, type Measure, TORQUES } from "./measure.ts";
@@ -155,12 +156,12 @@ function isTorqueVerb(chunks: readonly Chunk[], part: number): boolean {
 }
 
 /** "inlet's at four hundred". */
-const SIDES: Partial<Record<string, Quantity>> = {
+const SIDES: Partial<Record<string, Quantity>> = wordTable<Quantity>({
   inlet: "upstream_pressure",
   inlets: "upstream_pressure",
   outlet: "downstream_pressure",
   outlets: "downstream_pressure",
-};
+});
 
 const ROUNDS = /^(?:pass|passes|steps?|stages?|rounds?)$/;
 const RAISED =

@@ -86,7 +86,7 @@ export function clauseIsOurs(scene: Scene, from: number, to: number): boolean {
   const end = Math.min(scene.chunks.length, to);
   for (let at = Math.max(0, from); at < end; at += 1) {
     const chunk = scene.chunks[at];
-    if (chunk?.talk || /^(?:my|his|your|our|their)$/.test(chunk?.text ?? "")) return false;
+    if (chunk?.talk || /^(?:my|his|your|our|their|mine|ours|yours|theirs)$/.test(chunk?.text ?? "")) return false;
     // "stripped on its keyway": a piece of the part, whatever it is called
     if (chunk?.unknown && scene.at(at - 1)?.text === "its" && scene.drafts.some((draft) => draft.named)) continue;
     if (chunk?.unknown && !chunk.used && !pointsBack(scene, at + 1, end)) return false;

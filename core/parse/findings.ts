@@ -20,6 +20,9 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   if (isAgent(scene, start)) return start + 1;
   if (isCause(scene, start)) return start + 1;
+  // "dropped a bolt in the mud": where it lies
+  const dirt = scene.at(start)?.senses.condition?.every((one) => one.form === "has" && one.code === "fouled");
+  if (dirt && state.found === undefined && liesIn(scene, start)) return start + 1;
   const group = readGroup(scene, state, start);
   if (!group) return undefined;
   // "plugged with bugs": no other talk, as long as something is made of it
@@ -75,6 +78,11 @@ function isAgent(scene: Scene, at: number): boolean {
   const deed = scene.at(next)?.senses.condition;
   return (deed?.some((one) => one.form === "is" && DEEDS.has(one.code)) ?? false) && scene.noun(next + 1)?.det === true;
 }
+
+/** A verb of falling or lying, a part, and "in the" before the dirt. */
+const liesIn = (scene: Scene, at: number): boolean =>
+  /^(?:in the|into|into the)$/.test(scene.at(at - 1)?.text ?? "") ||
+  (has(scene.at(at - 1), ROLE.det) && /^(?:in|into)$/.test(scene.at(at - 2)?.text ?? ""));
 
 /** "split from the frost": what made it so is no second finding. */
 function isCause(scene: Scene, at: number): boolean {

@@ -3,6 +3,7 @@
 import type { Part, Place } from "../shapes/codes.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { wordTable } from "../vocabulary/notation.ts";
 import { OWNED } from "../vocabulary/parts.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
@@ -311,7 +312,12 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
   return noun;
 }
 
-const UP_OR_DOWN: Partial<Record<string, Place>> = { up: "upper", above: "upper", down: "lower", below: "lower" };
+const UP_OR_DOWN: Partial<Record<string, Place>> = wordTable<Place>({
+  up: "upper",
+  above: "upper",
+  down: "lower",
+  below: "lower",
+});
 
 /** Parts through which a hole lets pressure by. */
 const PORTED: ReadonlySet<Part> = new Set<Part>(["nut", "guide", "stem_guide", "lock_nut", "diaphragm_nut"]);

@@ -147,6 +147,14 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       );
     // "put the stem in the vise": the bench, not the valve
     if (inOn && [end, end + 1].some((at) => TOOLS.has(scene.at(at)?.text ?? ""))) return undefined;
+    // "dropped a bolt in the mud"
+    if (
+      inOn === "in" &&
+      [end, end + 1].some((one) =>
+        scene.at(one)?.senses.condition?.some(({ form, code }) => form === "has" && code === "fouled"),
+      )
+    )
+      return undefined;
     if (inOn && noun.nouns.every((one) => one.part))
       return logPlacing(scene, state, noun.nouns, true, "installed", done, [at, end]);
     return undefined;
@@ -200,9 +208,14 @@ function newAlone(scene: Scene, at: number): number | undefined {
   let next = at + 1;
   while (/^(?:in|on|a|an|back)$/.test(scene.at(next)?.text ?? "") && !has(scene.at(next), ROLE.fresh)) next += 1;
   const fresh = scene.at(next);
-  if (!has(fresh, ROLE.fresh) || !/(?:new|spare|replacement|different|another)$/.test(fresh?.text ?? ""))
+  if (
+    !has(fresh, ROLE.fresh) ||
+    !/(?:new|fresh|spare|replacement|different|another|new set|fresh set)$/.test(fresh?.text ?? "")
+  )
     return undefined;
   let end = next + 1;
+  // "put in a fresh set"
+  if (/^(?:set|pair|one)$/.test(scene.at(end)?.text ?? "") && !scene.noun(end)?.part) end += 1;
   if (/^(?:in|on|in there|on there)$/.test(scene.at(end)?.text ?? "")) end += 1;
   const after = scene.at(end);
   return !after || has(after, ROLE.and) || has(after, ROLE.but) || has(after, ROLE.it) ? end : undefined;

@@ -204,7 +204,9 @@ function whereabouts(scene: Scene, state: ClauseState, noun: Noun, end: number):
     state.since < noun.from &&
     range(state.since, noun.from - 1).every((one) => scene.isPlain(one) || has(scene.at(one), ROLE.prep)) &&
     (rule === "finding_is"
-      ? /^(?:in|in the|at|under|behind|by|near|around|inside)$/.test(before?.text ?? "")
+      ? /^(?:in|in the|at|under|underneath|below|above|beside|next to|behind|by|near|around|inside)$/.test(
+          before?.text ?? "",
+        )
       : rule === "finding_has" || rule === "finding_does");
   if (!subject.open && !behind) return undefined;
   if (subject.open && (subject.nouns.at(-1)?.to !== noun.from - 1 || !scene.predicateFollows(end))) return undefined;

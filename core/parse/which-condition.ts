@@ -71,6 +71,14 @@ export function choose(
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "froze, I greased it and she came loose": free again, and no fault
   if (/^(?:came|come) loose$/.test(chunk.text) && wasFast(scene, state)) return undefined;
+  // "that's where your leak was": the one told of
+  if (
+    /^leaks?$/.test(chunk.text) &&
+    /^(?:your|the|that|my|our)$/.test(before?.text ?? "") &&
+    has(next, ROLE.is) &&
+    !has(scene.at(at + 2), ROLE.prep)
+  )
+    return undefined;
   // "just flat gone"
   const placed = next?.senses.placing && [ROLE.fresh, ROLE.other, ROLE.det].some((role) => has(scene.at(at + 2), role));
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;

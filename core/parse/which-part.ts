@@ -189,7 +189,7 @@ function counted(scene: Scene, start: number, nouns: Noun[]): { nouns: Noun[]; s
   )
     return { nouns, span: start };
   const { value, upper } = number.number;
-  if (upper !== undefined || !Number.isInteger(value) || value < 1) return { nouns, span: start };
+  if (upper !== undefined || !Number.isInteger(value) || value < 1 || value > 200) return { nouns, span: start };
   scene.use(...range(at, start));
   return { nouns: [{ ...only, count: value }], span: at };
 }

@@ -35,6 +35,8 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
   )
     next += 1;
   if (scene.at(next)?.text === "to" && form === "noun") next += 1;
+  // "pulled up on P V five fifteen": there, and nothing was pulled
+  if (scene.at(next)?.tag && next > at + 1) return undefined;
   // "cleaned the crud out of the vent hole", "put grease on the stem"
   const through = throughDirt(scene, next);
   if (through) return { nouns: through.nouns, named: true, from: at, to: through.end };

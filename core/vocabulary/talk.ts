@@ -38,6 +38,11 @@ export const OF_THE_JOB =
     " ",
   );
 
+/** Said of a part and no fault of it: what is in it is drained. */
+export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>
+  ["water", "condensate", "liquid", "fluid", "air", "gas"].map((what) => `${full} ${what}`),
+);
+
 /** Tools and what stands about: named in passing, they neither help nor hinder. */
 export const TOOLS = new Set("lathe wrench socket hammer screwdriver pliers ratchet torch vise rag rags bucket flashlight spanner mirror wire brush pipe bar pick scraper chisel gauge emery cloth pan tote rod bench sawhorse towel clamp bracket pin pins cotter clip key screw screws washer washers shim shims cap lid chain hook pry pried".split(" "));
 

@@ -176,4 +176,13 @@ export const DEED_EXAMPLES: readonly Example[] = [
     say: "had a hard time getting the seat out",
     gives: [{ type: "work", work: "removed", status: "done", part: "seat" }],
   },
+
+  {
+    rule: "work_needed",
+    say: "body's eroded right below the seat, it'll need a weld repair",
+    gives: [{ type: "work", work: "repaired", status: "needed", part: "body" }],
+    why: "the body's, wherever on it",
+  },
+  { not: "work_done", say: "pulled up on P V five fifteen", why: "there, and nothing was pulled" },
+  { not: "placed_installed", say: "he dropped a bolt in the mud" },
 ];

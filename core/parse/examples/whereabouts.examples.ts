@@ -234,4 +234,18 @@ export const WHEREABOUTS_EXAMPLES: readonly Example[] = [
     say: "inside of the body has rust",
     gives: [{ type: "finding", condition: "corroded", part: "body", place: "inside" }],
   },
+
+  {
+    rule: "finding_is",
+    say: "lock nut keeps backing off",
+    gives: [{ type: "finding", condition: "loose", part: "lock_nut" }],
+    why: "no packing, whatever it sounds like",
+  },
+  {
+    rule: "finding_does",
+    say: "outlet threads are starting to gall",
+    gives: [{ type: "finding", condition: "galled", part: "outlet_threads", severity: "slight" }],
+  },
+  { not: "finding_is", say: "regulator was full of water", why: "nothing that fouls it" },
+  { not: "finding_has", say: "he dropped a bolt in the mud", why: "where it lies" },
 ];
