@@ -10,6 +10,8 @@ const CLEAN = 40;
 /** Recordings up to here are taken for one phrase, pauses and all, seconds. */
 const ONE_PHRASE = 12;
 const PIECE = EAR_RATE / 10;
+/** -75 dB */
+const FAINT = 10 ** (-75 / 20);
 
 /** What was said in a recording, phrase after phrase; none where nobody talks in it. */
 export function hearRecording(hearing: Hearing, { samples, rate }: Recording): Heard[] {
@@ -18,7 +20,7 @@ export function hearRecording(hearing: Hearing, { samples, rate }: Recording): H
   const noisy = speech - floor < CLEAN;
   return joined(spans, sound.length).map(({ from, to }) => {
     hearing.begin({ noisy });
-    const phrase = withRoom(sound, from, to, floor);
+    const phrase = withRoom(sound, from, to);
     for (let at = 0; at < phrase.length; at += PIECE) hearing.feed(phrase.subarray(at, at + PIECE));
     return hearing.end();
   });
@@ -83,18 +85,37 @@ function joined(spans: readonly Span[], length: number): Span[] {
   return [{ from: 0, to: length }];
 }
 
-/** The span with room around it: what was recorded there, and beyond the recording's ends hiss as loud as its floor. */
-function withRoom(sound: Float32Array, from: number, to: number, floor: number): Float32Array {
+/** The span with room around it: what was recorded there, and beyond the recording's ends more of its own room. */
+function withRoom(sound: Float32Array, from: number, to: number): Float32Array {
   const room = Math.round(ROOM * EAR_RATE);
   const start = from - room;
-  const out = new Float32Array(to - from + 2 * room);
-  const amplitude = 10 ** (Math.max(-75, Math.min(-45, floor)) / 20);
-  let state = 1;
-  for (let i = 0; i < out.length; i++) {
+  const tone = roomTone(sound);
+  return Float32Array.from({ length: to - from + 2 * room }, (_, i) => {
     const place = start + i;
+    return place >= 0 && place < sound.length
+      ? (sound[place] as number)
+      : (tone[forthAndBack(i, tone.length)] as number);
+  });
+}
+
+/** The quietest moment of a recording: what its room sounds like. Of a quiet that no room has, a faint hiss. */
+function roomTone(sound: Float32Array): Float32Array {
+  let quietest = { at: 0, power: Number.POSITIVE_INFINITY };
+  for (let at = 0; at + PIECE <= sound.length; at += PIECE / 2) {
+    let power = 0;
+    for (let i = at; i < at + PIECE; i++) power += (sound[i] as number) ** 2;
+    if (power < quietest.power) quietest = { at, power };
+  }
+  let state = 1;
+  return sound.slice(quietest.at, quietest.at + PIECE).map((sample) => {
     // a row of numbers without pattern, the same each time
     state = (state * 48_271) % 2_147_483_647;
-    out[i] = place >= 0 && place < sound.length ? (sound[place] as number) : amplitude * (state / 1_073_741_823.5 - 1);
-  }
-  return out;
+    return sample + FAINT * (state / 1_073_741_823.5 - 1);
+  });
+}
+
+/** Played forwards, then backwards, and so on: no click where it is joined. */
+function forthAndBack(i: number, length: number): number {
+  const place = i % (2 * length);
+  return place < length ? place : 2 * length - 1 - place;
 }

@@ -3,8 +3,11 @@ import { EAR_RATE, Resampler } from "../../../core/speech/resample.ts";
 import { Framer, type TalkSpotter } from "../../../core/speech/talk-spans.ts";
 import type { TurnTells } from "./messages.ts";
 
-/** Room before the first syllable, frames of 10 ms: it takes some of them to know that somebody talks. */
-const BEFORE = 60;
+/**
+ * Room before the first syllable, frames of 10 ms: it takes some of them to know that somebody talks, and the confidence
+ * was fitted on phrases with as much before them.
+ */
+const BEFORE = 100;
 /** So much of a phrase is waited for before it is known how loud and how noisy it is; decoding catches up at once. */
 const JUDGE_AFTER = 40;
 /** Speech this far above the room needs no noise taken off it, dB. */
