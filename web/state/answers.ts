@@ -35,7 +35,8 @@ export function meantBy(text: string, asked: Question | undefined, heard: Listen
   if (asked?.is === "doubt") {
     if (YES.test(bare) || isSaidAgain(text, heard)) return { is: "right" };
     if (NO.test(bare)) return { is: "phrases", texts: ["scratch that"] };
-    if (NO_AND.test(text)) return { is: "phrases", texts: putRight(text.replace(NO_AND, ""), heard, true) };
+    if (NO_AND.test(text) && !denies(text, heard))
+      return { is: "phrases", texts: putRight(text.replace(NO_AND, ""), heard, true) };
   }
   return { is: "phrases", texts: asIsOrPutRight(text, bare, asked, heard) };
 }
@@ -76,6 +77,18 @@ function readsToSomething(text: string, heard: Listening): boolean {
 function amends(text: string, heard: Listening): boolean {
   const { touched, unread } = readPhrase(text, heard);
   return touched.length > 0 && unread.length === 0;
+}
+
+/**
+ * "no leak at sixty", "no cracks in the cage": the no belongs to what comes right behind it, and this is the next phrase.
+ * Taken for an answer it would say the opposite. "no, leak" has its comma where it is typed; an ear hears none.
+ */
+function denies(text: string, heard: Listening): boolean {
+  if (/^\w+\s*[,.:;]/.test(text)) return false;
+  const { marks } = readPhrase(text, heard);
+  const [first, second] = marks;
+  if (first?.as === "test") return first.at[1] > text.search(/\s/);
+  return first?.as === "plain" && (second?.as === "condition" || second?.as === "test");
 }
 
 /** The phrase that was doubted, said once more: the same entries come of it. */

@@ -20,6 +20,12 @@ const CASES: [said: string, asked: Question | undefined, answer: string, meant: 
   ["seat worn one side", doubt, "no, plug", phrases("correction, plug")],
   ["seat worn one side", doubt, "cage is clean", phrases("cage is clean")],
   ["seat worn one side", doubt, "scratch that", phrases("scratch that")],
+  // the no of the next phrase is no answer: taken for one it would say the opposite
+  ["bonnet bolts torqued to thirty five", doubt, "no leak at sixty psi", phrases("no leak at sixty psi")],
+  ["seat worn one side", doubt, "no bubbles", phrases("no bubbles")],
+  ["seat worn one side", doubt, "no cracks in the cage", phrases("no cracks in the cage")],
+  ["seat worn one side", doubt, "no wear on the plug", phrases("no wear on the plug")],
+  ["seat worn one side", doubt, "no plug cracked", phrases("scratch that", "plug cracked")],
   // said back and found wrong, with nothing asked
   ["bonnet bolts torqued to thirty five", undefined, "no, twenty eight", phrases("correction, twenty eight")],
   ["seat worn one side", undefined, "no, both sides", phrases("correction, both sides")],
