@@ -15,6 +15,8 @@ export interface SiteWords {
   taught: readonly string[];
   /** phrases said there before and left as they were understood */
   accepted: readonly string[];
+  /** what calls the ear where it listens hands-free, a word or a few */
+  call?: string;
 }
 
 export const NO_SITE: SiteWords = { tags: [], taught: [], accepted: [] };
@@ -41,13 +43,16 @@ const TAG_LINES = [
 /** Words of the trade that no line has: this share of what may come where nothing is known. */
 const UNSAID_SHARE = 0.03;
 const TAG = "T_site";
+/** How often a phrase begins with the call word, where somebody may call. */
+const CALLED_SHARE = 0.2;
 
 /** Counts what is said, ours and the site's, and makes network and dictionary from it. */
 export function earWords(soundsOf: (word: string) => readonly string[], site: SiteWords = NO_SITE): EarWords {
   const tags = site.tags
     .map((tag) => ({ word: tagWord(tag), sounds: tagSounds(tag, soundsOf) }))
     .filter(({ sounds }) => sounds.length > 0);
-  const sounds = new Map(tags.map(({ word, sounds }) => [word, sounds]));
+  const call = site.call === undefined ? undefined : callWord(site.call, soundsOf);
+  const sounds = new Map([...tags, ...(call ? [call] : [])].map(({ word, sounds }) => [word, sounds]));
   const allSounds = (word: string) => sounds.get(word) ?? soundsOf(word);
   const texts: SaidLines[] = [
     { lines: SAID_LINES.map(spokenWords), weight: 1 },
@@ -75,10 +80,11 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   for (const { next } of model.after.values()) for (const word of next.keys()) words.add(word);
   for (const word of model.classes.keys()) words.add(word);
   for (const name of [...Object.keys(classes), "</s>"]) words.delete(name);
+  if (call) words.add(call.word);
   const known = [...words].filter(heard);
   return {
     dictionary: dictionaryText(known, allSounds),
-    network: networkText(model, allSounds),
+    network: networkText(model, allSounds, call && { word: call.word, share: CALLED_SHARE }),
     unheard: [...words].filter((word) => !heard(word)).sort(),
   };
 }
@@ -92,6 +98,18 @@ function tagSounds(tag: string, soundsOf: (word: string) => readonly string[]): 
   });
 }
 
-/** A heard word as it is written: a letter without its mark, a tag as the site writes it, an O-ring as two words. */
+/** The call as one word, said in one breath: its words one by one would be heard in much that is said. */
+function callWord(call: string, soundsOf: (word: string) => readonly string[]) {
+  const words = spokenWords(call);
+  const ways = words.reduce<string[]>(
+    (said, word) => said.flatMap((before) => soundsOf(word).map((sound) => `${before} ${sound}`.trim())),
+    words.length > 0 ? [""] : [],
+  );
+  return { word: `C_${words.join("_")}`, sounds: ways };
+}
+
+export const isCall = (word: string): boolean => word.startsWith("C_");
+
+/** A heard word as it is written: a letter and the call without their marks, a tag as the site writes it, an O-ring as two words. */
 export const writtenWord = (word: string): string =>
-  /^[LT]_/.test(word) ? word.slice(2).replace(/_/g, " ") : word.replace(/^O_/, "o ");
+  /^[CLT]_/.test(word) ? word.slice(2).replace(/_/g, " ") : word.replace(/^O_/, "o ");

@@ -1,7 +1,7 @@
 import { confidenceOf, type Evidence } from "./confidence.ts";
 import { Denoiser } from "./denoise.ts";
-import { type EarWords, writtenWord } from "./ear-words.ts";
-import { type AcousticModel, Engine, type EngineModule } from "./engine.ts";
+import { type EarWords, isCall, writtenWord } from "./ear-words.ts";
+import { type AcousticModel, type Decoded, Engine, type EngineModule, type HeardWord } from "./engine.ts";
 import { PHONE_DICTIONARY, PHONE_NETWORK } from "./phone-loop.ts";
 
 /** What an utterance was heard as. */
@@ -30,6 +30,8 @@ const WORDS_SEARCH = {
   fsgusealtpron: false,
 };
 const PHONES_SEARCH = { ...WORDS_SEARCH, lw: 2, wip: 1 };
+/** Scores of whole paths are whole numbers, to this base. */
+const ENGINE_LOG_BASE = 1.0001;
 /** Under this nothing was heard: most talk that is not ours lies below, few of our phrases do. */
 export const HEARD_FROM = 0.2;
 
@@ -71,7 +73,7 @@ export class Hearing {
     const phones = this.#phones.end();
     const spoken = (words.words ?? []).filter(({ word }) => !isFiller(word));
     if (spoken.length === 0) return { text: "", confidence: 0, words: [], evidence: { overPhones: 0, fit: 0 } };
-    const evidence = evidenceOf(words.score, phones.score, words.frames);
+    const evidence = evidenceOf(words, phones, callBefore(spoken));
     return {
       text: textOf(spoken.map(({ word }) => word)),
       confidence: confidenceOf(evidence),
@@ -92,9 +94,28 @@ export class Hearing {
   }
 }
 
-function evidenceOf(words: number, phones: number, frames: number): Evidence {
-  const length = Math.max(1, frames);
-  return { overPhones: (words - phones) / length, fit: phones / length };
+/** The call that something was said after; undefined where nobody called, or only called. */
+function callBefore([first, ...rest]: readonly HeardWord[]): HeardWord | undefined {
+  return first && rest.length > 0 && isCall(first.word) ? first : undefined;
+}
+
+/** How well somebody called says nothing of what was said then: its sound is left out. */
+function evidenceOf(words: Decoded, phones: Decoded, call: HeardWord | undefined): Evidence {
+  const frames = Math.max(1, words.frames - Math.round((call?.lasts ?? 0) * 100));
+  const ofWords = scoreWithout(words, call);
+  const ofPhones = scoreWithout(phones, call);
+  return { overPhones: (ofWords - ofPhones) / frames, fit: ofPhones / frames };
+}
+
+/** The score of a path but for a stretch of it, in the engine's units; what lies across its ends counts by its part. */
+function scoreWithout({ score, words = [] }: Decoded, stretch: HeardWord | undefined): number {
+  if (!stretch) return score;
+  const end = stretch.at + stretch.lasts;
+  const within = words.reduce((sum, { at, lasts, score: own }) => {
+    const shared = Math.max(0, Math.min(at + lasts, end) - Math.max(at, stretch.at));
+    return sum + own * (shared / lasts);
+  }, 0);
+  return score - within / Math.log(ENGINE_LOG_BASE);
 }
 
 const isFiller = (word: string) => /^[<[(]/.test(word);

@@ -1,12 +1,20 @@
 import { entriesOf } from "./dictionary.ts";
 import { END, type History, type LanguageModel, START, shorten } from "./language-model.ts";
 
+/** How often somebody calls and waits for the tone before going on. */
+const CALL_ALONE = 0.3;
+
 /**
  * A language model as the finite-state network that the engine reads: a state a history, arcs that say a word, and a
  * silent one to the shorter history. Lines of "TRANSITION from to chance [word]". `soundsOf` tells how many sounds a word
- * has: each gets its arc here, since the engine takes seconds to add them by itself.
+ * has: each gets its arc here, since the engine takes seconds to add them by itself. `call` may stand before any phrase, or
+ * alone: what follows it begins like any phrase.
  */
-export function networkText(model: LanguageModel, soundsOf: (word: string) => readonly string[]): string {
+export function networkText(
+  model: LanguageModel,
+  soundsOf: (word: string) => readonly string[],
+  call?: { word: string; share: number },
+): string {
   const canSay = (word: string) => soundsOf(word).length > 0;
   const members = membersOf(model, canSay);
   const saying = (token: string): readonly (readonly [string, number])[] =>
@@ -33,9 +41,15 @@ export function networkText(model: LanguageModel, soundsOf: (word: string) => re
             lines.push(transition(from, stateAfter(history, token), chance * share, entry));
     if (left > 0) lines.push(transition(from, stateOf(shorten(history)), left));
   }
+  const CALLED = states.size + 1;
+  if (call) {
+    for (const entry of entriesOf(call.word, soundsOf(call.word)))
+      lines.push(transition(stateOf(START), CALLED, call.share, entry));
+    lines.push(transition(CALLED, LAST, CALL_ALONE), transition(CALLED, stateOf(START), 1 - CALL_ALONE));
+  }
   return [
     "FSG_BEGIN said",
-    `NUM_STATES ${states.size + 1}`,
+    `NUM_STATES ${states.size + (call ? 2 : 1)}`,
     `START_STATE ${stateOf(START)}`,
     `FINAL_STATE ${LAST}`,
     ...lines,

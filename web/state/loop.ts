@@ -183,6 +183,7 @@ function listenForAnswer(loop: Loop): Act[] {
 export function afterCall(text: string, call: string): string | undefined {
   const wanted = letters(call);
   if (!wanted) return undefined;
+  const oneWord = wanted.length >= 8 && !/\s/.test(call.trim());
   const words = [...text.matchAll(/\S+/g)].map((found) => ({
     word: letters(found[0]),
     to: found.index + found[0].length,
@@ -192,8 +193,9 @@ export function afterCall(text: string, call: string): string | undefined {
     let joined = "";
     for (let to = from; to < words.length && joined.length < wanted.length + 2; to++) {
       joined += words[to]?.word ?? "";
-      // recognisers write an unknown word as one they know: near is near enough where somebody begins to speak
-      const near = from <= 1 && words[from - 1]?.word !== "a" && wanted.length >= 8 && within(joined, wanted, 2);
+      // recognisers write an unknown word as one they know: near is near enough where somebody begins to speak, but for
+      // a call of plain words ("for the job" is not "for the log")
+      const near = from <= 1 && words[from - 1]?.word !== "a" && oneWord && within(joined, wanted, 2);
       if (joined === wanted || near) after = text.slice(words[to]?.to).replace(/^[\s,.:;!?]+/, "");
       if (joined === wanted) break;
     }

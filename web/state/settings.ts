@@ -23,7 +23,8 @@ export const USUAL: Settings = {
   readBack: "brief",
   talkKey: USUAL_KEY,
   handsFree: false,
-  callWord: "handsfull",
+  // said by nobody at a valve otherwise, and heard better than any other that was tried
+  callWord: "for the log",
   headset: false,
 };
 

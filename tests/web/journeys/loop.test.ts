@@ -117,9 +117,9 @@ inBrowser("speak, understood, said back, next", () => {
     await page.goto(`${server.address}#/bench`);
     await page.locator(".pad-word").waitFor();
     await hear("pass me that wrench and the cage is clean", 0.9);
-    await hear("hands full cage is scored", 0.9);
+    await hear("for the log cage is scored", 0.9);
     await expect.poll(words).toMatch(/cage.*is scored/);
-    await hear("handsfull tones only", 0.9);
+    await hear("for the log tones only", 0.9);
     await hear("lower diaphragm looks good", 0.9);
     await expect.poll(words).toMatch(/lower diaphragm.*looks good/);
     const said = await spokenIn(page);
@@ -152,11 +152,11 @@ inBrowser("speak, understood, said back, next", () => {
 
   it("asks once before it closes with items not heard, and closes on a yes", async () => {
     const { page } = device;
-    await hear("handsfull close it out", 0.9);
+    await hear("for the log close it out", 0.9);
     await page.locator(".ask", { hasText: "Close it anyway?" }).waitFor();
     await hear("no", 0.9);
     await page.locator(".asked").waitFor({ state: "detached" });
-    await hear("handsfull close it out", 0.9);
+    await hear("for the log close it out", 0.9);
     await page.locator(".ask", { hasText: "Close it anyway?" }).waitFor();
     await hear("yes", 0.9);
     await page.locator(".choosing").waitFor();

@@ -119,6 +119,8 @@ describe("what the call word is heard as", () => {
   it("may be a few words of one's own", () => {
     expect(afterCall("okay note pad seat worn", "okay note pad")).toBe("seat worn");
     expect(afterCall("okay seat worn", "okay note pad")).toBeUndefined();
+    expect(afterCall("for the log seat worn", "for the log")).toBe("seat worn");
+    expect(afterCall("for the job we need a seat", "for the log")).toBeUndefined();
   });
 });
 
