@@ -71,7 +71,7 @@ function settle(scene: Scene, draft: Draft, { kind, answer }: Question): void {
 
 /** The words of a draft let go come back unread, but for those that another was made of as well. */
 function release(scene: Scene, draft: Draft): void {
-  for (const at of draft.chunks) Object.assign(scene.chunks[at] ?? {}, { used: false });
+  for (const at of [...draft.chunks, ...(draft.also ?? [])]) Object.assign(scene.chunks[at] ?? {}, { used: false });
   for (const other of scene.drafts) if (other !== draft) scene.use(...other.chunks);
 }
 
