@@ -1,6 +1,7 @@
 import { lexicon } from "../vocabulary/lexicon.ts";
 import { dictionaryText } from "./dictionary.ts";
 import { languageModel, type SaidLines } from "./language-model.ts";
+import { letterSound } from "./letter-sound.ts";
 import { networkText } from "./network.ts";
 import { LOGGED_LINES, SAID_LINES } from "./said/index.ts";
 import { spokenTag } from "./spoken-tag.ts";
@@ -51,9 +52,15 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   const tags = site.tags
     .map((tag) => ({ word: tagWord(tag), sounds: tagSounds(tag, soundsOf) }))
     .filter(({ sounds }) => sounds.length > 0);
-  const call = site.call === undefined ? undefined : callWord(site.call, soundsOf);
+  const ofSite = new Set([...site.taught, ...site.accepted, site.call ?? ""].flatMap(spokenWords));
+  const soundsHere = (word: string): readonly string[] => {
+    const known = soundsOf(word);
+    // what everybody says stands in a table, and a gap in it is to be seen; a site's own words are guessed at
+    return known.length > 0 || !ofSite.has(word) ? known : [letterSound(word)].filter(Boolean);
+  };
+  const call = site.call === undefined ? undefined : callWord(site.call, soundsHere);
   const sounds = new Map([...tags, ...(call ? [call] : [])].map(({ word, sounds }) => [word, sounds]));
-  const allSounds = (word: string) => sounds.get(word) ?? soundsOf(word);
+  const allSounds = (word: string) => sounds.get(word) ?? soundsHere(word);
   const texts: SaidLines[] = [
     { lines: SAID_LINES.map(spokenWords), weight: 1 },
     { lines: LOGGED_LINES.map(spokenWords), weight: 2 },

@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import { hear } from "../../core/index.ts";
+import { NO_SITE } from "../../core/speech/ear-words.ts";
 import { HEARD_FROM } from "../../core/speech/hearing.ts";
 import { hearRecording } from "../../core/speech/recorded.ts";
 import { sameWords } from "../../core/speech/same-words.ts";
 import { decodeWave } from "../../core/speech/wave.ts";
 import { openEar } from "../../server/ear/open-ear.ts";
+import { afterCall } from "../../web/state/loop.ts";
+import { USUAL } from "../../web/state/settings.ts";
 import { CAN_SPEAK, inNoise, saidAloud } from "../server/ear/said-aloud.ts";
 
 const SET: { phrases: string[]; talk: string[] } = JSON.parse(
@@ -63,7 +66,39 @@ export async function hearing(): Promise<string[]> {
     ...notes,
     ...lines,
     `of ${sure.length} reported at 0.9 or more, ${sure.filter(Boolean).length} word for word`,
+    ...(await calling()),
     `ready in ${ready.toFixed(1)} s; a second of sound takes ${(work / sound).toFixed(2)} s`,
     "synthetic voices: people will differ",
+  ];
+}
+
+/** How often the call word is heard where somebody calls, and in an hour of talk and noise where nobody does. */
+async function calling(): Promise<string[]> {
+  const call = USUAL.callWord;
+  const ear = await openEar(() => {}, { ...NO_SITE, call });
+  const counts = { called: 0, calls: 0, alarms: 0, seconds: 0 };
+  const isCalled = (file: string) => {
+    const read = decodeWave(new Uint8Array(readFileSync(file)));
+    if (!read.ok) throw new Error(read.problem);
+    counts.seconds += read.value.samples.length / read.value.rate;
+    const heard = hearRecording(ear, read.value).filter(({ confidence }) => confidence >= HEARD_FROM);
+    return heard.some(({ text }) => afterCall(text, call) !== undefined);
+  };
+  for (const voice of VOICES)
+    for (const level of [20, 10])
+      for (const text of SET.phrases.filter((_, i) => i % (2 * STEP) === 1)) {
+        counts.calls++;
+        if (isCalled(inNoise(saidAloud(`${call}, ${text}`, voice), level))) counts.called++;
+      }
+  counts.seconds = 0;
+  for (const voice of VOICES)
+    for (const level of [20, 10])
+      for (const text of [...SET.talk, ...SET.phrases.filter((_, i) => i % STEP === 0)])
+        if (isCalled(inNoise(saidAloud(text, voice), level))) counts.alarms++;
+  ear.free();
+  const hours = counts.seconds / 3600;
+  return [
+    `"${call}" heard in ${counts.called} of ${counts.calls} calls over noise 20 and 10 dB below`,
+    `  and ${counts.alarms} times in ${(60 * hours).toFixed(0)} minutes of talk where nobody called: ${(counts.alarms / hours).toFixed(1)} an hour of talking without pause`,
   ];
 }

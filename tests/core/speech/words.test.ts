@@ -4,6 +4,7 @@ import { derivedSounds } from "../../../core/speech/derived-sound.ts";
 import { readDictionary, soundsFrom } from "../../../core/speech/dictionary.ts";
 import { earWords, writtenWord } from "../../../core/speech/ear-words.ts";
 import { BEGIN, chanceOf, END, languageModel, START } from "../../../core/speech/language-model.ts";
+import { letterSound } from "../../../core/speech/letter-sound.ts";
 import { OWN_SOUNDS } from "../../../core/speech/sounds.ts";
 import { spokenTag } from "../../../core/speech/spoken-tag.ts";
 import { spokenWords } from "../../../core/speech/spoken-words.ts";
@@ -59,6 +60,41 @@ describe("words as they are said", () => {
   });
 });
 
+describe("sounds of words that nothing tells but their letters", () => {
+  test.each([
+    ["kimble", "K IH M B AH L"],
+    ["flange", "F L AE N JH"],
+    ["simmer", "S IH M ER"],
+    ["studded", "S T AH D IH D"],
+    ["knurling", "N ER L IH NG"],
+    ["gauges2", ""],
+  ])("%s", (word, sound) => expect(letterSound(word)).toBe(sound));
+  // the dictionary that comes with the engine package, the CMU Pronouncing Dictionary's
+  test("are the dictionary's own in four phones of five", () => {
+    const words = [...dictionary.keys()].filter((word) => /^[a-z]{4,}$/.test(word)).filter((_, at) => at % 50 === 0);
+    let wrong = 0;
+    let phones = 0;
+    for (const word of words) {
+      const listed = (dictionary.get(word) ?? []).map((sound) => sound.split(" "));
+      wrong += Math.min(...listed.map((sound) => apart(letterSound(word).split(" "), sound)));
+      phones += listed[0]?.length ?? 0;
+    }
+    expect(wrong / phones).toBeLessThan(0.2);
+  });
+});
+
+/** How many phones must be put in, left out or changed to make one row of them the other. */
+function apart(a: readonly string[], b: readonly string[]): number {
+  let row = Array.from({ length: b.length + 1 }, (_, at) => at);
+  for (const [i, one] of a.entries()) {
+    const next = [i + 1];
+    for (const [j, other] of b.entries())
+      next.push(Math.min((row[j] ?? 0) + (one === other ? 0 : 1), (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1));
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}
+
 describe("sounds of words that the dictionary lacks", () => {
   test.each([
     ["retorqued", "R IY T AO R K T"],
@@ -100,7 +136,12 @@ describe("what the ear listens for", () => {
     expect(words.dictionary).toContain("T_FV-101 EH F V IY W AH N OW W AH N");
     expect(writtenWord("T_FV-101")).toBe("FV-101");
   });
-  test("a taught word is among them", () => {
+  test("a taught word is among them, and one that no dictionary has, and what calls", () => {
     expect(words.network).toContain(" donut");
+    const own = earWords(soundsOf, { tags: [], taught: ["the flumwick"], accepted: [], call: "Hey Grabnit" });
+    expect(own.dictionary).toMatch(/^flumwick F L AH M W IH K$/m);
+    expect(own.dictionary).toMatch(/^C_hey_grabnit HH EY G R AE B N IH T$/m);
+    expect(own.network).toMatch(/^TRANSITION \d+ \d+ \S+ C_hey_grabnit$/m);
+    expect(own.unheard).toEqual([]);
   });
 });
