@@ -11,18 +11,24 @@ import { reportPdf } from "./pdf.ts";
 export async function dayMail(store: Store, data: DayData, version: number, about: Envelope): Promise<Buffer> {
   const { site, day } = data;
   const report = makeReport(data, version);
-  const [pdf, rows] = await Promise.all([reportPdf(report), entryRows(store, site.key, day, day)]);
+  // the PDF is set in a thread of its own: table and calendar are made meanwhile
+  const setting = reportPdf(report);
+  const making = async () => ({
+    csv: entriesCsv(await entryRows(store, site.key, day, day)),
+    calendar: dueCalendar(site, data.due, about.date ?? new Date()),
+  });
+  const [pdf, { csv, calendar }] = await Promise.all([setting, making()]);
   const name = `valve-work-${day}${version > 1 ? `-correction-${version - 1}` : ""}`;
   return reportMail(report, about, [
     { filename: `${name}.pdf`, content: pdf, contentType: "application/pdf" },
     {
       filename: `entries-${day}.csv`,
-      content: entriesCsv(rows),
+      content: csv,
       contentType: "text/csv; charset=utf-8",
     },
     {
       filename: `due-${day}.ics`,
-      content: dueCalendar(site, data.due, about.date ?? new Date()),
+      content: calendar,
       contentType: "text/calendar; charset=utf-8; method=PUBLISH",
     },
   ]);
