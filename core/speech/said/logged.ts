@@ -1,4 +1,4 @@
-/** Lines that were said in the cases that the reader is looked at with. Invented; a line a phrase, numbers and tags as spoken. */
+/** What was said in the working cases, and in those by other hands that the reader is looked at with. Invented; a line a phrase, numbers and tags as spoken. */
 export const LOGGED = `
 yeah the seat ring's wore out on the one side
 got some erosion on the cage over on the outlet side
