@@ -1,3 +1,4 @@
+import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -58,6 +59,8 @@ export interface Making {
   flags?: readonly string[];
   /** what the person has set in the browser's own settings, before it is opened */
   forbids?: readonly ("storage" | "microphone")[];
+  /** of its environment, what is otherwise than here */
+  env?: Readonly<Record<string, string>>;
 }
 
 /** A browser of its own with a profile of its own, opened on nothing yet. */
@@ -73,6 +76,7 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
       ...(making.flags ?? []),
     ],
     viewport,
+    ...(making.env ? { env: { ...process.env, ...making.env } } : {}),
   });
   const page = context.pages()[0] ?? (await context.newPage());
   const complaints: string[] = [];
@@ -115,6 +119,40 @@ async function forbid(profile: string, what: readonly (keyof typeof SETTING)[]):
   await mkdir(join(profile, "Default"), { recursive: true });
   const preferences = { profile: { default_content_setting_values: settings } };
   await writeFile(join(profile, "Default", "Preferences"), JSON.stringify(preferences));
+}
+
+/**
+ * A browser whose pages go out of sight when another is brought before them. Those of `newDevice` never do: whoever drives
+ * a page usually wants it to behave as the one looked at.
+ */
+export async function browserSeen(): Promise<{ context: BrowserContext; page: Page; close(): Promise<void> }> {
+  const profile = await mkdtemp(join(tmpdir(), "handsfull-profile-"));
+  const ours = ["--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"];
+  const child = spawn(CHROMIUM ?? "", [...FLAGS, ...ours], { stdio: ["ignore", "ignore", "pipe"] });
+  const ended = new Promise<void>((done) => child.once("exit", () => done()));
+  const address = await new Promise<string>((found, failed) => {
+    let said = "";
+    child.stderr.on("data", (chunk: Buffer) => {
+      said += chunk;
+      const [door] = /ws:\/\/\S+/.exec(said) ?? [];
+      if (door) found(door);
+    });
+    child.once("exit", (code) => failed(new Error(`the browser ended with ${code}: ${said}`)));
+  });
+  const browser = await chromium.connectOverCDP(address, { noDefaults: true });
+  const [context] = browser.contexts();
+  const page = context?.pages()[0];
+  if (!context || !page) throw new Error("the browser opened no page");
+  return {
+    context,
+    page,
+    async close() {
+      await browser.close();
+      child.kill();
+      await ended;
+      await rm(profile, { recursive: true, force: true });
+    },
+  };
 }
 
 /** The processes of the browser that has this profile: its folder stands in the command line of each. */
