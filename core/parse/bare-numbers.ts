@@ -23,9 +23,10 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   if (!number || number.bareOne) return undefined;
   const next = chunks[at + 1];
   if (next && ROUNDS.test(next.text)) return undefined;
+  const torqued = torquedTo(chunks, at);
   if (
     next &&
-    (next.senses.part ||
+    ((next.senses.part && !torqued) ||
       (next.senses.unit &&
         !(next.text === "in" && (has(chunks[at + 2], ROLE.det) || !/^[\d./]/.test(chunks[at]?.text ?? "")))) ||
       (has(next, ROLE.prep) && next.text.startsWith("of")) ||
@@ -34,10 +35,10 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   )
     return undefined;
   // an unknown noun is what is counted, an unknown deed ("bumped it up") is not
-  if ((next?.unknown && !next.text.endsWith("ed")) || scene.noun(at)?.part) return undefined;
+  if ((next?.unknown && !next.text.endsWith("ed")) || (scene.noun(at)?.part && !torqued)) return undefined;
   let sawJoint = false;
   let sawSet = false;
-  const alike = torqueAgain(scene, at);
+  const alike = torqueAgain(scene, at) ?? jointAlike(scene, at);
   if (alike) return alike;
   const raised = raisedTo(scene, at);
   if (raised) return raised;
@@ -114,10 +115,55 @@ function torqueAgain(scene: Scene, at: number): Measure | undefined {
   return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: unit as Unit, quantity: "torque" };
 }
 
+/** "bolts torqued to fifty five, packing nut's good": the number is the bolts', and counts no nuts. */
+function torquedTo(chunks: readonly Chunk[], at: number): boolean {
+  if (!/^(?:to|at)$/.test(chunks[at - 1]?.text ?? "")) return false;
+  for (let back = at - 2; back >= 0 && back >= at - 5; back -= 1) {
+    if (chunks[back]?.senses.quantity === "torque") return true;
+    if (chunks[back]?.number || has(chunks[back], ROLE.and)) return false;
+  }
+  return false;
+}
+
+/** "bonnet bolts at forty", then "body's at thirty": the torque of one joint more. */
+function jointAlike(scene: Scene, at: number): Measure | undefined {
+  const { chunks } = scene;
+  const number = chunks[at]?.number;
+  const next = chunks[at + 1];
+  if (!number || number.fraction || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? "")) return undefined;
+  if (next && !has(next, ROLE.and) && !has(next, ROLE.but)) return undefined;
+  let back = at - 2;
+  while (has(chunks[back], ROLE.is)) back -= 1;
+  if (!JOINTS.test(chunks[back]?.senses.part ?? "")) return undefined;
+  const unit = torqueUnitBefore(scene, back);
+  return unit && { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: "torque" };
+}
+
+/** The unit of the torque said last, here or in the phrase before; none where another quantity was said since. */
+function torqueUnitBefore(scene: Scene, at: number): Measure["unit"] | undefined {
+  const said = scene.chunks.slice(0, at).findLast((one) => one.senses.quantity || one.senses.unit);
+  if (said)
+    return TORQUES.has(said.senses.unit ?? "")
+      ? (said.senses.unit as Unit)
+      : said.senses.quantity === "torque"
+        ? "ft_lbf"
+        : undefined;
+  const last = scene.carry.last.findLast((entry) => entry.type === "reading");
+  return last?.type === "reading" && last.quantity === "torque" ? last.unit : undefined;
+}
+
+const JOINTS = /^(?:bonnet|body|flange|yoke|packing|housing|upper_housing|lower_housing|stem_connector)$/;
+
 /** "six hundred upstream", "three to fifteen signal": what it is stands right behind, and no other number behind that. */
 function saidBehind(scene: Scene, at: number): Measure | undefined {
-  const [number, word, next] = scene.chunks.slice(at, at + 3);
+  // "nine on the signal"
+  let of = at + 1;
+  if (scene.chunks[of]?.text === "on") of += has(scene.chunks[of + 1], ROLE.det) ? 2 : 1;
+  const number = scene.chunks[at];
+  const word = scene.chunks[of];
+  const next = scene.chunks[of + 1];
   const quantity = word?.senses.quantity;
+  if (of > at + 1 && !(isPressureWord(quantity) && (!next || has(next, ROLE.and) || has(next, ROLE.it)))) return undefined;
   if (!number?.number || !quantity || next?.number || has(next, ROLE.is) || has(next, ROLE.prep)) return undefined;
   const before = scene.chunks[at - 1]?.senses.quantity;
   if (before && isPressureWord(before) && isPressureWord(quantity)) return undefined;
@@ -129,7 +175,7 @@ function saidBehind(scene: Scene, at: number): Measure | undefined {
       upper: number.number.upper,
       unit: "psi",
       quantity,
-      lead: at + 1,
+      lead: of,
     };
   // "seven eighths travel", "four and five eighths long"
   const long = /^(?:long|thick|wide|deep|across)$/.test(word.text);
@@ -219,6 +265,17 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
     chunks.slice(at + 3).some((one) => one.senses.outcome?.test === "seat_leak" || one.senses.verdict)
   )
     return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
+  // "fifty on it, blowing by": nothing else stands before it
+  if (
+    number &&
+    !number.fraction &&
+    number.value >= 10 &&
+    (at === 0 || has(chunks[at - 1], ROLE.and) || chunks[at - 1]?.senses.bound || chunks[at - 1]?.text === "a") &&
+    chunks[at + 1]?.text === "on" &&
+    has(chunks[at + 2], ROLE.it) &&
+    sealTold(chunks.slice(at + 3, at + 6))
+  )
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi" };
   // "with a hundred on it"
   if (
     number &&
@@ -254,6 +311,9 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   let back = at - 2;
   while (has(chunks[back], ROLE.it) || chunks[back]?.senses.part === "valve" || chunks[back]?.text === "the") back -= 1;
   const before = chunks[back];
+  // "seat leaks by a little at fifty"
+  while (chunks[back]?.senses.severity || chunks[back]?.text === "by") back -= 1;
+  if (chunks[at - 1]?.text === "at" && back >= 0 && back < at - 2 && (verdictAt(back) || chunks[back]?.senses.test)) return measure;
   if (before && TESTED.test(before.text)) return { ...measure, lead: back };
   if (before && (before.senses.test || isRate(before.senses.unit) || bubblesAt(scene, back))) return measure;
   if (chunks[at - 1]?.text !== "at") return undefined;
@@ -265,6 +325,11 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   while (has(chunks[next], ROLE.it) || has(chunks[next], ROLE.is) || chunks[next]?.text === "and") next += 1;
   return verdictAt(next) ? measure : undefined;
 }
+
+/** A verdict on the seat, before anything else is spoken of. */
+const sealTold = (chunks: readonly Chunk[]): boolean =>
+  chunks.some(({ senses }) => senses.outcome?.test === "seat_leak" || senses.verdict) &&
+  !chunks.some((one) => one.unknown || one.talk);
 
 export const TESTED = /^(?:test|tests|retest|retests|tested|testing|retested|pressure tested)$/;
 const LEAKS_OR_HOLDS = /leak|hold|held|tight|bubble|drop|weep|seep/;

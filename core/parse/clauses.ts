@@ -149,7 +149,10 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   } else if (has(chunk, ROLE.hedge)) hedgeLast(scene);
   if (has(chunk, ROLE.notAfter)) {
     // "didn't see any cracks" looks ahead, "looked for cracks and didn't see any" back
-    if (scene.chunks[at + 1]?.senses.condition || scene.chunks[at + 1]?.senses.severity) state.not = at;
+    const noun = scene.noun(at + 1);
+    // "didn't see any bolts loose"
+    const onPart = noun?.part && scene.chunks[noun.to]?.senses.condition;
+    if (scene.chunks[at + 1]?.senses.condition || scene.chunks[at + 1]?.senses.severity || onPart) state.not = at;
     else if (!/^(?:none|nope|negative)$/.test(chunk.text) || at === scene.chunks.length - 1) negateLast(scene, at);
     return at + 1;
   }

@@ -45,7 +45,8 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
     state.not !== undefined &&
     (has(scene.at(state.not), ROLE.not) ||
       has(scene.at(state.not), ROLE.notAfter) ||
-      /\bno way\b/.test(scene.at(state.not)?.text ?? ""));
+      /\bno way\b/.test(scene.at(state.not)?.text ?? "")) &&
+    !scene.spokeElse(state.not, start);
   const led = leading(scene, state, start);
   let { severity, extent } = led;
   const { place } = led;

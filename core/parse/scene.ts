@@ -1,13 +1,28 @@
 /** Step 5: a phrase laid out in chunks, and what has been made of it so far. */
 
-import type { Test } from "../shapes/codes.ts";
+import type { Part, Test } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { OF_THE_JOB } from "../vocabulary/talk.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";
 import { type Told, toldIn } from "./told.ts";
+
+const OWNED_GOODS: ReadonlySet<Part> = new Set<Part>(["o_ring", "gasket", "seals", "threads", "bolting", "backup_ring"]);
+/** What is closed with such goods, and what only carries them: of these a quick list may be made. */
+const HOUSES: ReadonlySet<Part> = new Set<Part>([
+  "bonnet",
+  "body",
+  "housing",
+  "upper_housing",
+  "lower_housing",
+  "flange",
+  "actuator",
+  "yoke",
+]);
+const HOLDS: ReadonlySet<Part> = new Set<Part>(["plug", "stem", "guide", "seat", "cage", "packing", "positioner"]);
 
 /** What earlier phrases leave for the next one. */
 export interface Carry {
@@ -164,6 +179,13 @@ export class Scene {
       )
         break;
       if (next.fresh !== first.fresh && as === "subject" && next.fresh) break;
+      // "the bonnet o ring": the first tells whose the second is
+      if (at === end && nouns.length === 1 && this.#isOwned(first, next)) {
+        const { from, det, both, count, fresh, old } = first;
+        nouns = [{ ...next, from, det, both, count, fresh, old }];
+        end = next.to;
+        continue;
+      }
       // "the stem threads are stripped": side by side, the first tells which, unless more are listed
       if (
         as === "subject" &&
@@ -182,6 +204,14 @@ export class Scene {
     }
     if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
     return { nouns, end };
+  }
+
+  /** "bonnet o ring", "plug o ring": soft goods and threads right behind what holds them, unless a list goes on. */
+  #isOwned(first: Noun, next: Noun): boolean {
+    if (!first.part || !next.part || first.plural || first.one || first.apart || next.one || next.other) return false;
+    if (next.det || next.fresh || next.old || next.both || next.place || next.count !== undefined) return false;
+    if (!OWNED_GOODS.has(next.part)) return false;
+    return HOUSES.has(first.part) || (HOLDS.has(first.part) && !this.#listGoesOn(next.to));
   }
 
   /** Two names side by side and a verb of the second's number: one thing, named by its last word. */
@@ -248,6 +278,14 @@ export class Scene {
       !has(chunk, ROLE.and) &&
       !has(chunk, ROLE.but)
     );
+  }
+
+  /** "isn't clicking, coil's burnt": between what was denied and here stand strange words that nothing is made of. */
+  spokeElse(not: number, at: number): boolean {
+    if (!/^(?:isnt|aint|wasnt|doesnt|dont|didnt|wont|not)$/.test(this.chunks[not]?.text ?? "")) return false;
+    return this.chunks
+      .slice(not + 1, at)
+      .some((one) => one.unknown || (one.text.endsWith("s") && OF_THE_JOB.includes(one.text)));
   }
 
   /** Remembers what was named, for "it", "them" and "the other one". */

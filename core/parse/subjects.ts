@@ -73,7 +73,8 @@ export function readPlaceSubject(scene: Scene, state: ClauseState, at: number): 
 export function readSubject(scene: Scene, state: ClauseState, at: number): number {
   const list = scene.nouns(at, "subject");
   if (!list) return at + 1;
-  const { nouns, end } = list;
+  const { end } = list;
+  const nouns = meantInstead(scene, at, list.nouns);
   const first = nouns[0] as Noun;
   if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first)) {
     // "truck seat", "boat gasket": not this valve's
@@ -104,6 +105,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (where) return where;
   renew(state);
   state.since = at;
+  if (deniedBefore(scene, state, first, end)) state.not = undefined;
   const after = scene.chunks[end];
   if (first.fresh && (talkBehind(scene, end) || (scene.drafts.length === 0 && talkedOf(scene, at)))) return end;
   // "didn't have a new one": none to put in
@@ -164,6 +166,29 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   settleSubject(scene, state, nouns, true);
   return end;
 }
+
+/** "it's not the packing, bonnet gasket's leaking": of two side by side the denied one is not spoken of. */
+function meantInstead(scene: Scene, at: number, nouns: Noun[]): Noun[] {
+  const [denied, meant] = nouns;
+  if (nouns.length !== 2 || !denied?.det || !meant || meant.from !== denied.to) return nouns;
+  if (!/^(?:not|aint|isnt|wasnt)$/.test(scene.at(at - 1)?.text ?? "")) return nouns;
+  return [meant];
+}
+
+/** "isn't putting out anything, supply port's plugged": what a verb denied ends where the next part has its own. */
+function deniedBefore(scene: Scene, state: ClauseState, first: Noun, end: number): boolean {
+  if (state.not === undefined || first.from - state.not < 2) return false;
+  if (!DENIES_VERB.test(scene.at(state.not)?.text ?? "")) return false;
+  // "it's not the packing, it's the bonnet gasket leaking"
+  if ([first.from - 1, first.from].some((at) => /^(?:its|thats)$/.test(scene.at(at)?.text ?? ""))) return true;
+  const verb = scene.at(end);
+  if (has(verb, ROLE.is)) return !/^(?:look|be|been|being|get|just|still|also|both|all)$/.test(verb?.text ?? "");
+  // an apostrophe is not heard: "port's" and "ports" are one word
+  return scene.at(first.core)?.text.endsWith("s") === true && scene.predicateFollows(end);
+}
+
+const DENIES_VERB =
+  /^(?:isnt|aint|wasnt|arent|werent|dont|doesnt|didnt|hasnt|havent|hadnt|wont|cant|couldnt|wouldnt|cannot|never|not)$/;
 
 const ridesBefore = (scene: Scene, prep: number): boolean =>
   RIDES.test(scene.at(prep - 1)?.text ?? "") &&

@@ -29,8 +29,8 @@ export const PLACE_ROWS: Row<Place>[] = [
   { code: "groove", name: "groove", say: ["groove", "grooves", "o ring groove", "ring groove", "gland groove"], help: "groove" },
   { code: "face", name: "face", say: ["face", "faces", "sealing face", "seating face", "sealing surface", "gasket face", "gasket surface", "mating face"], help: "face" },
   { code: "hole", name: "communication hole", say: ["comm hole", "comm port", "communication hole", "communication port", "comm holes", "comm ports", "ports", "port", "balance hole", "balance port", "com hole", "comm hole", "(bolt|screw|stud) (hole|holes|circle|pattern)"], help: "hole that passes pressure" },
-  { code: "left", name: "left side", say: ["left side", "left hand side", "the left side"], help: "left side" },
-  { code: "right", name: "right side", say: ["right side", "right hand side", "the right side"], help: "right side" },
+  { code: "left", name: "left side", say: ["left side", "left hand side", "the left side", "left (leg|arm|ear|lug|end)"], help: "left side" },
+  { code: "right", name: "right side", say: ["right side", "right hand side", "the right side", "right (leg|arm|ear|lug|end)"], help: "right side" },
 ];
 
 export const ACTS_ROWS: Row<Acts>[] = [
@@ -39,6 +39,6 @@ export const ACTS_ROWS: Row<Acts>[] = [
 ];
 
 export const SERVICE_ROWS: Row<Service>[] = [
-  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy", "makes (a lot of|lots of|heavy) sand"], help: "sand, sour or dirty fluid" },
+  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy", "makes (a lot of|lots of|heavy) sand", "real (sandy|sour|dirty|corrosive)"], help: "sand, sour or dirty fluid" },
   { code: "normal", name: "normal service", say: ["(normal|clean|mild|regular|standard|sweet|ordinary|general) service", "normal duty"], help: "nothing out of the ordinary" },
 ];

@@ -34,9 +34,13 @@ export const TALK = new Set(
  * ("took eleven seconds to close, that's too slow").
  */
 export const OF_THE_JOB =
-  "item items retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox".split(
-    " ",
-  );
+  `item items retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox
+  soak soaked soaking penetrating penetrant kerosene solvent varsol overnight
+  coil coils armature terminal terminals wiring conduit click clicks clicking clicked buzz buzzes buzzing hum hums humming
+  leg legs lug lugs taper tapered radius chamfer bevel window windows slot slots orifice nozzle flapper bellows
+  bypass manifold header separator treater vessel bleeder drain sightglass pig launcher wellhead flowline
+  tap taps tapped tapping bump bumped bumping jiggle jiggled wiggle wiggled popped creeping creep creeps drift drifts drifting
+  stamped stamping casting forging quart quarts pint pints gallon gallons`.split(/\s+/);
 
 /** Said of a part and no fault of it: what is in it is drained. */
 export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>
