@@ -217,7 +217,7 @@ const RAISED =
 function raisedTo(scene: Scene, at: number): Measure | undefined {
   const { chunks } = scene;
   const number = chunks[at]?.number;
-  if (!number || chunks[at - 1]?.text !== "to") return undefined;
+  if (!number || !/^(?:to|at)$/.test(chunks[at - 1]?.text ?? "")) return undefined;
   let back = at - 2;
   while (/^(?:up|down|back|back up|back down)$/.test(chunks[back]?.text ?? "")) back -= 1;
   if (!has(chunks[back], ROLE.it) || !RAISED.test(chunks[back - 1]?.text ?? "")) return undefined;
@@ -226,6 +226,10 @@ function raisedTo(scene: Scene, at: number): Measure | undefined {
     const unit = quantity && unitOfBare(quantity);
     if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity };
   }
+  // "regulator's creeping, set it back to thirty"
+  const [it] = [...chunks.slice(0, back).flatMap((one) => one.senses.part ?? []), ...scene.carry.parts.map((one) => one.part)].slice(-1);
+  if (it === "regulator")
+    return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi", quantity: "supply_pressure" };
   return undefined;
 }
 

@@ -132,6 +132,11 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
       : undefined;
   // "threads on the bonnet", "socket bolt on the yoke": a name, and nothing that is screwed on
   if (named?.senses.part && (strange || named.senses.plural)) return make(words, at, at + 1, { senses: named.senses });
+  // "seat leaks by": what it does, and no name of a test
+  if (known?.senses.test && known.end === at + 2 && words[at + 1] === "leaks") {
+    const part = lexicon.longest([word], 0);
+    if (part?.senses.part) return make(words, at, at + 1, { senses: part.senses });
+  }
   const end = known?.end ?? at + 1;
   const turned = (known || word === "side") && words[end] === "of" ? nameTurned(words, at, end, lexicon) : undefined;
   if (turned) return make(words, at, turned.end, { senses: turned.senses });

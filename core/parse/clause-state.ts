@@ -3,7 +3,7 @@
 import type { Status } from "../shapes/codes.ts";
 import type { Entry } from "../shapes/entry.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
-import { range } from "./chunks.ts";
+import { type Chunk, range } from "./chunks.ts";
 import type { Named, Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
@@ -106,6 +106,9 @@ export function carried(scene: Scene, state: ClauseState): Named[] {
   return scene.named.length > 0 ? scene.named : [{ part: undefined }];
 }
 
+/** "changed the seat yesterday": what was done then is done; what was found then may be mended since. */
+export const isYesterday = (chunk: Chunk | undefined): boolean => /^yesterday\b/.test(chunk?.text ?? "");
+
 /** Leaves a work entry on a part, with the small words before it among its chunks. */
 export function emitWork(
   scene: Scene,
@@ -116,7 +119,7 @@ export function emitWork(
   span: [number, number],
   rule: string,
 ): void {
-  if (state.elsewhere !== undefined) return;
+  if (state.elsewhere !== undefined && !isYesterday(scene.at(state.elsewhere))) return;
   const entry: Extract<Entry, { type: "work" }> = { type: "work", work, status };
   if (target.part) entry.part = target.part;
   const count = target.count ?? (target.both ? 2 : undefined);

@@ -2,9 +2,10 @@
 
 import type { Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { OF_THE_JOB } from "../vocabulary/talk.ts";
 import { readAbsentPart } from "./absent-part.ts";
 import { has, range } from "./chunks.ts";
-import { type ClauseState, endClause, newState, renew, reset } from "./clause-state.ts";
+import { type ClauseState, endClause, isYesterday, newState, renew, reset } from "./clause-state.ts";
 import { tightSaid } from "./conditions-said.ts";
 import { copyOnto } from "./copying.ts";
 import { readCountBehind, readCountOwed } from "./count-behind.ts";
@@ -12,11 +13,12 @@ import { readFindings } from "./findings.ts";
 import { readImmovable } from "./immovable.ts";
 import { readLeaving } from "./leaving.ts";
 import { readNeed } from "./needs.ts";
-import { readPlacing } from "./placing.ts";
+import { readNewOwed, readPlacing } from "./placing.ts";
 import type { Scene } from "./scene.ts";
 import { readPlaceSubject, readSubject, renamePart } from "./subjects.ts";
 import { readToGo } from "./to-go.ts";
 import { readTooling } from "./tooling.ts";
+import { readTurning } from "./turning.ts";
 import { readWork } from "./works.ts";
 
 /** "seat's washed out, replaced it": leaves findings, work and needs among the drafts of the scene. */
@@ -91,6 +93,10 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (need) return need;
   const tooled = readTooling(scene, state, at);
   if (tooled) return tooled;
+  const wantsNew = readNewOwed(scene, state, at);
+  if (wantsNew) return wantsNew;
+  const turning = readTurning(scene, state, at);
+  if (turning) return turning;
   const drafted = scene.drafts.length;
   const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
   if (placing) {
@@ -146,7 +152,7 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
     // "not clicking, might be burnt": what was denied stands before the hedge
     if (state.not !== undefined && state.not < at - 1) state.not = undefined;
     state.hedge = at;
-  } else if (has(chunk, ROLE.hedge)) hedgeLast(scene);
+  } else if (has(chunk, ROLE.hedge) && !hedgesElse(scene, at)) hedgeLast(scene);
   if (has(chunk, ROLE.notAfter)) {
     // "didn't see any cracks" looks ahead, "looked for cracks and didn't see any" back
     const noun = scene.noun(at + 1);
@@ -196,6 +202,7 @@ function setPast(scene: Scene, state: ClauseState, at: number): number {
   // "leaking since last spring" still leaks
   if (/^since/.test(scene.chunks[at - 1]?.text ?? "")) return at + 1;
   if (state.said && scene.drafts.length > 0 && (!next || has(next, ROLE.and) || has(next, ROLE.but))) {
+    if (isYesterday(scene.chunks[at]) && scene.drafts.at(-1)?.entry.type === "work") return at + 1;
     const last = scene.drafts.pop();
     for (const index of last?.chunks ?? []) {
       const chunk = scene.chunks[index];
@@ -228,6 +235,13 @@ function hedgeLeads(scene: Scene, at: number): boolean {
       return true;
   }
   return false;
+}
+
+/** "solenoid's burnt, probably the coil": what is doubted is a thing that the log does not know. */
+function hedgesElse(scene: Scene, at: number): boolean {
+  if (!has(scene.at(at + 1), ROLE.det)) return false;
+  const thing = scene.at(at + 2);
+  return thing?.unknown === true || OF_THE_JOB.includes(thing?.text ?? "");
 }
 
 /** "cage is cracked, maybe". */

@@ -108,7 +108,8 @@ function emit(
   if (state.elsewhere !== undefined) return false;
   for (const noun of nouns) {
     for (const one of said) {
-      const code = sharpen(one.code, scene.at(one.at)?.text ?? "", noun.part) ?? one.code;
+      const text = scene.at(one.at)?.text ?? "";
+      const code = sharpen(one.code, text, noun.part) ?? one.code;
       const entry: Finding = { type: "finding", condition: code };
       if (noun.part) entry.part = noun.part;
       if (one.extent) entry.extent = one.extent;

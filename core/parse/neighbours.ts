@@ -17,6 +17,8 @@ export function talkBehind(scene: Scene, to: number): boolean {
     // "two bad discs in his back": somebody's, and no valve's
     const his = /^(?:my|his|her|your|their)$/.test(chunk.text) && has(scene.at(at - 1), ROLE.prep) && at > to;
     const owned = scene.at(at + 1);
+    // "came apart in my hand"
+    if (his && /^(?:hands?|fingers?)$/.test(owned?.text ?? "")) return false;
     if (his && owned && !owned.senses.part && !has(owned, ROLE.and) && !has(owned, ROLE.but) && !has(owned, ROLE.prep))
       return true;
     if (chunk.talk)

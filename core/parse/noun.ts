@@ -297,6 +297,15 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
       noun.to += 1;
     }
   }
+  // "cage holes are plugged": no holes in it that should not be there
+  const own = chunks[noun.to];
+  if (noun.part && !noun.place && WITH_HOLES.has(noun.part) && OPENINGS.test(own?.text ?? "")) {
+    const next = chunks[noun.to + 1];
+    if (has(next, ROLE.is) || next?.senses.condition || next?.senses.work) {
+      if (own?.text !== "windows") noun.place = "hole";
+      noun.to += 1;
+    }
+  }
   // "the diaphragm of up": of the two, the upper
   const which = /^(?:of|for|on|at)$/.test(chunks[noun.to]?.text ?? "")
     ? UP_OR_DOWN[chunks[noun.to + 1]?.text ?? ""]
@@ -311,6 +320,9 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
   else if (noun.part && noun.place && !noun.apart) Object.assign(noun, placed(noun));
   return noun;
 }
+
+const WITH_HOLES: ReadonlySet<Part> = new Set<Part>(["cage", "guide", "stem_guide", "plug", "trim", "lock_nut"]);
+const OPENINGS = /^(?:holes|windows|ports)$/;
 
 const UP_OR_DOWN: Partial<Record<string, Place>> = wordTable<Place>({
   up: "upper",

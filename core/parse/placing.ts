@@ -31,6 +31,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     )
   )
     return undefined;
+  // "set it back to thirty pounds": to what it is set, and not where
+  if (/^set/.test(chunk.text) && setsTo(scene, at)) return undefined;
   let noun: { nouns: Noun[]; end: number } | undefined;
   let it: number | undefined;
   let substance: { code: Work; at: number; turn?: true } | undefined;
@@ -183,6 +185,24 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   }
   return undefined;
 }
+
+/** "seat's worn, need new": a new one of what was just spoken of; the index to go on from. */
+export function readNewOwed(scene: Scene, state: ClauseState, at: number): number | undefined {
+  const fresh = scene.at(at);
+  if (!/^(?:new|a new|new set|fresh set)$/.test(fresh?.text ?? "") || !has(fresh, ROLE.fresh)) return undefined;
+  if (state.owed !== at - 1 || !/need|want|could use/.test(scene.at(at - 1)?.text ?? "")) return undefined;
+  const next = scene.at(at + 1);
+  if (next && !has(next, ROLE.and) && !has(next, ROLE.but) && !has(next, ROLE.it)) return undefined;
+  const target = (state.subject?.nouns ?? carried(scene, state)).map(uncounted);
+  if (target.some((one) => !one.part) || !clauseIsOurs(scene, state.since, at)) return undefined;
+  return logPlacing(scene, state, target, state.subject?.open === true, "replaced", "needed", [
+    state.subject?.open ? (state.subject.nouns[0]?.from ?? at - 1) : at - 1,
+    at + 1,
+  ]);
+}
+
+const setsTo = (scene: Scene, at: number): boolean =>
+  scene.chunks.slice(at + 1, at + 7).some((one, nth) => /^(?:to|at)$/.test(one.text) && scene.at(at + nth + 2)?.number);
 
 const TURNED_TIGHT = /nut|bolting|packing|bonnet|fitting|stem_connector/;
 

@@ -68,6 +68,11 @@ export function trail(
       break;
     const spread = chunk.text === "all over" && (scene.noun(at + 1)?.part !== undefined || has(next, ROLE.it));
     if (spread) break;
+    // "chewed up on the inlet edge": the edge, on that side
+    if (chunk.senses.place && !chunk.senses.part && /^(?:edge|face|groove)$/.test(next?.senses.place ?? "")) {
+      at += 1;
+      continue;
+    }
     if (
       chunk.senses.extent &&
       found.extent === undefined &&
@@ -123,7 +128,7 @@ export function trail(
       end = at;
     } else if (
       (scene.isPlain(at) || chunk.text === "again") &&
-      /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all)$/.test(
+      /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all|like|uh|um)$/.test(
         chunk.text,
       ) &&
       !has(chunk, ROLE.it)

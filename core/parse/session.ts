@@ -12,6 +12,7 @@ import { keepAfterTag, lastParts, NO_REFERENCE, type Reference } from "./referen
 import type { Carry, Draft } from "./scene.ts";
 import { without } from "./standing.ts";
 import { lastTagged, replaceStep, type Steps } from "./steps.ts";
+import { saidDone } from "./said-done.ts";
 import { Taken } from "./taken.ts";
 import { type Turn, turnsOf } from "./turns.ts";
 
@@ -55,7 +56,7 @@ class Working {
       this.#readMuted();
       return;
     }
-    if (this.#answered()) return;
+    if (this.#answered() || this.#doneAlready()) return;
     let from = 0;
     let pending: Turn["kind"] | undefined;
     for (const turn of turnsOf(this.#list, this.#session.lexicon)) {
@@ -111,6 +112,27 @@ class Working {
     this.#reference = { ...this.#reference, parts: parts.parts, recent: parts.recent };
     this.#turned = true;
     return true;
+  }
+
+  /** "already did": what was owed is done. */
+  #doneAlready(): boolean {
+    const said = this.#list.length <= 9 ? saidDone(this.#list, this.#session.lexicon) : undefined;
+    if (!said) return false;
+    for (let one = this.#steps; one; one = one.before) {
+      const step = one.last;
+      const owed = (entry: Entry) =>
+        entry.type === "work" && entry.status === "needed" && (!said.part || entry.part === said.part);
+      if (step.entries.some(owed)) {
+        this.#taken.coverAs(0, this.#list.length, "work", "done");
+        this.#touched.add(step.phrase);
+        const entries = step.entries.map((entry) => (owed(entry) ? ({ ...entry, status: "done" } as Entry) : entry));
+        this.#steps = replaceStep(this.#steps, step, { ...step, entries });
+        this.#turned = true;
+        return true;
+      }
+      if (!said.part) return false;
+    }
+    return false;
   }
 
   /** "note that …": the rest of the phrase, as it was said. */
@@ -256,7 +278,8 @@ class Working {
     if (this.#taken.entries.length > 0 || this.#spoken(turn.from)) {
       // inside a phrase it drops the words before it
       this.#taken.entries = [];
-      this.#reference = this.#start;
+      this.#reference =
+        this.#start.parts.length === 0 ? { ...this.#start, parts: this.#reference.parts } : this.#start;
       this.#taken.cover(0, turn.from);
       return;
     }
@@ -264,7 +287,9 @@ class Working {
     if (!last) return;
     this.#touched.add(last.phrase);
     this.#steps = this.#steps?.before;
-    this.#reference = last.before;
+    // "scratch that, cracked": with no part to go back to, it is still the one just spoken of
+    const bare = last.before.parts.length === 0 && turn.to < this.#list.length;
+    this.#reference = bare ? { ...last.before, parts: last.after.parts } : last.before;
   }
 
   /** Something was said before the undo, of the trade or not, though it left no entry. */

@@ -85,6 +85,7 @@ export function findTests(scene: Scene): TestSaid[] {
       chunk.unknown = undefined;
       continue;
     }
+    if (chunk.number && strokeStops(scene, at)) tests.push({ at, test: "stroke", result: "fail", chunks: [at] });
     if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
     else if (
@@ -100,6 +101,23 @@ export function findTests(scene: Scene): TestSaid[] {
   }
   return tests;
 }
+
+/** "can't get it past forty percent", "won't go past half": as far as it strokes. */
+function strokeStops({ chunks }: Scene, at: number): boolean {
+  const number = chunks[at]?.number;
+  const behind = chunks[at + 1];
+  const share = behind?.senses.unit === "%" || (number?.fraction && !behind?.senses.unit && (!behind || OF_TRAVEL.test(behind.text)));
+  if (!number || !share) return false;
+  const before = chunks
+    .slice(Math.max(0, at - 7), at)
+    .map((one) => one.text)
+    .join(" ");
+  return STOPS_AT.test(before);
+}
+
+const OF_TRAVEL = /^(?:open|way|travel|stroke|closed|and|but|then|of)/;
+const STOPS_AT =
+  /\b(?:(?:cant|couldnt|cannot|wont|wouldnt|doesnt|didnt|will not|not) (?:get|go|goes|going|open|stroke|make|move|come|getting|opening)(?: it| her| him| up)* (?:past|beyond|over|above|more than)|(?:stops|stopped|stopping|stuck|hangs|hung|hanging|sticks|sticking|stalls|stalled|quits|tops out|maxes out)(?: up| out)? at|only (?:gets|goes|got|went|opens|opened|strokes|stroked|makes it|comes|moves|going|opening|getting)(?: up)?(?: to| about)?)(?: about| around| maybe| a)?$/;
 
 /** An article behind "can't hold", and no test, pressure or bubble behind that. */
 function holdsThing(chunks: readonly Chunk[], at: number): boolean {
@@ -238,7 +256,7 @@ export function settleTests(
 
 /** "took eight seconds to stroke", "fourteen seconds to close". */
 const isStroking = (chunk: Chunk, before: Chunk | undefined): boolean =>
-  STROKING.test(chunk.text) || (before?.text === "to" && STROKES_TO.test(chunk.text));
+  STROKING.test(chunk.text) || (/^(?:to|for)$/.test(before?.text ?? "") && STROKES_TO.test(chunk.text));
 
 /** The last chunk of the rate, or of the pressure said with it. */
 function rateEnd(measures: readonly Measure[]): number {

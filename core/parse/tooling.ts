@@ -10,7 +10,7 @@ import type { Scene } from "./scene.ts";
 
 /** Verbs that say how hard one went at a part and leave what was done to the tool. */
 const EFFORT =
-  /^(?:hit|worked|used|spent|attacked|tackled|scuffed|rubbed|touched|gave|(?:went|goes|go|gone|going)(?: over)?|got|ran|took|put|passed|dragged|knocked)$/;
+  /^(?:hit|soaked|dunked|worked|used|spent|attacked|tackled|scuffed|rubbed|touched|gave|(?:went|goes|go|gone|going)(?: over)?|got|ran|took|put|passed|dragged|knocked)$/;
 /** "to town on", "at", "after", "over": what such a verb may lead to its part by. */
 const LEADS = /^(?:to|town|at|on|after|over|through|across|along|down|up|around|into|some|time|all|real|good|hard)$/;
 /** No tool stands farther from its verb. */
@@ -40,7 +40,7 @@ function toolAhead(scene: Scene, at: number): { work: Work; at: number } | undef
     const chunk = scene.at(next);
     if (!chunk || chunk.hazard || chunk.command || chunk.tag || joins(chunk)) return undefined;
     const before = scene.at(next - 1);
-    if (chunk.senses.tool && (has(before, ROLE.det) || before?.text === "with" || before?.text === "some"))
+    if (chunk.senses.tool && (has(before, ROLE.det) || /^(?:with|some|in|in the)$/.test(before?.text ?? "")))
       return { work: chunk.senses.tool, at: next };
   }
   return undefined;

@@ -1,5 +1,7 @@
 /** Step 2: where a phrase turns. Each run of words between two turns is read by itself. */
 
+import { EVERYDAY } from "../vocabulary/conditions.ts";
+import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { OPENS } from "../vocabulary/opens.ts";
 import { matchAt } from "../vocabulary/patterns.ts";
@@ -27,7 +29,11 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
     }
     const undo = matchAt(lexicon.undo, words, at);
     const change = matchAt(lexicon.amend, words, at);
-    if (undo && undo.end >= (change?.end ?? 0)) {
+    const denied = !undo && !change ? deniedFor(words, at, lexicon) : undefined;
+    if (denied) {
+      turns.push({ kind: "amend", from: at, to: denied });
+      at = denied;
+    } else if (undo && undo.end >= (change?.end ?? 0)) {
       turns.push({ kind: "undo", from: at, to: undo.end });
       at = undo.end;
     } else if (change) {
@@ -36,6 +42,20 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
     } else at += 1;
   }
   return turns;
+}
+
+/** "might be worn, no, cracked": what it is instead, and nothing that is not there ("no cracks", "no torn gaskets"). */
+function deniedFor(words: readonly string[], at: number, lexicon: Lexicon): number | undefined {
+  if (!/^(?:no|nope|nah)$/.test(words[at] ?? "")) return undefined;
+  let to = at + 1;
+  while (/^(?:uh|um|just|really|its|more|like|actually)$/.test(words[to] ?? "")) to += 1;
+  let from = to;
+  while (lexicon.longest(words, from)?.senses.severity && !lexicon.longest(words, from)?.senses.condition)
+    from = lexicon.longest(words, from)?.end ?? words.length;
+  const said = lexicon.longest(words, from);
+  if (!said?.senses.condition?.every((one) => one.form === "is") || EVERYDAY.has(words[from] ?? "")) return undefined;
+  const behind = lexicon.longest(words, said.end);
+  return behind?.senses.part || (behind?.senses.roles ?? 0) & ROLE.or ? undefined : to;
 }
 
 /** "okay note": the bare word leads in where little stands before it. */

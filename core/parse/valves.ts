@@ -5,6 +5,13 @@ import { range } from "./chunks.ts";
 import type { Measure } from "./measure.ts";
 import type { Scene } from "./scene.ts";
 
+/** Said of the valve where nothing else is spoken of; "sandy" may be a boot as well. */
+const BARE = /^(?:sandy|sour)$/;
+const standsAlone = (scene: Scene, at: number): boolean =>
+  scene.chunks.length <= 5 &&
+  scene.chunks.every((one, nth) => nth === at || one.senses.plain || (one.senses.roles !== 0 && !one.senses.part)) &&
+  /^(?:its|its a|this|this is|shes|is|a|this ones)$/.test(scene.at(at - 1)?.text ?? "its");
+
 /** Tag, size, action and service said together are one entry; another tag is another valve. */
 export function readValve(scene: Scene, sizes: readonly Measure[]): void {
   let current: { entry: ValveEntry; chunks: number[] } | undefined;
@@ -24,7 +31,7 @@ export function readValve(scene: Scene, sizes: readonly Measure[]): void {
       open().entry.tag = one.tag;
     } else if (size) open().entry.size_in = size.value;
     else if (one.senses.acts && !one.used && !one.senses.part) open().entry.acts = one.senses.acts;
-    else if (one.senses.service && !one.used) open().entry.service = one.senses.service;
+    else if (one.senses.service && !one.used && (current || !BARE.test(one.text) || standsAlone(scene, at))) open().entry.service = one.senses.service;
     else continue;
     (current as unknown as { chunks: number[] }).chunks.push(...(size ? range(size.from, size.to) : [at]));
     one.used = true;

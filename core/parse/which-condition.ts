@@ -79,6 +79,8 @@ export function choose(
     !has(scene.at(at + 2), ROLE.prep)
   )
     return undefined;
+  // "left the drain cracked", "cracked the bypass open": opened a little
+  if (chunk.text === "cracked" && opensALittle(scene, at)) return undefined;
   // "just flat gone"
   const placed = next?.senses.placing && [ROLE.fresh, ROLE.other, ROLE.det].some((role) => has(scene.at(at + 2), role));
   if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;
@@ -126,6 +128,14 @@ export function choose(
       ? (options.find((one) => one.form === "has") ?? first)
       : (options.find((one) => one.form !== "has") ?? first);
   return { code: form.code === first.code ? code : form.code, form: form.form };
+}
+
+function opensALittle(scene: Scene, at: number): boolean {
+  const part = (from: number, to: number) => scene.chunks.slice(Math.max(0, from), to).some((one) => one.senses.part);
+  const behind = scene.chunks.slice(at + 1, at + 5).findIndex((one) => /^open\b/.test(one.text));
+  if (behind >= 0 && !part(at + 1, at + 1 + behind)) return true;
+  const left = scene.chunks.slice(Math.max(0, at - 4), at).findIndex((one) => /^(?:left|leave|leaving|keep|kept)\b/.test(one.text));
+  return left >= 0 && !part(Math.max(0, at - 4) + left, at);
 }
 
 const wasFast = (scene: Scene, state: ClauseState): boolean => {

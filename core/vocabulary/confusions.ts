@@ -190,6 +190,9 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(knew|nu|gnu|news|know|mew)", mean: "new", behind: "a put in and with got the", ahead: "one seat plug gasket o cage stem diaphragm packing spring upper lower", example: "put a knew one in" },
   { hear: "(won|want|wun|once|run|juan|wand)", mean: "one", behind: "new knew lower upper other bottom top that this old", example: "put a new won in" },
   { hear: "(too|to|two) new", mean: "a new", behind: "put", example: "put too new seats in" },
+  // English as a second language: the adjective for the verb
+  { hear: "(i|we|already|just|after|then) tight", mean: "$1 tightened", ahead: "the it them bolts packing all my that this nut up both", example: "I tight the bolts" },
+  { hear: "(i|we|already|just|after|then) (loose|slack)", mean: "$1 loosened", ahead: "the it them bolts packing all my that this nut up both", example: "we loose the packing nut" },
   // tests, readings, units
   { hear: "(gravel|travail|drivel|traveled)", mean: "travel", ahead: "is was s full of", behind: "half full of the only", example: "gravel is three quarters of an inch" },
   { hear: "(steel|stale|skill|stills) (pressure|got|has|holding|under)", mean: "still $2", example: "there is steel pressure on it" },

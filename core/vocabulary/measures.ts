@@ -44,7 +44,7 @@ export const QUANTITY_ROWS: Row<Quantity>[] = [
   { code: "leak_rate", name: "leak rate", say: ["leak rate", "leakage rate", "leakage of", "leak of", "measured leak", "seat leakage"], help: "leak through the seat" },
   { code: "travel", name: "travel", say: ["travel", "stroke length", "of travel", "of stroke", "total travel", "valve travel", "stem travel", "stroke travel", "lift", "stroke of"], help: "how far the stem moves" },
   { code: "temperature", name: "temperature", say: ["temp", "temperature", "fluid temp", "process temp", "running temp", "fluid temperature", "line temp", "flowing temp", "operating temp", "inlet temp"], help: "temperature" },
-  { code: "duration", name: "time taken", say: ["timed [it]", "took", "takes", "let it sit", "held [it] [for]", "watched it [for]", "sat", "let it soak", "hold time", "held", "stroke time", "stroking time", "for a full", "stood for", "full stroke in", "waited", "stroke speed"], help: "how long" },
+  { code: "duration", name: "time taken", say: ["timed [it]", "took", "takes", "take", "let it sit", "held [it] [for]", "watched it [for]", "sat", "let it soak", "hold time", "held", "stroke time", "stroking time", "for a full", "stood for", "full stroke in", "waited", "stroke speed"], help: "how long" },
   { code: "length", name: "length", say: ["free length", "length", "long", "overall length", "free height", "measures", "measured", "diameter", "gap", "clearance", "thick", "thickness", "height", "runout", "run out", "deep", "depth", "od of", "id of", "wall", "in diameter", "across", "wide"], help: "a length" },
   { code: "percent_open", name: "percent open", say: ["percent open", "% open"], help: "how far it is open" },
 ];

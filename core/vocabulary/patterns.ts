@@ -4,7 +4,7 @@ import { byFirstWord, type Opened } from "./first-words.ts";
 import { TURNS } from "./grammar.ts";
 import { IDIOMS } from "./idioms.ts";
 import { Pattern } from "./notation.ts";
-import { CALLS } from "./talk.ts";
+import { ASIDES, CALLS } from "./talk.ts";
 
 /** Patterns found by their first word. */
 export interface PatternIndex<Code> {
@@ -52,7 +52,7 @@ export function phrasePatterns(): PhrasePatterns {
     noHazard: plainIndex(NO_HAZARD),
     commands: index(COMMAND_ROWS.flatMap((row) => row.say.map((line) => ({ line, code: row.code as string })))),
     idioms: plainIndex(IDIOMS),
-    calls: plainIndex(CALLS),
+    calls: plainIndex([...CALLS, ...ASIDES]),
     undo: plainIndex(TURNS.undo),
     amend: plainIndex(TURNS.amend),
     note: plainIndex(TURNS.note),

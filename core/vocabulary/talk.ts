@@ -35,7 +35,7 @@ export const TALK = new Set(
  */
 export const OF_THE_JOB =
   `item items retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox
-  soak soaked soaking penetrating penetrant kerosene solvent varsol overnight
+  soak soaked soaking penetrating penetrant overnight
   coil coils armature terminal terminals wiring conduit click clicks clicking clicked buzz buzzes buzzing hum hums humming
   leg legs lug lugs taper tapered radius chamfer bevel window windows slot slots orifice nozzle flapper bellows
   bypass manifold header separator treater vessel bleeder drain sightglass pig launcher wellhead flowline
@@ -57,4 +57,14 @@ export const CALLS = [
   `(copy|copy that|roger|roger that|ten four|10 4|10-4|go ahead|come in|stand by|standby|affirmative|come back) ${CALLED}`,
   `${CALLED} (to|this is|calling|from|go ahead|come in|copy|copies) ${CALLED}`,
   `${CALLED} (go ahead|come in|copy|copies|over|stand by|standby)`,
+];
+
+const TROUBLE = "(leak|leaks|problem|trouble|culprit|issue)";
+
+/** What is said about what was found and finds nothing itself: "that's where your leak was". */
+export const ASIDES = [
+  `(thats|that was|that is|heres|here is|theres|there is) where (the|your|our|my|that) ${TROUBLE} (was|is|were|comes from|came from|is coming from|was coming from)`,
+  `(thats|that was|theres|there is|heres|here is|found) (your|our|my|the) ${TROUBLE} [(right here|right there|there|here)]`,
+  `so (thats|that was) (the|your|our) ${TROUBLE}`,
+  `(thats|that is) why (its|it was|it is|shes|she was|its been|hes) (leaking|sticking|binding|leaking by)`,
 ];
