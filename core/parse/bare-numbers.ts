@@ -163,7 +163,8 @@ function saidBehind(scene: Scene, at: number): Measure | undefined {
   const word = scene.chunks[of];
   const next = scene.chunks[of + 1];
   const quantity = word?.senses.quantity;
-  if (of > at + 1 && !(isPressureWord(quantity) && (!next || has(next, ROLE.and) || has(next, ROLE.it)))) return undefined;
+  if (of > at + 1 && !(isPressureWord(quantity) && (!next || has(next, ROLE.and) || has(next, ROLE.it))))
+    return undefined;
   if (!number?.number || !quantity || next?.number || has(next, ROLE.is) || has(next, ROLE.prep)) return undefined;
   const before = scene.chunks[at - 1]?.senses.quantity;
   if (before && isPressureWord(before) && isPressureWord(quantity)) return undefined;
@@ -227,7 +228,10 @@ function raisedTo(scene: Scene, at: number): Measure | undefined {
     if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity };
   }
   // "regulator's creeping, set it back to thirty"
-  const [it] = [...chunks.slice(0, back).flatMap((one) => one.senses.part ?? []), ...scene.carry.parts.map((one) => one.part)].slice(-1);
+  const [it] = [
+    ...chunks.slice(0, back).flatMap((one) => one.senses.part ?? []),
+    ...scene.carry.parts.map((one) => one.part),
+  ].slice(-1);
   if (it === "regulator")
     return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi", quantity: "supply_pressure" };
   return undefined;
@@ -317,7 +321,8 @@ export function pressedTo(scene: Scene, at: number): Measure | undefined {
   const before = chunks[back];
   // "seat leaks by a little at fifty"
   while (chunks[back]?.senses.severity || chunks[back]?.text === "by") back -= 1;
-  if (chunks[at - 1]?.text === "at" && back >= 0 && back < at - 2 && (verdictAt(back) || chunks[back]?.senses.test)) return measure;
+  if (chunks[at - 1]?.text === "at" && back >= 0 && back < at - 2 && (verdictAt(back) || chunks[back]?.senses.test))
+    return measure;
   if (before && TESTED.test(before.text)) return { ...measure, lead: back };
   if (before && (before.senses.test || isRate(before.senses.unit) || bubblesAt(scene, back))) return measure;
   if (chunks[at - 1]?.text !== "at") return undefined;

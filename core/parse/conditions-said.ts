@@ -120,7 +120,10 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
     said.push({
       code: condition.code,
       form: condition.form,
-      severity: severity ?? tail.severity ?? (/\b(?:plumb|slap)\b/.test(chunk.text) ? "severe" : /^hairline/.test(chunk.text) ? "slight" : undefined),
+      severity:
+        severity ??
+        tail.severity ??
+        (/\b(?:plumb|slap)\b/.test(chunk.text) ? "severe" : /^hairline/.test(chunk.text) ? "slight" : undefined),
       extent: extent ?? tail.extent,
       place: tail.place ?? place,
       absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined,

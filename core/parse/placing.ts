@@ -189,13 +189,15 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
 /** "seat's worn, need new": a new one of what was just spoken of; the index to go on from. */
 export function readNewOwed(scene: Scene, state: ClauseState, at: number): number | undefined {
   const fresh = scene.at(at);
-  if (!/^(?:new|a new|new set|fresh set)$/.test(fresh?.text ?? "") || !has(fresh, ROLE.fresh)) return undefined;
-  if (state.owed !== at - 1 || !/need|want|could use/.test(scene.at(at - 1)?.text ?? "")) return undefined;
+  if (!/^(?:new|a new|all new|new set|fresh set)$/.test(fresh?.text ?? "") || !has(fresh, ROLE.fresh)) return undefined;
+  // "cut it out and ran new": of what is run, and not put in
+  const ran = /^(?:ran|run|bent up|made up)$/.test(scene.at(at - 1)?.text ?? "");
+  if (!ran && (state.owed !== at - 1 || !/need|want|could use/.test(scene.at(at - 1)?.text ?? ""))) return undefined;
   const next = scene.at(at + 1);
   if (next && !has(next, ROLE.and) && !has(next, ROLE.but) && !has(next, ROLE.it)) return undefined;
   const target = (state.subject?.nouns ?? carried(scene, state)).map(uncounted);
   if (target.some((one) => !one.part) || !clauseIsOurs(scene, state.since, at)) return undefined;
-  return logPlacing(scene, state, target, state.subject?.open === true, "replaced", "needed", [
+  return logPlacing(scene, state, target, state.subject?.open === true, "replaced", ran ? "done" : "needed", [
     state.subject?.open ? (state.subject.nouns[0]?.from ?? at - 1) : at - 1,
     at + 1,
   ]);

@@ -117,7 +117,11 @@ function nearestQuantity(
     const chunk = scene.chunks[at];
     // "the supply gauge says thirty five": the gauge tells what it measures
     // "regulator set at thirty five psi"
-    if (chunk?.senses.part === "regulator" && at < measure.from && setTo(scene, at, measure.from)) {
+    if (
+      chunk?.senses.part === "regulator" &&
+      at < measure.from &&
+      (setTo(scene, at, measure.from) || setIt(scene, measure))
+    ) {
       if (fits(measure, "supply_pressure") && (!best || far < best.far))
         best = { quantity: "supply_pressure", at, far };
       return;
@@ -155,6 +159,18 @@ function setTo(scene: Scene, from: number, to: number): boolean {
     .join(" ");
   return /^(?:is |was |s )?(?:set|adjusted|turned|reset|running|sitting|backed|cranked|dialed|down|up|at|to|about|back| )+$/.test(
     between,
+  );
+}
+
+/** "set it back to": what was named before is set. */
+function setIt({ chunks }: Scene, measure: Measure): boolean {
+  let back = measure.from - 1;
+  if (!/^(?:to|at)$/.test(chunks[back]?.text ?? "")) return false;
+  do back -= 1;
+  while (/^(?:up|down|back|back up|back down)$/.test(chunks[back]?.text ?? ""));
+  return (
+    has(chunks[back], ROLE.it) &&
+    /^(?:set|reset|turned|dialed|backed|bumped|cranked|adjusted|brought)$/.test(chunks[back - 1]?.text ?? "")
   );
 }
 

@@ -10,7 +10,14 @@ import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";
 import { type Told, toldIn } from "./told.ts";
 
-const OWNED_GOODS: ReadonlySet<Part> = new Set<Part>(["o_ring", "gasket", "seals", "threads", "bolting", "backup_ring"]);
+const OWNED_GOODS: ReadonlySet<Part> = new Set<Part>([
+  "o_ring",
+  "gasket",
+  "seals",
+  "threads",
+  "bolting",
+  "backup_ring",
+]);
 /** What is closed with such goods, and what only carries them: of these a quick list may be made. */
 const HOUSES: ReadonlySet<Part> = new Set<Part>([
   "bonnet",

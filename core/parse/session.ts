@@ -9,10 +9,10 @@ import { readMeant } from "./meant.ts";
 import { ranked } from "./order.ts";
 import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart, workWanted } from "./questions.ts";
 import { keepAfterTag, lastParts, NO_REFERENCE, type Reference } from "./reference.ts";
+import { saidDone } from "./said-done.ts";
 import type { Carry, Draft } from "./scene.ts";
 import { without } from "./standing.ts";
 import { lastTagged, replaceStep, type Steps } from "./steps.ts";
-import { saidDone } from "./said-done.ts";
 import { Taken } from "./taken.ts";
 import { type Turn, turnsOf } from "./turns.ts";
 
@@ -278,8 +278,7 @@ class Working {
     if (this.#taken.entries.length > 0 || this.#spoken(turn.from)) {
       // inside a phrase it drops the words before it
       this.#taken.entries = [];
-      this.#reference =
-        this.#start.parts.length === 0 ? { ...this.#start, parts: this.#reference.parts } : this.#start;
+      this.#reference = this.#start.parts.length === 0 ? { ...this.#start, parts: this.#reference.parts } : this.#start;
       this.#taken.cover(0, turn.from);
       return;
     }

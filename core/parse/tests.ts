@@ -35,6 +35,9 @@ const TEST_OF: Partial<Record<Part, Test>> = {
 /** Parts that hold or pass by themselves. */
 const OTHER = /^(?:regulator|controller|positioner|solenoid|gauge|pilot|tubing|fitting|strainer|breather)$/;
 
+/** Parts that leak to the outside. */
+const JOINTS = /^(?:packing|packing_nut|bonnet|flange|.*gasket|.*o_ring)$/;
+
 /** Tests that are named, or said by their outcome alone. */
 export function findTests(scene: Scene): TestSaid[] {
   const { chunks } = scene;
@@ -46,13 +49,14 @@ export function findTests(scene: Scene): TestSaid[] {
     // "in three passes"
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
     // "regulator won't hold pressure": no leak through the seat
-    if (senses.outcome?.test === "seat_leak" && OTHER.test(subjectJustBefore(scene, at) ?? "")) {
-      // "pilot is blowing by": what leaks is the pilot
-      if (
-        senses.outcome.result === "fail" &&
-        /(?:ing|s|ed)\b.*|leak/.test(chunk.text) &&
-        !/hold|shut|seal|seat/.test(chunk.text)
-      )
+    const leaks =
+      senses.outcome?.result === "fail" &&
+      /(?:ing|s|ed)\b.*|leak/.test(chunk.text) &&
+      !/hold|shut|seal|seat/.test(chunk.text);
+    const subject = senses.outcome?.test === "seat_leak" ? (subjectJustBefore(scene, at) ?? "") : "";
+    if (OTHER.test(subject) || (leaks && JOINTS.test(subject))) {
+      // "pilot is blowing by", "packing's leaking past the nut": what leaks is the pilot, the packing
+      if (leaks)
         chunk.senses = {
           ...senses,
           outcome: undefined,
@@ -106,7 +110,9 @@ export function findTests(scene: Scene): TestSaid[] {
 function strokeStops({ chunks }: Scene, at: number): boolean {
   const number = chunks[at]?.number;
   const behind = chunks[at + 1];
-  const share = behind?.senses.unit === "%" || (number?.fraction && !behind?.senses.unit && (!behind || OF_TRAVEL.test(behind.text)));
+  const share =
+    behind?.senses.unit === "%" ||
+    (number?.fraction && !behind?.senses.unit && (!behind || OF_TRAVEL.test(behind.text)));
   if (!number || !share) return false;
   const before = chunks
     .slice(Math.max(0, at - 7), at)
@@ -211,7 +217,14 @@ export function settleTests(
       const byPart = noun ? TEST_OF[noun] : undefined;
       const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
       if (code) tests.push({ at, test: code, result, chunks: [at] });
-    } else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat"))
+    } else if (
+      lastTest === "packing" &&
+      onWhole &&
+      chunks.slice(0, at).some((one) => TEST_OF[one.senses.part ?? "kit"] === "packing")
+    )
+      // "snugged the packing nut, holding now": what failed before holds
+      tests.push({ at, test: "packing", result, chunks: [at] });
+    else if (pressured && (onWhole || noun === "seat") && !(onPart && scene.noun(at + 2)?.part !== "seat"))
       tests.push({ at, test: "seat_leak", result, chunks: [at] });
     else if (
       pressured &&

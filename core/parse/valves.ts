@@ -31,7 +31,8 @@ export function readValve(scene: Scene, sizes: readonly Measure[]): void {
       open().entry.tag = one.tag;
     } else if (size) open().entry.size_in = size.value;
     else if (one.senses.acts && !one.used && !one.senses.part) open().entry.acts = one.senses.acts;
-    else if (one.senses.service && !one.used && (current || !BARE.test(one.text) || standsAlone(scene, at))) open().entry.service = one.senses.service;
+    else if (one.senses.service && !one.used && (current || !BARE.test(one.text) || standsAlone(scene, at)))
+      open().entry.service = one.senses.service;
     else continue;
     (current as unknown as { chunks: number[] }).chunks.push(...(size ? range(size.from, size.to) : [at]));
     one.used = true;

@@ -134,7 +134,9 @@ function opensALittle(scene: Scene, at: number): boolean {
   const part = (from: number, to: number) => scene.chunks.slice(Math.max(0, from), to).some((one) => one.senses.part);
   const behind = scene.chunks.slice(at + 1, at + 5).findIndex((one) => /^open\b/.test(one.text));
   if (behind >= 0 && !part(at + 1, at + 1 + behind)) return true;
-  const left = scene.chunks.slice(Math.max(0, at - 4), at).findIndex((one) => /^(?:left|leave|leaving|keep|kept)\b/.test(one.text));
+  const left = scene.chunks
+    .slice(Math.max(0, at - 4), at)
+    .findIndex((one) => /^(?:left|leave|leaving|keep|kept)\b/.test(one.text));
   return left >= 0 && !part(Math.max(0, at - 4) + left, at);
 }
 

@@ -235,7 +235,8 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
   // "took me an hour to get the bonnet off": it was got off
   if (form === "base" && scene.at(at - 1)?.text === "to" && TOOK.test(leadUp(scene, at))) return "done";
   // "so i tighten it": told as it was done
-  if (form === "base" && state.owed === undefined && /^(?:i|we|he|they)$/.test(scene.at(at - 1)?.text ?? "")) return "done";
+  if (form === "base" && state.owed === undefined && /^(?:i|we|he|they)$/.test(scene.at(at - 1)?.text ?? ""))
+    return "done";
   // "run the gland down till she quit weeping": it was done until then
   if (
     form === "base" &&

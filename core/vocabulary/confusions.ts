@@ -113,7 +113,13 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(die a|dia|diaphragm|die) (fram|phragm|frame)[s] (play|played|plates|late|plait)", mean: "diaphragm plate", example: "diaphragm play is bent" },
   { hear: "(play|played|plait|late|plates|plea|plane)", mean: "plate", behind: "diaphragm", example: "diaphragm played is bent" },
   { hear: "(a just in|adjust in|adjusted|a justing|just in|adjust|ad justing|a gesture|adjust and) screw", mean: "adjusting screw", example: "a just in screw is stripped" },
+  { hear: "(out let|outlaid|out lit)", mean: "outlet", behind: "the", ahead: "side is are has end face", example: "threads on the out let are good" },
+  { hear: "(in let|inland|islet|in lit)", mean: "inlet", behind: "the", ahead: "side is are has end face", example: "threads on the in let are galled" },
+  { hear: "(cajun|cajuns|case and)", mean: "cage and", ahead: "put cleaned replaced reused the greased it", example: "cleaned the cajun put it back" },
+  { hear: "(to|too) (seat|plug|cage|bonnet|body|packing|stem|diaphragm|o|backup|gaskets|bolts|studs|springs|kits|gauges)", mean: "two $2", behind: "me order bring need get send replaced installed", example: "order me to seat gaskets" },
   // conditions
+  { hear: "(creak|creaks|creek|creeks|crux|krax)", mean: "cracks", behind: "no any some see hairline", ahead: "in on", example: "no creaks in the bonnet" },
+  { hear: "(find|fined|fun|fined)", mean: "fine", behind: "is are was looks look looked s its real just", example: "lower diaphragm looks find" },
   { hear: "(warn|warned|born|war|warren|warm|worm|wound)", mean: "worn", behind: "is are was s looks ring seat seats rings plug guide badly kinda pretty a little bit both all", ahead: "on one both out down badly bad a real in slightly thin through all some pretty around", example: "seed ring's warn on both sides" },
   { hear: "(thorn|tour|turn|turned|tore|toren|torne|torrent|horn|town|corn)", mean: "torn", behind: "is are was s diaphragm gasket diagram got badly o ring its diaphragms", example: "lower diaphragm is thorn" },
   { hear: "(a|he|uh|e|we|i|it|they|the|she) (roded|rode it|rode|rodent|rowed|rodid|wrote it|wrote|eroded|road it|road id|road|rotated|loaded|rooted)", mean: "eroded", behind: "is are was were its s both looks cage seat plug body area bad badly got", example: "seet ring is a roded" },
@@ -175,7 +181,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(creased|grieced|greece|grease|greased|crease|great|greece'd|graced|grist|breezed|creased|greed|grist|greys|priest)", mean: "greased", behind: "i and just so we then", ahead: `${OBJECT} up stem`, example: "creased the stem" },
   { hear: "(creased|creased)", mean: "greased", ahead: OBJECT, example: "creased the stem" },
   { hear: "(titan|tight end|tighten|tightened|tighten it|titaned|tight and|tiding|tiny|type and|titan d|tidied|frightened|tight in|enlightened|tide in)", mean: "tightened", behind: "i and just so we then it", ahead: "it the up them down that", example: "tight end it up" },
-  { hear: "(snug|snugged|snuck|smug|snogged|shrugged|snagged|snug'd|snuggled|smugged|slugged|snook)", mean: "snugged", ahead: "it the them up that", example: "snuck it up" },
+  { hear: "(snugged|snuck|smug|snogged|shrugged|snagged|snug'd|snuggled|smugged|slugged|snook)", mean: "snugged", ahead: "it the them up that", example: "snuck it up" },
   { hear: "(ad just it|adjust it|a just it|had just it|adjusted|adjacent|a just did|add justed|justed|digested|ad justed|had justed)", mean: "adjusted", ahead: `${OBJECT} packing`, example: "ad justed the packing nut" },
   { hear: "(in stalled|in stall|and stalled|stalled|install|insult|insulted|instilled|instant|in stold|instead|stalls)", mean: "installed", behind: "i and just so we then", ahead: "a the it new", example: "in stalled a new seat" },
   { hear: "(torked|talked|talk|forked|dorked|torched|torque|torqued|tort|turked|taught|court|tarred|orked|talkt|torqed|torc|corked|tork|worked|talked it|torqued it|stalked|parked|torques|targeted|torqued)", mean: "torqued", ahead: "to the them it down at bonnet body", behind: "bolts bolting studs nut nuts are is i and were balls", example: "bonnet bolts torked to thirty" },
@@ -193,6 +199,7 @@ export const CONFUSIONS: Confusion[] = [
   // English as a second language: the adjective for the verb
   { hear: "(i|we|already|just|after|then) tight", mean: "$1 tightened", ahead: "the it them bolts packing all my that this nut up both", example: "I tight the bolts" },
   { hear: "(i|we|already|just|after|then) (loose|slack)", mean: "$1 loosened", ahead: "the it them bolts packing all my that this nut up both", example: "we loose the packing nut" },
+  { hear: "(titan|tighten|tight in|tight end|tightened|frighten|type in) (dit|did|it|ted)", mean: "tightened it", ahead: "up down", example: "titan dit up" },
   // tests, readings, units
   { hear: "(gravel|travail|drivel|traveled)", mean: "travel", ahead: "is was s full of", behind: "half full of the only", example: "gravel is three quarters of an inch" },
   { hear: "(steel|stale|skill|stills) (pressure|got|has|holding|under)", mean: "still $2", example: "there is steel pressure on it" },
@@ -238,6 +245,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(fool|fall|foul|fully|pull|fold)", mean: "full", behind: "strokes stroke stroked stroking goes going", example: "strokes fool" },
   { hear: "(to|too|tu) (inch|inches)", mean: "two $2", behind: "a its the this is", example: "its a to inch valve" },
   { hear: "(ate|aid|ade) (inch|inches|foot|inch|pounds|psi|seconds|minutes|bar|bonnet|body|bolts|studs|bubbles|drops|percent)", mean: "eight $2", example: "torqued to ate foot pounds" },
+  { hear: "(one|three|five|seven|nine|eleven|1|3|5|7) (ate|aid|ates|aids|ace|eight)", mean: "$1 eighths", ahead: "of inch", example: "travel is five ate of an inch" },
   { hear: "(for|fore) (inch|inches|foot|pounds|psi|seconds|minutes|bar|bubbles|drops|percent|hundred|thousand|cc)", mean: "four $2", example: "its a for inch valve" },
   { hear: "(won|wun) (inch|foot|pound|hundred|thousand|bubble|drop|minute|bar|and)", mean: "one $2", example: "travel is won inch" },
   { hear: "(pressure|air|spring|gas|signal|fail) (to|two|too) (clothes|cloths|clothe|close it|closed|clause|claws|glows)", mean: "$1 to close", example: "pressure to clothes" },

@@ -26,6 +26,7 @@ export type RuleName =
   | "placed_discarded"
   | "by_tool"
   | "to_go"
+  | "turned"
   | "is_off"
   | "left"
   | "left_off"

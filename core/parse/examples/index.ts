@@ -1,6 +1,8 @@
 import { DEED_EXAMPLES } from "./deeds.examples.ts";
+import { DENIAL_EXAMPLES } from "./denials.examples.ts";
 import type { Example } from "./example.ts";
 import { FINDING_EXAMPLES } from "./findings.examples.ts";
+import { JOINT_EXAMPLES } from "./joints.examples.ts";
 import { MEASURE_EXAMPLES } from "./measures.examples.ts";
 import { WHEREABOUTS_EXAMPLES } from "./whereabouts.examples.ts";
 import { WHOLE_EXAMPLES } from "./whole.examples.ts";
@@ -14,4 +16,6 @@ export const EXAMPLES: readonly Example[] = [
   ...DEED_EXAMPLES,
   ...MEASURE_EXAMPLES,
   ...WHOLE_EXAMPLES,
+  ...DENIAL_EXAMPLES,
+  ...JOINT_EXAMPLES,
 ];
