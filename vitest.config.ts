@@ -7,6 +7,7 @@ import { defineConfig } from "vitest/config";
 const ON_BOTH = [
   "tests/server/accounts/{enrolment,kept-to-sites,sites-seen}.test.ts",
   "tests/server/{audit,review,transfer}/*.test.ts",
+  "tests/server/when-said/days-said.test.ts",
   "tests/server/routes/{due-pages,jobs,phrases,phrases-of-sites,search,valves,words}.test.ts",
   "tests/server/mail/settings.test.ts",
   "tests/server/db/writer.test.ts",

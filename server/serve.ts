@@ -16,6 +16,7 @@ import { makeMetrics } from "./metrics.ts";
 import { RecentJobs } from "./reading/keep-reading.ts";
 import { distrustOlderStates } from "./reading/valve-states.ts";
 import { makePostRoom } from "./reports/post-room.ts";
+import { keepListing } from "./when-said/list-older.ts";
 
 export interface Served {
   address: string;
@@ -58,6 +59,7 @@ export async function serve(settings: Settings, clock: Clock = systemClock): Pro
     });
   });
   const expiring = keepExpiring(store, kept, log);
+  const listing = keepListing(store, log);
   // not before the port is ours: a second server that cannot start must not take the first one's mail for left behind
   postRoom.open();
   const { port } = server.address() as AddressInfo;
@@ -72,6 +74,7 @@ export async function serve(settings: Settings, clock: Clock = systemClock): Pro
       await closed;
       clearTimeout(cut);
       await expiring.stop();
+      await listing.stop();
       await postRoom.stop();
       await store.close();
     },

@@ -69,6 +69,7 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
       index("jobs_stale").on(t.site, t.stale),
       index("jobs_stale_of_all").on(t.stale, t.site),
       index("jobs_by_day").on(t.site, t.startedAt, t.id),
+      index("jobs_of_valve").on(t.site, t.tag, t.startedAt, t.id),
       index("jobs_unweighed").on(t.unweighed, t.site),
       index("jobs_unsigned").on(t.site, t.signed, t.startedAt, t.id),
       index("jobs_unsigned_of_all").on(t.signed, t.startedAt, t.id),
@@ -95,8 +96,38 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
       reader: text("reader").notNull(),
       receivedAt: text("received_at").notNull(),
     },
-    (t) => [index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id), index("phrases_by_time").on(t.saidAt, t.id)],
+    (t) => [
+      index("phrases_in_order").on(t.site, t.job, t.saidAt, t.id),
+      index("phrases_of_site_by_time").on(t.site, t.saidAt, t.id),
+      index("phrases_by_time").on(t.saidAt, t.id),
+    ],
   );
+
+  /**
+   * On which days a word was said at a site, or read in the place of what was said then; or a part noted in a condition,
+   * which is two codes with a space between: see server/when-said.
+   */
+  const wordDays = table(
+    "word_days",
+    {
+      site: text("site").notNull(),
+      word: text("word").notNull(),
+      /** of the moment as stored, in UTC */
+      day: text("day").notNull(),
+    },
+    (t) => [primaryKey({ columns: [t.site, t.word, t.day] })],
+  );
+
+  /** Every word of `word_days` once a site, so that those which hold some letters are found among the few there are. */
+  const wordsSaid = table("words_said", { site: text("site").notNull(), word: text("word").notNull() }, (t) => [
+    primaryKey({ columns: [t.site, t.word] }),
+  ]);
+
+  /** Sites of which the phrases before this place are not among those days yet; a site without a row has all of them there. */
+  const daysToList = table("days_to_list", {
+    site: text("site").primaryKey(),
+    before: text("before_place").notNull(),
+  });
 
   /** A later word on a phrase: strike it, or read other words in its place. The phrase itself stays as it was. */
   const corrections = table(
@@ -297,6 +328,9 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     valveRecords,
     jobs,
     phrases,
+    wordDays,
+    wordsSaid,
+    daysToList,
     corrections,
     keepsakes,
     siteKeeping,
@@ -317,6 +351,9 @@ export const {
   valveRecords,
   jobs,
   phrases,
+  wordDays,
+  wordsSaid,
+  daysToList,
   corrections,
   keepsakes,
   siteKeeping,

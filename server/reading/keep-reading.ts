@@ -3,6 +3,7 @@ import type { Entry } from "../../core/index.ts";
 import { decisions } from "../db/review-tables.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
+import { listNoted, type Noted } from "../when-said/list-days.ts";
 import { eachPhrase, type JobReading, readOn, type Said, type Standing } from "./read-job.ts";
 import { type SiteReader, siteReader } from "./site-reader.ts";
 
@@ -50,7 +51,7 @@ export class RecentJobs {
 export interface ToRead {
   job: JobRow;
   before?: Remembered | undefined;
-  added?: (Said & { saidAt: string })[];
+  added?: Said[];
 }
 
 /** Reads a job again inside an open write, and keeps what each phrase became and what stands. */
@@ -201,6 +202,7 @@ async function writePhrases(tx: Tx, reread: readonly Reread[]): Promise<void> {
 /** Writes the entries that stand from the first that differs, job by job; marks every valve that lost some. */
 async function writeStanding(tx: Tx, reread: readonly Reread[]): Promise<Written[][]> {
   const rows: (typeof entries.$inferInsert)[] = [];
+  const noted: Noted[] = [];
   const now: Written[][] = [];
   for (const { job, reader, reading, written } of reread) {
     const { standing } = reading;
@@ -218,6 +220,7 @@ async function writeStanding(tx: Tx, reread: readonly Reread[]): Promise<Written
       );
     }
     const fresh: Written[] = [];
+    const saidAt = new Map(reading.said.map((one) => [one.id, one.saidAt]));
     standing.slice(same).forEach(({ tag, entry, phrase }, at) => {
       const body = JSON.stringify(entry);
       const { id, site, startedAt } = job;
@@ -233,10 +236,13 @@ async function writeStanding(tx: Tx, reread: readonly Reread[]): Promise<Written
         reader,
       });
       fresh.push({ tag, body, entry });
+      const then = saidAt.get(phrase ?? "");
+      if (then !== undefined) noted.push({ site, saidAt: then, entry });
     });
     now.push([...written.slice(0, same), ...fresh]);
   }
   for (const some of chunks(rows, 100)) await tx.insert(entries).values(some);
+  await listNoted(tx, noted);
   return now;
 }
 

@@ -13,6 +13,8 @@ import {
 export interface Said {
   id: string;
   text: string;
+  /** the moment as stored */
+  saidAt: string;
   /** how sure the recogniser was of the words, where they were heard */
   confidence?: number | null;
   /** a lead has accepted it as it reads: nothing of it stands in doubt */

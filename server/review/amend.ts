@@ -1,9 +1,10 @@
 import { and, eq, gt, inArray } from "drizzle-orm";
 import type { Who } from "../access.ts";
-import { corrections, entries, jobs } from "../db/tables.ts";
+import { corrections, entries, jobs, phrases } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { type Moment, now } from "../moments.ts";
 import { type JobRow, keepReading } from "../reading/keep-reading.ts";
+import { listWords } from "../when-said/list-days.ts";
 
 /** A later word on a phrase: other words in its place, or none, which strikes it. */
 export interface Amendment {
@@ -25,8 +26,19 @@ export async function amend(tx: Tx, job: JobRow, { madeAt, ...sent }: Amendment,
     madeOffset: madeAt.offset,
     receivedAt: now().utc,
   });
+  await listInstead(tx, job.site, sent);
   await keepReading(tx, job);
   await doubtLater(tx, job);
+}
+
+/** The words in its place are looked for on the day on which it was said. */
+async function listInstead(tx: Tx, site: string, { phrase, text }: Pick<Amendment, "phrase" | "text">): Promise<void> {
+  if (text === null) return;
+  const said = await tx.select({ saidAt: phrases.saidAt }).from(phrases).where(eq(phrases.id, phrase));
+  await listWords(
+    tx,
+    said.map(({ saidAt }) => ({ site, saidAt, text })),
+  );
 }
 
 /** What a later job of the same valves seemed to say against the record may say so no longer, or only now. */

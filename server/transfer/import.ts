@@ -3,9 +3,10 @@ import { createInterface } from "node:readline";
 import type { Who } from "../access.ts";
 import { record } from "../audit/record.ts";
 import type { Store } from "../db/open.ts";
-import { jobs, valveTags } from "../db/tables.ts";
+import { jobs, phrases, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { hashOf, type KeptFiles } from "../keepsakes/files.ts";
+import { listAnew } from "../when-said/list-older.ts";
 import { type Count, schemas } from "./export.ts";
 import { headSchema, type Line, lineSchema, type Value } from "./lines.ts";
 import { type Going, tablesThatGo } from "./what-goes.ts";
@@ -30,6 +31,7 @@ export async function importAll(store: Store, kept: KeptFiles, path: string, who
     // what follows from the rows was left out, and is reckoned again
     await tx.update(valveTags).set({ stale: 1 });
     await tx.update(jobs).set({ unweighed: 1 });
+    for (const { site } of await tx.selectDistinct({ site: phrases.site }).from(phrases)) await listAnew(tx, site);
     await record(tx, who, "database_imported", { rows: told.rows, files: told.files });
   });
   return told;

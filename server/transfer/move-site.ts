@@ -8,6 +8,7 @@ import { jobs, keepsakes, movedSites, sites, valveTags } from "../db/tables.ts";
 import type { Db, Tx } from "../db/writer.ts";
 import type { KeptFiles } from "../keepsakes/files.ts";
 import { now } from "../moments.ts";
+import { listAnew } from "../when-said/list-older.ts";
 import { namedIn, putRows, rowsOf, tablesOfSites, told } from "./site-rows.ts";
 
 /** Why a site is not moved, in words. It stays where it is, and goes on there. */
@@ -155,6 +156,7 @@ async function takeOver({ site, from, to, who, address }: Move, rows: number): P
     // what follows from the rows was left behind, and is reckoned again
     await tx.update(valveTags).set({ stale: 1 }).where(eq(valveTags.site, site));
     await tx.update(jobs).set({ unweighed: 1 }).where(eq(jobs.site, site));
+    await listAnew(tx, site);
     if (reports.length > 0) await tx.insert(reportSettings).values(reports);
     if (calendars.length > 0) await tx.insert(calendarFeeds).values(calendars);
     await record(tx, who, "site_taken_over", { site, rows, address });

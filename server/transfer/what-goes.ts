@@ -13,6 +13,9 @@ const STAYS: Record<string, string> = {
   valve_states: "reckoned again when asked for",
   due: "reckoned again when asked for",
   review_items: "weighed again when somebody looks",
+  word_days: "listed again out of the phrases",
+  words_said: "listed again out of the phrases",
+  days_to_list: "what is listed already is not the same there",
 };
 
 export interface Going {

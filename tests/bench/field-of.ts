@@ -6,6 +6,7 @@ import { RecentJobs } from "../../server/reading/keep-reading.ts";
 import { refreshStates } from "../../server/reading/valve-states.ts";
 import { weighChanged } from "../../server/review/weigh-changed.ts";
 import { makeDeliver } from "../../server/routes/phrases/deliver.ts";
+import { listOlder } from "../../server/when-said/list-older.ts";
 import { phrases } from "./corpus-phrases.ts";
 
 /** A store as after years: so many valves, and so many jobs at each. */
@@ -46,10 +47,20 @@ export async function makeField(file: string, { valves, jobsEach }: Field): Prom
       });
       await client.batch(statements, "write");
     }
+    await client.execute("DELETE FROM days_to_list");
+    await client.execute("INSERT INTO days_to_list SELECT DISTINCT site, ':' FROM phrases");
     await client.execute("PRAGMA wal_checkpoint(TRUNCATE)");
   } finally {
     client.close();
   }
+  await listDays(file);
+}
+
+/** As after an update of the log: the server lists the days of all that is there. */
+async function listDays(file: string): Promise<void> {
+  const store = await openStore(`file:${file}`);
+  await listOlder(store);
+  await store.close();
 }
 
 async function sayOnce(file: string, jobs: number): Promise<void> {

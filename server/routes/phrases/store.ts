@@ -7,6 +7,7 @@ import type { Tx } from "../../db/writer.ts";
 import { now } from "../../moments.ts";
 import { type JobRow, keepReadings, type RecentJobs, type Remembered } from "../../reading/keep-reading.ts";
 import { READER } from "../../reading/version.ts";
+import { listWords } from "../../when-said/list-days.ts";
 import {
   atHisSite,
   type JobResult,
@@ -179,7 +180,12 @@ async function insertNew(
     .values([...rows.values()])
     .onConflictDoNothing()
     .returning({ id: phrases.id });
-  return new Set(inserted.map((row) => row.id));
+  const fresh = new Set(inserted.map((row) => row.id));
+  await listWords(
+    tx,
+    [...rows.values()].filter((row) => fresh.has(row.id)),
+  );
+  return fresh;
 }
 
 function alreadyThere(before: { text: string; job: string }, phrase: Phrase): PhraseResult {

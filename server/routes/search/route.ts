@@ -2,6 +2,7 @@ import { createRoute, z } from "@hono/zod-openapi";
 import { foundListSchema, searchSchema } from "../../../core/shapes/search.ts";
 import { may } from "../../access.ts";
 import { seenOf } from "../../accounts/sites-seen.ts";
+import { isPlace } from "../../when-said/places.ts";
 import { blank, type Given, json, refusals, router } from "../kit.ts";
 import { search } from "./store.ts";
 
@@ -20,7 +21,7 @@ const get = createRoute({
       condition: blank(asked.condition),
       from: blank(asked.from),
       to: blank(asked.to),
-      after: blank(z.string().max(200).optional()),
+      after: blank(z.string().max(200).refine(isPlace, "this is no `next` of a page before").optional()),
       limit: blank(z.coerce.number().int().min(1).max(200).default(50)),
     }),
   },

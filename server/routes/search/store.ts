@@ -6,6 +6,9 @@ import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
+import { daysSaid, holding } from "../../when-said/days-said.ts";
+import { dayOf } from "../../when-said/list-days.ts";
+import { AFTER_ALL, isBefore, isFrom, placeOf } from "../../when-said/places.ts";
 import { sitesWith } from "../valves/store.ts";
 
 /** Phrases of these sites in which all that is asked for holds, the latest first, page by page. */
@@ -59,7 +62,7 @@ export async function search(
     });
   }
   const last = shown.at(-1)?.phrase;
-  return { found, ...(rows.length > most && last ? { next: `${last.saidAt}~${last.id}` } : {}) };
+  return { found, ...(rows.length > most && last ? { next: placeOf(last) } : {}) };
 }
 
 interface Row {
@@ -67,58 +70,65 @@ interface Row {
   job: typeof jobs.$inferSelect;
 }
 
-/** Phrases looked through at a time: a seldom word among millions takes seconds, and others are answered in between. */
-const STRETCH = 10_000;
-
 async function rowsOf(
   store: Store,
   wish: Search,
   seen: SitesSeen,
   most: number,
-  after: string | undefined,
+  after: string = AFTER_ALL,
 ): Promise<Row[]> {
-  const { db } = store;
-  const [first] = wish.from ? aroundDay(wish.from) : [""];
-  const ofValve = wish.tag ? await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen) : undefined;
   const rows: Row[] = [];
-  for (let place = after; ; ) {
-    const before = place === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) < ${placeOf(place)}`;
-    const [edge] = ofValve
-      ? []
-      : await db
-          .select({ saidAt: phrases.saidAt, id: phrases.id })
-          .from(phrases)
-          .where(before)
-          .orderBy(desc(phrases.saidAt), desc(phrases.id))
-          .limit(1)
-          .offset(STRETCH);
-    const end = edge && `${edge.saidAt}~${edge.id}`;
-    const found = await db
+  for await (const stretch of stretches(store, wish, seen, after)) {
+    const found = await store.db
       .select({ phrase: phrases, job: jobs })
       .from(phrases)
       .innerJoin(jobs, eq(jobs.id, phrases.job))
-      .where(
-        and(
-          ofValve,
-          ofSites(seen, phrases.site),
-          ...holds(wish),
-          before,
-          end === undefined ? undefined : sql`(${phrases.saidAt}, ${phrases.id}) >= ${placeOf(end)}`,
-        ),
-      )
+      .where(and(ofSites(seen, phrases.site), ...holds(wish), isBefore(after), stretch))
       .orderBy(desc(phrases.saidAt), desc(phrases.id))
       .limit(most - rows.length);
     rows.push(...found);
-    if (rows.length >= most || edge === undefined || edge.saidAt < first) return rows;
-    // the edge itself was looked at
-    place = end;
+    if (rows.length >= most) break;
     await new Promise((turn) => setImmediate(turn));
+  }
+  return rows;
+}
+
+/**
+ * Where to look, the latest first, so that not all phrases are looked through and others are answered in between: in the
+ * jobs of the valve, on the days on which it was said, or at so many phrases after so many.
+ */
+async function* stretches(store: Store, wish: Search, seen: SitesSeen, after: string): AsyncGenerator<SQL | undefined> {
+  const from = wish.from ? aroundDay(wish.from)[0] : "";
+  if (wish.tag) {
+    yield await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen);
+    return;
+  }
+  const to = [after, wish.to ? aroundDay(wish.to)[1] : after].sort()[0] as string;
+  const days = await daysSaid(store.db, { ...wish, words: wordsOf(wish) }, seen, { from: dayOf(from), to: dayOf(to) });
+  if (!days) return yield* soMany(store, seen, from, after);
+  for await (const { day, sites } of days) {
+    // said at one site after another, a day is gone through as it was said, and left where the page is full
+    const there = sites.length <= FEW_SITES ? inArray(phrases.site, sites) : undefined;
+    yield and(there, between(phrases.saidAt, `${day}T`, `${day}U`));
   }
 }
 
-function placeOf(place: string): SQL {
-  const [saidAt = "", id = ""] = place.split("~");
-  return sql`(${saidAt}, ${id})`;
+const FEW_SITES = 4;
+const SO_MANY = 10_000;
+
+async function* soMany({ db }: Store, seen: SitesSeen, from: string, after: string): AsyncGenerator<SQL | undefined> {
+  for (let place = after; ; ) {
+    const [edge] = await db
+      .select({ saidAt: phrases.saidAt, id: phrases.id })
+      .from(phrases)
+      .where(and(ofSites(seen, phrases.site), isBefore(place)))
+      .orderBy(desc(phrases.saidAt), desc(phrases.id))
+      .limit(1)
+      .offset(SO_MANY - 1);
+    yield and(isBefore(place), edge && isFrom(placeOf(edge)));
+    if (edge === undefined || edge.saidAt < from) return;
+    place = placeOf(edge);
+  }
 }
 
 /** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */
@@ -134,8 +144,9 @@ async function jobsOfValve(
     .select({ id: jobs.id })
     .from(jobs)
     .where(and(ofSites(at, jobs.site), eq(jobs.tag, tag)));
+  // each job once, but not by DISTINCT: for its order libSQL would go through all entries of the site
   const named = db
-    .selectDistinct({ id: entries.job })
+    .select({ id: entries.job })
     .from(entries)
     .where(and(ofSites(at, entries.site), eq(entries.tag, tag)));
   const ids = [...new Set([...(await opened), ...(await named)].map((row) => row.id))];
@@ -149,7 +160,7 @@ function holds({ tag, words, part, condition, from, to }: Search): (SQL | undefi
   const key = (name: string, value: string) => sql`json_extract(${entries.body}, ${`$.${name}`}) = ${value}`;
   return [
     tag ? or(eq(jobs.tag, tag.toUpperCase()), standing(eq(entries.tag, tag.toUpperCase()))) : undefined,
-    ...(words ?? "").split(/\s+/).filter(Boolean).map(said),
+    ...wordsOf({ words }).map(said),
     part || condition
       ? standing(and(part ? key("part", part) : undefined, condition ? key("condition", condition) : undefined))
       : undefined,
@@ -157,9 +168,11 @@ function holds({ tag, words, part, condition, from, to }: Search): (SQL | undefi
   ];
 }
 
+const wordsOf = ({ words = "" }: Pick<Search, "words">): string[] => words.split(/\s+/).filter(Boolean);
+
 /** The word stands in the phrase as heard, or in what was read in its place. */
 function said(word: string): SQL | undefined {
-  const pattern = `%${word.toLowerCase().replace(/[\\%_]/g, (sign) => `\\${sign}`)}%`;
+  const pattern = holding(word.toLowerCase());
   const corrected = sql`exists (select 1 from ${corrections} where ${and(eq(corrections.site, phrases.site), eq(corrections.job, phrases.job), eq(corrections.phrase, phrases.id))} and lower(${corrections.text}) like ${pattern} escape '\\')`;
   return or(sql`lower(${phrases.text}) like ${pattern} escape '\\'`, corrected);
 }

@@ -131,12 +131,15 @@ describe("an export read into an empty database", () => {
       .map((one) => getTableConfig(one).name);
     const going = tablesThatGo().map((one) => one.name);
     expect(names.filter((name) => !going.includes(name)).sort()).toEqual([
+      "days_to_list",
       "due",
       "one_time_codes",
       "review_items",
       "sessions",
       "sign_in_tries",
       "valve_states",
+      "word_days",
+      "words_said",
     ]);
     const before = await lived();
     expect(await readFile(await exported(before), "utf8")).not.toContain(before.lead.token);
