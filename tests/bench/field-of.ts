@@ -6,7 +6,6 @@ import { RecentJobs } from "../../server/reading/keep-reading.ts";
 import { refreshStates } from "../../server/reading/valve-states.ts";
 import { weighChanged } from "../../server/review/weigh-changed.ts";
 import { makeDeliver } from "../../server/routes/phrases/deliver.ts";
-import { listOlder } from "../../server/when-said/list-older.ts";
 import { phrases } from "./corpus-phrases.ts";
 
 /** A store as after years: so many valves, and so many jobs at each. */
@@ -47,20 +46,10 @@ export async function makeField(file: string, { valves, jobsEach }: Field): Prom
       });
       await client.batch(statements, "write");
     }
-    await client.execute("DELETE FROM days_to_list");
-    await client.execute("INSERT INTO days_to_list SELECT DISTINCT site, ':' FROM phrases");
     await client.execute("PRAGMA wal_checkpoint(TRUNCATE)");
   } finally {
     client.close();
   }
-  await listDays(file);
-}
-
-/** As after an update of the log: the server lists the days of all that is there. */
-async function listDays(file: string): Promise<void> {
-  const store = await openStore(`file:${file}`);
-  await listOlder(store);
-  await store.close();
 }
 
 async function sayOnce(file: string, jobs: number): Promise<void> {
@@ -86,19 +75,23 @@ async function sayOnce(file: string, jobs: number): Promise<void> {
 type Args = Record<"copy" | "base" | "minutes" | "open" | "days", number> & { site: string };
 type Given = keyof Args;
 
-const TABLES = ["jobs", "phrases", "readings", "entries", "review_items"];
+const TABLES = ["jobs", "phrases", "readings", "entries", "review_items", "words_said"];
+/** A day that is moved by hours falls on two others: both are listed, which a search allows for. */
+const DAY_EDGES = ["00:00:00", "23:59:59"];
 /** Of a valve, not of a job: copied with its first. */
 const ONCE = ["valve_tags", "valve_states", "due"];
 
 /** One statement a table: the rows that were said, as rows of another copy. */
 async function copiers(client: ReturnType<typeof createClient>) {
   const made = [];
-  for (const table of [...TABLES, ...ONCE]) {
+  for (const table of [...TABLES, ...ONCE, "word_days"]) {
     const columns = (await client.execute(`PRAGMA table_info(${table})`)).rows.map((row) => String(row.name));
     const own = `said_${table}`;
     await client.execute(`CREATE TABLE ${own} AS SELECT * FROM ${table}`);
-    const values = columns.map((column) => changed(table, column));
-    const sql = `INSERT OR IGNORE INTO ${table} (${columns.join(", ")}) SELECT ${values.join(", ")} FROM ${own}`;
+    const values = (edge?: string) => columns.map((column) => changed(table, column, edge)).join(", ");
+    const from = table === "word_days" ? DAY_EDGES.map(values) : [values()];
+    const selects = from.map((one) => `SELECT ${one} FROM ${own}`).join(" UNION ");
+    const sql = `INSERT OR IGNORE INTO ${table} (${columns.join(", ")}) ${selects}`;
     const used = (["copy", "base", "minutes", "open", "days", "site"] as const).filter((name) =>
       sql.includes(`:${name}`),
     );
@@ -112,7 +105,7 @@ async function copiers(client: ReturnType<typeof createClient>) {
   return made;
 }
 
-function changed(table: string, column: string): string {
+function changed(table: string, column: string, edge = ""): string {
   if (column === "id" || column === "job" || column === "phrase")
     return `printf('%08x', :copy) || substr(${column}, 9)`;
   if (column === "site") return ":site";
@@ -120,6 +113,7 @@ function changed(table: string, column: string): string {
     return "CASE WHEN tag LIKE 'INV-%' THEN 'INV-' || (CAST(substr(tag, 5) AS INTEGER) + CAST(:base AS INTEGER)) ELSE tag END";
   if (/^(started|said|received)_at$/.test(column))
     return `strftime('%Y-%m-%dT%H:%M:%S', substr(${column}, 1, 19), '-' || CAST(:minutes AS INTEGER) || ' minutes') || substr(${column}, 20)`;
+  if (column === "day") return `date(day || ' ${edge}', '-' || CAST(:minutes AS INTEGER) || ' minutes')`;
   if (column === "state" && table === "review_items") return "CASE WHEN :open THEN state ELSE 'settled' END";
   if (column === "signed") return "CASE WHEN :open THEN 0 ELSE 1 END";
   const moved = "date(due_on, CAST(:days AS INTEGER) || ' days')";
