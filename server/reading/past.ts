@@ -1,6 +1,7 @@
 import type { Life, Valve } from "../../core/index.ts";
 import { livesOfLike } from "./like-valves.ts";
 import {
+  type Heard,
   isBefore,
   type JobPlace,
   type Reads,
@@ -34,8 +35,9 @@ export async function pastOfMany(
   site: string,
   zone: string | undefined,
   tags: readonly string[],
+  atHand: readonly Heard[],
 ): Promise<Past> {
-  const visits = await visitsOfMany(db, site, tags, zone);
+  const visits = await visitsOfMany(db, site, tags, zone, atHand);
   const records = await recordsOf(db, site, tags);
   return {
     ...pastOf(db, site, zone),

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, inArray, lt, or, type SQL } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, lt, notInArray, or, type SQL } from "drizzle-orm";
 import type { Entry, Valve } from "../../core/index.ts";
 import { valveSchema } from "../../core/shapes/valve.ts";
 import { entries, jobs, sites, valveRecords } from "../db/tables.ts";
@@ -79,19 +79,33 @@ export async function visitsOf(
   return visitsFrom(rows, zone).get(tag) ?? [];
 }
 
-/** Everything heard of these valves of a site, each oldest job first. */
+/** Everything heard of these valves of a site, each oldest job first. What was heard in jobs `atHand` is not read again. */
 export async function visitsOfMany(
   db: Reads,
   site: string,
   tags: readonly string[],
   zone: string | undefined,
+  atHand: readonly Heard[],
 ): Promise<Map<string, Visit[]>> {
-  const named = tags.filter((tag) => tag !== "");
-  return visitsFrom(await heardOf(db, and(eq(entries.site, site), inArray(entries.tag, named))), zone);
+  const others = notInArray(entries.job, [...new Set(atHand.map((one) => one.job))]);
+  const heard = await heardOf(db, and(eq(entries.site, site), inArray(entries.tag, [...tags]), others));
+  const byTag = visitsFrom([...heard, ...atHand], zone);
+  for (const visits of byTag.values())
+    visits.sort((one, other) => (isBefore(one, { id: other.job, startedAt: other.startedAt.utc }) ? -1 : 1));
+  return byTag;
 }
 
-const heardOf = (db: Reads, where: SQL | undefined) =>
-  db
+/** An entry that stands, with its valve and the job it was heard in. */
+export interface Heard {
+  tag: string;
+  job: string;
+  startedAt: string;
+  offset: number;
+  entry: Entry;
+}
+
+async function heardOf(db: Reads, where: SQL | undefined): Promise<Heard[]> {
+  const rows = await db
     .select({
       tag: entries.tag,
       job: entries.job,
@@ -103,10 +117,14 @@ const heardOf = (db: Reads, where: SQL | undefined) =>
     .innerJoin(jobs, eq(jobs.id, entries.job))
     .where(where)
     .orderBy(asc(entries.tag), asc(entries.startedAt), asc(entries.job), asc(entries.n));
+  return rows.map(({ body, ...row }) => ({ ...row, entry: JSON.parse(body) as Entry }));
+}
 
-function visitsFrom(rows: Awaited<ReturnType<typeof heardOf>>, zone: string | undefined): Map<string, Visit[]> {
+/** What was heard, of each valve job by job. */
+function visitsFrom(heard: readonly Heard[], zone: string | undefined): Map<string, Visit[]> {
   const byTag = new Map<string, Visit[]>();
-  for (const row of rows) {
+  for (const row of heard) {
+    if (row.tag === "") continue;
     const visits = byTag.get(row.tag) ?? [];
     if (visits.length === 0) byTag.set(row.tag, visits);
     let visit = visits[visits.length - 1];
@@ -115,7 +133,7 @@ function visitsFrom(rows: Awaited<ReturnType<typeof heardOf>>, zone: string | un
       visit = { job: row.job, on: localDay(startedAt, zone), startedAt, entries: [] };
       visits.push(visit);
     }
-    visit.entries.push(JSON.parse(row.body) as Entry);
+    visit.entries.push(row.entry);
   }
   return byTag;
 }

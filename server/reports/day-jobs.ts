@@ -53,8 +53,11 @@ async function someJobs(db: Reads, telling: Telling, ids: readonly string[]): Pr
   const said = await phrasesOf(db, site, ids);
   const standing = await standingOf(db, site, ids);
   const signers = await signersOf(db, ids);
-  const tags = [...rows.values(), ...[...standing.values()].flat()].flatMap(({ tag }) => tag ?? []);
-  const past = await pastOfMany(db, site, zone, [...new Set(tags)]);
+  const heard = [...rows.values()].flatMap(({ id, startedAt, startedOffset: offset }) =>
+    (standing.get(id) ?? []).map((one) => ({ ...one, startedAt, offset })),
+  );
+  const tags = [...rows.values(), ...heard].flatMap(({ tag }) => tag || []);
+  const past = await pastOfMany(db, site, zone, [...new Set(tags)], heard);
   const told: DayJob[] = [];
   for (const id of ids) {
     const job = rows.get(id);

@@ -1,5 +1,5 @@
-import { stringify } from "csv-stringify/sync";
 import { entrySentence } from "../wording/sentences.ts";
+import { csvOf } from "./csv.ts";
 import type { EntryRow } from "./entry-rows.ts";
 
 /** Keys of an entry that have a column each; what an entry does not have is left empty. */
@@ -30,10 +30,7 @@ const KEYS = [
   "command",
 ] as const;
 
-/**
- * Entries as CSV (RFC 4180, UTF-8 with a byte order mark, which spreadsheets want). A field that a spreadsheet would
- * run as a formula gets an apostrophe before it: what people say may begin with = or +.
- */
+/** Entries as a table for spreadsheets. */
 export function entriesCsv(rows: readonly EntryRow[]): string {
   const header = ["site", "day", "said_at", "valve", "job", "sentence", ...KEYS, "said", "phrase"];
   const lines = rows.map((row) => {
@@ -50,7 +47,7 @@ export function entriesCsv(rows: readonly EntryRow[]): string {
       row.phrase ?? "",
     ];
   });
-  return stringify([header, ...lines], { bom: true, escape_formulas: true, record_delimiter: "windows" });
+  return csvOf([header, ...lines]);
 }
 
 /** Numbers stay numbers to a spreadsheet: "-5" of a measurement is none of its formulas. */

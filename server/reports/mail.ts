@@ -21,19 +21,32 @@ export interface Attachment {
   contentType: string;
 }
 
-/** The report as one mail (RFC 5322) with a text and an HTML part, and what is attached. */
-export async function reportMail(report: Report, about: Envelope, attachments: Attachment[] = []): Promise<Buffer> {
+/** The report as a mail says it. */
+export interface Letter {
+  title: string;
+  text: string;
+  html: string;
+}
+
+export const reportLetter = (report: Report): Letter => ({
+  title: report.title,
+  text: reportText(report),
+  html: reportPage(report, { css: readFileSync(REPORT_CSS, "utf8") }),
+});
+
+/** A letter as one mail (RFC 5322) with a text and an HTML part, and what is attached. */
+export async function letterMail(letter: Letter, about: Envelope, attachments: Attachment[] = []): Promise<Buffer> {
   const composer = new MailComposer({
     from: about.from,
     to: about.to,
     // a header is one line, whatever a site is called
-    subject: report.title.replace(/\s+/g, " "),
+    subject: letter.title.replace(/\s+/g, " "),
     messageId: about.messageId,
     date: about.date,
     inReplyTo: about.inReplyTo,
     references: about.inReplyTo,
-    text: reportText(report),
-    html: reportPage(report, { css: readFileSync(REPORT_CSS, "utf8") }),
+    text: letter.text,
+    html: letter.html,
     attachments,
     headers: { "Auto-Submitted": "auto-generated" },
     // as it goes over the wire, so that a file of it is the same bytes
