@@ -5,7 +5,7 @@ import type { Reading } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { bare, pressedTo, TESTED } from "./bare-numbers.ts";
 import { has } from "./chunks.ts";
-import { isPressure, type Measure } from "./measure.ts";
+import { isPressure, isRate, type Measure } from "./measure.ts";
 import type { Scene } from "./scene.ts";
 
 /** "signal at nine psi", "torqued to twenty six": every measure, from left to right. */
@@ -14,7 +14,7 @@ export function findMeasures(scene: Scene): Measure[] {
   const measures: Measure[] = [];
   for (let at = 0; at < chunks.length; at += 1) {
     const chunk = chunks[at];
-    const half = inchAndHalf(scene, at);
+    const half = inchAndHalf(scene, at) ?? oneEachMinute(scene, at);
     if (half) {
       measures.push(half);
       at = half.to - 1;
@@ -62,6 +62,15 @@ function inchAndHalf(scene: Scene, at: number): Measure | undefined {
   return { from: at, to: at + 3, value: 1 + fraction.number.value, unit: "in" };
 }
 
+/** "a drop a minute": one of them. */
+function oneEachMinute({ chunks }: Scene, at: number): Measure | undefined {
+  const unit = chunks[at + 1]?.senses.unit;
+  if (!/^an?$/.test(chunks[at]?.text ?? "") || !isRate(unit)) return undefined;
+  const measure: Measure = { from: at, to: at + 2, value: 1, unit: unit as Measure["unit"] };
+  const bound = chunks[at - 1]?.senses.bound;
+  return bound ? { ...measure, bound } : measure;
+}
+
 function withUnit(scene: Scene, at: number): Measure | undefined {
   const { chunks } = scene;
   const number = chunks[at]?.number;
@@ -81,7 +90,11 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   // "put four in", "got 3 in there": a unit only where it is written as one
   if (
     text === "in" &&
-    (!/^[\d./]/.test(chunks[at]?.text ?? "") || has(after, ROLE.det) || has(after, ROLE.it) || after?.text === "there")
+    (!/^[\d./]/.test(chunks[at]?.text ?? "") ||
+      after?.number ||
+      has(after, ROLE.det) ||
+      has(after, ROLE.it) ||
+      after?.text === "there")
   )
     return undefined;
   if (text === "bar" && number.value < 0.05) return undefined;

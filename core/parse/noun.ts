@@ -299,9 +299,14 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
   }
   // "cage holes are plugged": no holes in it that should not be there
   const own = chunks[noun.to];
-  if (noun.part && !noun.place && WITH_HOLES.has(noun.part) && OPENINGS.test(own?.text ?? "")) {
+  if (
+    noun.part &&
+    !noun.place &&
+    (WITH_HOLES.has(noun.part) || BOLTED_ON.has(noun.part)) &&
+    OPENINGS.test(own?.text ?? "")
+  ) {
     const next = chunks[noun.to + 1];
-    if (has(next, ROLE.is) || next?.senses.condition || next?.senses.work) {
+    if (BOLTED_ON.has(noun.part) || has(next, ROLE.is) || next?.senses.condition || next?.senses.work) {
       if (own?.text !== "windows") noun.place = "hole";
       noun.to += 1;
     }
@@ -322,6 +327,8 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
 }
 
 const WITH_HOLES: ReadonlySet<Part> = new Set<Part>(["cage", "guide", "stem_guide", "plug", "trim", "lock_nut"]);
+/** "the bonnet holes": those the bolts go through. */
+const BOLTED_ON: ReadonlySet<Part> = new Set<Part>(["bonnet", "body", "flange", "yoke"]);
 const OPENINGS = /^(?:holes|windows|ports)$/;
 
 const UP_OR_DOWN: Partial<Record<string, Place>> = wordTable<Place>({

@@ -114,7 +114,8 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
     const sound = SOUND_NUMBERS[words[at + 1] ?? ""];
     if (one && words[at + 1] !== "o") return { value: (TENS[word] as number) + one, end: at + 2, tens: true };
     // "twenty ate", "thirty to": a sound is a digit only where a digit can stand
-    if (sound && sound < 10 && words[at + 1] !== "to" && words[at + 1] !== "for" && words[at + 1] !== "too")
+    const small = /^(?:to|for|too)$/.test(words[at + 1] ?? "");
+    if (sound && sound < 10 && (!small || MEASURED.test(words[at + 2] ?? "")))
       return { value: (TENS[word] as number) + sound, end: at + 2, tens: true };
     return { value: TENS[word] as number, end: at + 1, tens: true };
   }
@@ -123,6 +124,9 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
     return { value: ONES[word] as number, end: at + 1, tens: false };
   return undefined;
 }
+
+/** "thirty for foot pounds": a unit right behind makes a four of it. */
+const MEASURED = /^(?:foot|psi|pounds|bar|percent|degrees|newton|inch)$/;
 
 /** What a number is followed by when its sound was taken for a word: "ate drops a minute", "for inch". */
 const COUNTED = new Set([
@@ -199,6 +203,10 @@ function readWhole(words: readonly string[], start: number): NumberRead | undefi
       value = 0;
     }
     const next = words[at] === "and" ? at + 1 : at;
+    // "a hundred and too psi"
+    const sound = SOUND_NUMBERS[words[next] ?? ""];
+    if (next > at && sound && sound < 10 && MEASURED.test(words[next + 1] ?? ""))
+      return { value: total + value + sound, end: next + 1 };
     const tail = readTens(words, next);
     if (!tail) break;
     // "a hundred and a half" and "hundred and two bolts" are told apart by what follows, later

@@ -68,6 +68,14 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     }
     if (!noun || (substance && !noun)) {
       const found = scene.nouns(next, "object");
+      // "squirted some oil on the stem"
+      const oiled = found?.nouns.length === 1 && found.nouns[0]?.part === "oil" && !substance;
+      if (found && oiled && /^on\b/.test(scene.at(found.end)?.text ?? "") && scene.noun(found.end + 1)?.part) {
+        substance = { code: "greased", at: found.end - 1 };
+        end = found.end;
+        next = found.end - 1;
+        continue;
+      }
       if (found && (!it || found.nouns[0]?.from === next)) {
         if (noun === undefined) {
           noun = found;

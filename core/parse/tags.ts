@@ -68,6 +68,9 @@ function readLetters(words: readonly string[], start: number): { letters: string
     at += 1;
   }
   if (letters.length === 0) return undefined;
+  // "ell sea be two oh nine": B is heard for V, and no valve is called so
+  if (sounds > 0 && !TAG_GROUPS.has(letters) && /[bd]$/.test(letters) && TAG_GROUPS.has(`${letters.slice(0, -1)}v`))
+    letters = `${letters.slice(0, -1)}v`;
   const known = TAG_GROUPS.has(letters);
   if (letters.length === 1) return letters === "v" && words[start] === "v" ? { letters, end: at } : undefined;
   // sounds are everyday words ("are you two"): only a known letter group, or spelled letters, make a tag of them
@@ -137,7 +140,12 @@ function soundsLikeDigit(words: readonly string[], at: number, digits: string): 
       (words[at] === "for" && /^(?:seat|plug|stem|cage|okay)/.test(after)));
   if (closes) return true;
   const digitAfter =
-    ONES[after] !== undefined || TEENS[after] !== undefined || TENS[after] !== undefined || /^\d/.test(after);
+    ONES[after] !== undefined ||
+    TEENS[after] !== undefined ||
+    TENS[after] !== undefined ||
+    /^\d/.test(after) ||
+    // "to won three"
+    (SOUND_NUMBERS[after] !== undefined && ONES[words[at + 2] ?? ""] !== undefined);
   return (
     digitAfter ||
     (digits !== "" && words[at] !== "to" && words[at] !== "for" && words[at] !== "too" && at + 1 >= words.length) ||

@@ -118,7 +118,9 @@ export function choose(
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
   const number = next?.senses.bound ? at + 2 : at + 1;
-  const rated = scene.at(number)?.number && isRate(scene.at(number + 1)?.senses.unit);
+  const rated =
+    (scene.at(number)?.number || /^an?$/.test(scene.at(number)?.text ?? "")) &&
+    isRate(scene.at(number + 1)?.senses.unit);
   if (code === "leaking" && rated && scene.at(number)?.used) {
     chunk.used = true;
     return undefined;
@@ -161,6 +163,8 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
     if (code === "low" || code === "dirty") return code;
   } else if (code === "low" || code === "dirty") return undefined;
   if (rubber && /^split/.test(text)) return "torn";
+  // "body sandblasted": cleaned by whoever painted it
+  if (code === "eroded" && /^sand ?blasted$/.test(text) && subject && OUTER.test(subject)) return undefined;
   if (text === "tight" && !(subject && MOVES.test(subject))) return undefined;
   if (rubber && text === "dry") return "hardened";
   // "let go", "blew" of a seal; of a spring the first is a hazard
@@ -184,6 +188,8 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
   return code;
 }
+
+const OUTER = /^(?:valve|bonnet|housing|upper_housing|lower_housing|yoke|flange|actuator|handwheel)$/;
 
 /** What turns on a thread. */
 const THREADED =

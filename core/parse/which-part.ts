@@ -3,6 +3,7 @@
 import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { RUBBER } from "../vocabulary/parts.ts";
+import { OF_THE_JOB } from "../vocabulary/talk.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
@@ -150,6 +151,8 @@ export function partOf(
     return undefined;
   const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
   if (behind) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
+  // "pilot's plugged", then "flapper's bent": of a thing that the log has no name for
+  if (!subject?.open && isOfOther(scene, start)) return undefined;
   if (subject) return { ...subjectNouns(), named: subject.open };
   const shared = last.form === "has" ? sharedBehind(scene, end) : undefined;
   if (shared) return { nouns: shared.nouns, named: true, to: end, span: start };
@@ -157,6 +160,12 @@ export function partOf(
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+function isOfOther(scene: Scene, start: number): boolean {
+  let back = start - 1;
+  while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
+  return OF_THE_JOB.includes(scene.at(back)?.text ?? "");
 }
 
 const COUNTED = /bolting|ring|nut|gasket|threads|fitting|diaphragm|spring/;

@@ -60,9 +60,10 @@ export function splitWords(text: string): Word[] {
     const from = match.index;
     const to = from + raw.length;
     if (raw === "-" || raw === "–") {
-      // "25-30" is a range; every other hyphen only joins words
+      // "25-30" is a range, "6-1/4" is six and a quarter; every other hyphen only joins words
       const before = words[words.length - 1];
-      if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? ""))
+      const mixed = /^\d+\/\d/.test(text.slice(to, to + 4));
+      if (before && before.to === from && DIGIT.test(before.text) && /\d/.test(text[to] ?? "") && !mixed)
         words.push({ text: "to", from, to });
       continue;
     }

@@ -31,7 +31,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
         !has(scene.at(next), ROLE.it) &&
         !has(scene.at(next), ROLE.prep) &&
         !has(scene.at(next), ROLE.and) &&
-        /^(?:just|really|also|all|then|up|pretty|good|right|real|well|of|then)$/.test(scene.at(next)?.text ?? "")))
+        /^(?:just|really|also|all|then|up|pretty|good|nice|fine|right|real|well|of|then)$/.test(
+          scene.at(next)?.text ?? "",
+        )))
   )
     next += 1;
   if (scene.at(next)?.text === "to" && form === "noun") next += 1;

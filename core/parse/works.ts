@@ -35,6 +35,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     // "gauge reads zero", "sheared off flush": said of how it stands, and no order
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
+    // "five point check good": the thing, and how it went
+    if (option.form === "base" && chunk.text === "check" && scene.at(at + 1)?.senses.verdict) continue;
     // "can't tell till I get it out": not yet
     if (
       option.form === "base" &&
@@ -210,7 +212,7 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
     state.subject.nouns.at(-1)?.to === at &&
     next &&
     !next.det &&
-    scene.predicateFollows(next.to)
+    (scene.predicateFollows(next.to) || has(scene.at(next.to), ROLE.too))
   )
     return false;
   if (objectAhead(scene, at))
@@ -284,12 +286,16 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
 /** "busted a stud", "stripped the threads": the deed, its article and its part, right before. */
 function behindDeed(scene: Scene, at: number): boolean {
   const last = scene.drafts.at(-1);
+  // "broke two studs off getting it apart"
+  if (/^(?:off|out)$/.test(scene.at(at - 1)?.text ?? "")) at -= 1;
   if (last?.entry.type !== "finding" || Math.max(...last.chunks) !== at - 1) return false;
   // "snapped two getting the bonnet off"
   if (scene.at(at - 1)?.number) return scene.at(at - 2)?.senses.condition !== undefined;
   if (!scene.at(at - 1)?.senses.part) return false;
   let back = at - 2;
+  const counted = scene.at(back)?.number !== undefined;
   while (scene.at(back)?.senses.place || scene.at(back)?.number) back -= 1;
+  if (counted && scene.at(back)?.senses.condition) return true;
   return has(scene.at(back), ROLE.det) && scene.at(back - 1)?.senses.condition !== undefined;
 }
 

@@ -36,11 +36,11 @@ export const TALK = new Set(
 export const OF_THE_JOB =
   `item items retest retests retested retesting slow slower slowly fast faster quick keyway keyways globe complete completed relay nameplate gearbox
   soak soaked soaking penetrating penetrant overnight
-  coil coils armature terminal terminals wiring conduit click clicks clicking clicked buzz buzzes buzzing hum hums humming
-  leg legs lug lugs taper tapered radius chamfer bevel window windows slot slots orifice nozzle flapper bellows
-  bypass manifold header separator treater vessel bleeder drain sightglass pig launcher wellhead flowline
+  coil coils armature armatures terminal terminals wiring conduit conduits click clicks clicking clicked buzz buzzes buzzing hum hums humming
+  leg legs lug lugs taper tapered radius chamfer chamfers bevel bevels window windows slot slots orifice orifices nozzle nozzles flapper flappers bellows
+  bypass manifold manifolds header headers separator separators treater treaters vessel vessels bleeder bleeders drain sightglass pig launcher wellhead flowline
   tap taps tapped tapping bump bumped bumping jiggle jiggled wiggle wiggled popped creeping creep creeps drift drifts drifting
-  stamped stamping casting forging quart quarts pint pints gallon gallons`.split(/\s+/);
+  stamped stamping casting forging quart quarts pint pints gallon gallons difficulty`.split(/\s+/);
 
 /** Said of a part and no fault of it: what is in it is drained. */
 export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>
@@ -66,5 +66,6 @@ export const ASIDES = [
   `(thats|that was|that is|heres|here is|theres|there is) where (the|your|our|my|that) ${TROUBLE} (was|is|were|comes from|came from|is coming from|was coming from)`,
   `(thats|that was|theres|there is|heres|here is|found) (your|our|my|the) ${TROUBLE} [(right here|right there|there|here)]`,
   `so (thats|that was) (the|your|our) ${TROUBLE}`,
+  "(heat applied|applied [some] heat|used [some] heat|with [some] heat|put [some] heat (on|to) it|heated it [up])",
   `(thats|that is) why (its|it was|it is|shes|she was|its been|hes) (leaking|sticking|binding|leaking by)`,
 ];
