@@ -59,7 +59,7 @@ const isOf = (draft: Draft, { from, to }: Question): boolean =>
 
 function settle(scene: Scene, draft: Draft, { kind, answer }: Question): void {
   const { entry } = draft;
-  if (entry.type !== "finding" && entry.type !== "work") return;
+  if (entry.type !== "finding" && entry.type !== "work" && entry.type !== "need") return;
   if (answer === "yes" && kind !== "open") return;
   if (answer === "no" && kind === "state" && entry.type === "finding") {
     draft.entry = { ...entry, absent: true } satisfies Finding;

@@ -103,7 +103,7 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
     const negated = NEGATION.has(words[at - 1] ?? "") && !NEGATION.has(word);
     // "no lock nut on the stem": the last word begins a part's name
     const part = lexicon.longest(words, hazard.end - 1);
-    if (!negated && !(part?.senses.part && part.end > hazard.end))
+    if (!negated && !longPast(words, hazard.end, hazard.code, lexicon) && !(part?.senses.part && part.end > hazard.end))
       return make(words, at, hazard.end, { hazard: hazard.code });
   }
   const call = opens & OPENS.call ? matchAt(lexicon.calls, words, at) : undefined;
@@ -149,6 +149,14 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (opens & OPENS.talk) return make(words, at, at + 1, { talk: true });
   if (opens & OPENS.plain) return make(words, at, at + 1, { senses: PLAINLY });
   return make(words, at, at + 1, { unknown: true });
+}
+
+/** "my cousin got hurt on a rig last year": who was hurt long ago needs no help now. */
+function longPast(words: readonly string[], from: number, hazard: Hazard, lexicon: Lexicon): boolean {
+  if (hazard !== "injury" && hazard !== "fire") return false;
+  for (let at = from; at < Math.min(words.length, from + 6); at += 1)
+    if ((lexicon.longest(words, at)?.senses.roles ?? 0) & ROLE.past) return true;
+  return false;
 }
 
 /** "hole of the vent", "gasket of bonnet": a name turned round is the name. */

@@ -6,7 +6,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, settleSubject } from "./clause-state.ts";
 import { readGroup, type Said } from "./conditions-said.ts";
-import { talkBehind } from "./neighbours.ts";
+import { strangeBehind, talkBehind } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
@@ -20,6 +20,7 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   if (isAgent(scene, start)) return start + 1;
   if (isCause(scene, start)) return start + 1;
+  if (isLikeness(scene, start)) return undefined;
   // "dropped a bolt in the mud": where it lies
   const dirt = scene.at(start)?.senses.condition?.every((one) => one.form === "has" && one.code === "fouled");
   if (dirt && state.found === undefined && liesIn(scene, start)) return start + 1;
@@ -49,7 +50,7 @@ function placeFindings(
     return undefined;
   const { nouns, named, to, span } = targetRead;
   if (!named && !clauseIsOurs(scene, Math.min(state.since, start), end + 1)) return undefined;
-  if (named && talkBehind(scene, to)) return undefined;
+  if (named ? talkBehind(scene, to) : strangeBehind(scene, to)) return undefined;
   // "crack in the upper housing, right side": a detail may stand behind the part
   const late = to > end ? trail(scene, to) : undefined;
   const lastSaid = said.at(-1);
@@ -78,6 +79,12 @@ function isAgent(scene: Scene, at: number): boolean {
   const deed = scene.at(next)?.senses.condition;
   return (deed?.some((one) => one.form === "is" && DEEDS.has(one.code)) ?? false) && scene.noun(next + 1)?.det === true;
 }
+
+/** "running like a leaking packing gland": what a thing is likened to is not found. */
+const isLikeness = (scene: Scene, at: number): boolean =>
+  /^(?:a|an)$/.test(scene.at(at - 1)?.text ?? "") &&
+  /^like$/.test(scene.at(at - 2)?.text ?? "") &&
+  scene.drafts.length === 0;
 
 /** A verb of falling or lying, a part, and "in the" before the dirt. */
 const liesIn = (scene: Scene, at: number): boolean =>

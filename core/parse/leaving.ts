@@ -57,6 +57,9 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
       ? pronoun(scene, state, "it")
       : state.subject.nouns
     : pronoun(scene, state, /\b(?:them|em|those|both)\b/.test(chunk.text) ? "them" : "it");
+  // "left it all loose": how it was left
+  const how = scene.at(scene.at(at + 1)?.text === "all" ? at + 2 : at + 1);
+  if (!reuse && how?.senses.condition && !how.senses.part && !how.senses.work) return undefined;
   if (!clauseIsOurs(scene, state.since, at + 1)) return undefined;
   if (
     !state.subject &&

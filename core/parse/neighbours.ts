@@ -37,6 +37,24 @@ export function talkBehind(scene: Scene, to: number): boolean {
   return false;
 }
 
+/** "a crack in the windshield", "leaking in my tent": found on a thing that the log has no name for. */
+export function strangeBehind(scene: Scene, to: number): boolean {
+  const prep = scene.at(to);
+  if (!has(prep, ROLE.prep) || has(prep, ROLE.and)) return false;
+  let at = to + 1;
+  const whose = OWNER.test(scene.at(at)?.text ?? "");
+  while (has(scene.at(at), ROLE.det) || OWNER.test(scene.at(at)?.text ?? "")) at += 1;
+  const thing = scene.at(at);
+  if (at === to + 1 && !/\bthe$/.test(prep?.text ?? "")) return false;
+  return thing?.talk === true || (whose && thing?.unknown === true);
+}
+
+const OWNER = /^(?:my|his|her|your|their|our)$/;
+
+/** "the bolts on my deck": somebody's, and no valve's. */
+export const onTheirs = (scene: Scene, to: number): boolean =>
+  OWNER.test(scene.at(to + 1)?.text ?? "") && scene.at(to + 2)?.senses.part === undefined && strangeBehind(scene, to);
+
 /** Whether a verb has something to act on right behind it: "cleaned out the cage". */
 export function objectAhead(scene: Scene, at: number): boolean {
   let next = at + 1;

@@ -6,6 +6,7 @@ import type { VerbForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
+import { onTheirs } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
@@ -186,6 +187,9 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
       at,
       end,
     ]);
+  // "put it on my tab"
+  if (it !== undefined && scene.chunks.slice(it, end + 1).some((_, nth) => onTheirs(scene, (it as number) + nth)))
+    return undefined;
   if (it !== undefined && (back || inOn)) {
     if (!clauseIsOurs(scene, state.since, end)) return undefined;
     const target = pronoun(scene, state, scene.at(it)?.text ?? "it");

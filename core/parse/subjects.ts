@@ -6,7 +6,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, emitWork, renew, settleSubject } from "./clause-state.ts";
 import { copyOnto } from "./copying.ts";
-import { talkBehind } from "./neighbours.ts";
+import { onTheirs, talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
 import { placed } from "./places.ts";
 import { trail } from "./said-around.ts";
@@ -76,7 +76,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   const { end } = list;
   const nouns = meantInstead(scene, at, list.nouns);
   const first = nouns[0] as Noun;
-  if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first)) {
+  if ((scene.chunks[at - 1]?.talk && first.from === at) || ofTheirs(scene, first) || onTheirs(scene, end)) {
     // "truck seat", "boat gasket": not this valve's
     return end;
   }
@@ -128,6 +128,9 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     // "the new packing is in" was put in; "the new seat is worn" tells nothing of when
     const placedIn = has(after, ROLE.is) && !scene.at(end + 1)?.senses.condition && !scene.at(end + 1)?.senses.severity;
     // "new spring in the actuator, strokes full": the whole valve strokes
+    // "packed the spare seats": carried along, and not put in
+    const spare = /^(?:spare|replacement)$/.test(scene.chunks[first.core - 1]?.text ?? "");
+    if (spare && !owed && pastFitting(scene, end) === end) return end;
     if (!scene.predicateFollows(end) || placedIn || owed || after?.senses.outcome) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);

@@ -147,7 +147,11 @@ export function partOf(
       return { ...counted(scene, start, behind.nouns), named: true, to: behind.end };
   }
   // "broke the egg": done to something that is none of the valve's
-  if (last.form !== "has" && !open && has(here, ROLE.det) && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
+  const acted = has(here, ROLE.det) || here?.number !== undefined;
+  if (last.form !== "has" && !open && acted && (scene.at(end + 1)?.unknown || scene.at(end + 1)?.talk))
+    return undefined;
+  // "a loose use of the word", "I'm wore out": of a thing that is no part, or of oneself
+  if (last.form === "is" && !open && (standsBeforeOther(scene, start, end) || isOneself(scene, start)))
     return undefined;
   const behind = subject === undefined || state.said ? verdictFirst(scene, end) : undefined;
   if (behind) return { nouns: behind.nouns, named: true, to: behind.end, span: end };
@@ -160,6 +164,21 @@ export function partOf(
   if (carriedParts.every((one) => !one.part) && last.form === "has" && state.found === undefined && !last.absent)
     return undefined;
   return { nouns: carriedParts, named: false, to: end, span: start };
+}
+
+const standsBeforeOther = (scene: Scene, start: number, end: number): boolean =>
+  /^(?:a|an)$/.test(scene.at(start - 1)?.text ?? "") &&
+  scene.at(end) !== undefined &&
+  !has(scene.at(end), ROLE.one) &&
+  !has(scene.at(end), ROLE.and) &&
+  scene.noun(end)?.part === undefined &&
+  !scene.drafts.some((draft) => draft.named);
+
+function isOneself(scene: Scene, start: number): boolean {
+  let back = start - 1;
+  while (scene.at(back)?.senses.severity || /^(?:all|just|about|so|plain|still)$/.test(scene.at(back)?.text ?? ""))
+    back -= 1;
+  return /^(?:im|i am|youre)$/.test(scene.at(back)?.text ?? "");
 }
 
 function isOfOther(scene: Scene, start: number): boolean {

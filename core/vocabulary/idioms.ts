@@ -4,6 +4,7 @@
  */
 export const IDIOMS = [
   "crack me",
+  "(crack|cracks|cracked|cracking) the case",
   "good seats",
   "blown out in the",
   "(bar|bars) of signal",

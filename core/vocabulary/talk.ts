@@ -18,6 +18,7 @@ export const TALK = new Set(
   chair couch sofa table stool recliner bleachers bus plane airplane concert theater
   joke funny laugh laughing story remember
   ladder hose extension generator compressor forklift crane welder grinder drill
+  gutter gutters leaves attic sidewalk county
   mosquito mosquitoes bugs flies wasps bees fireants ants spider
   salad steak chicken barbecue brisket bread cookies pie cake ham bacon eggs milk tea juice apple
   computer laptop printer paperwork invoice password battery charger
