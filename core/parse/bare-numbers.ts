@@ -38,7 +38,7 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   if ((next?.unknown && !next.text.endsWith("ed")) || (scene.noun(at)?.part && !torqued)) return undefined;
   let sawJoint = false;
   let sawSet = false;
-  const alike = torqueAgain(scene, at) ?? jointAlike(scene, at);
+  const alike = torqueAgain(scene, at) ?? jointAlike(scene, at) ?? durationAgain(scene, at);
   if (alike) return alike;
   const raised = raisedTo(scene, at);
   if (raised) return raised;
@@ -106,6 +106,17 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   return undefined;
 }
 
+/** "closes in three seconds, opens in five": the same unit once more. */
+function durationAgain({ chunks }: Scene, at: number): Measure | undefined {
+  const number = chunks[at]?.number;
+  if (!number || chunks[at - 1]?.text !== "in" || !MOVING.test(chunks[at - 2]?.text ?? "")) return undefined;
+  const unit = chunks.slice(0, at - 1).findLast((one) => one.senses.unit)?.senses.unit;
+  if (unit !== "s" && unit !== "min") return undefined;
+  return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: "duration" };
+}
+
+const MOVING = /^(?:opens?|opened|closes?|closed|shuts?|strokes?|stroked)$/;
+
 /** "forty two foot pounds on the body bolts, thirty on the bonnet": the same unit once more. */
 function torqueAgain(scene: Scene, at: number): Measure | undefined {
   const number = scene.chunks[at]?.number;
@@ -118,6 +129,10 @@ function torqueAgain(scene: Scene, at: number): Measure | undefined {
 /** "bolts torqued to fifty five, packing nut's good": the number is the bolts', and counts no nuts. */
 function torquedTo(chunks: readonly Chunk[], at: number): boolean {
   if (!/^(?:to|at)$/.test(chunks[at - 1]?.text ?? "")) return false;
+  // "body bolts at sixty, bonnet bolts at thirty five"
+  let joint = at - 2;
+  while (has(chunks[joint], ROLE.is)) joint -= 1;
+  if (BOLTED.test(chunks[joint]?.senses.part ?? "")) return true;
   for (let back = at - 2; back >= 0 && back >= at - 5; back -= 1) {
     if (chunks[back]?.senses.quantity === "torque") return true;
     if (chunks[back]?.number || has(chunks[back], ROLE.and)) return false;
@@ -130,11 +145,15 @@ function jointAlike(scene: Scene, at: number): Measure | undefined {
   const { chunks } = scene;
   const number = chunks[at]?.number;
   const next = chunks[at + 1];
-  if (!number || number.fraction || !/^(?:at|to)$/.test(chunks[at - 1]?.text ?? "")) return undefined;
+  if (!number || number.fraction || number.value < 5) return undefined;
   if (next && !has(next, ROLE.and) && !has(next, ROLE.but)) return undefined;
-  let back = at - 2;
+  const led = /^(?:at|to)$/.test(chunks[at - 1]?.text ?? "");
+  let back = led ? at - 2 : at - 1;
   while (has(chunks[back], ROLE.is)) back -= 1;
-  if (!JOINTS.test(chunks[back]?.senses.part ?? "")) return undefined;
+  // "bonnet bolts at thirty five, packing nut fifteen"
+  const part = chunks[back]?.senses.part ?? "";
+  const alone = BOLTED.test(part) && chunks.slice(0, back).some((one) => BOLTED.test(one.senses.part ?? ""));
+  if (led ? !JOINTS.test(part) : !alone) return undefined;
   const unit = torqueUnitBefore(scene, back);
   return unit && { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: "torque" };
 }
@@ -148,6 +167,13 @@ function torqueUnitBefore(scene: Scene, at: number): Measure["unit"] | undefined
       : said.senses.quantity === "torque"
         ? "ft_lbf"
         : undefined;
+  // "body bolts at sixty, packing nut fifteen"
+  const joined = scene.chunks.findIndex((one, nth) => nth < at && BOLTED.test(one.senses.part ?? ""));
+  if (
+    joined >= 0 &&
+    scene.chunks.slice(joined, at).some((one, nth, all) => one.number && /^(?:at|to)$/.test(all[nth - 1]?.text ?? ""))
+  )
+    return "ft_lbf";
   const last = scene.carry.last.findLast((entry) => entry.type === "reading");
   return last?.type === "reading" && last.quantity === "torque" ? last.unit : undefined;
 }

@@ -26,7 +26,15 @@ export function readClauses(scene: Scene): void {
   scene.settle();
   const state = newState();
   const { chunks } = scene;
-  for (let at = 0; at < chunks.length; ) at = step(scene, state, at);
+  for (let at = 0; at < chunks.length; ) {
+    const made = scene.drafts.length;
+    const free = state.elsewhere === undefined ? [] : chunks.slice(at, at + 12).filter((one) => !one.used);
+    const next = step(scene, state, at);
+    // "last october put a new one in": nothing of today's came of it, so its words come back
+    if (state.elsewhere !== undefined && scene.drafts.length === made)
+      for (const one of chunks.slice(at, next)) if (free.includes(one)) one.used = false;
+    at = next;
+  }
 }
 
 /** Reads what starts at `at`; returns the index to go on from. */
@@ -97,14 +105,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (wantsNew) return wantsNew;
   const turning = readTurning(scene, state, at);
   if (turning) return turning;
-  const drafted = scene.drafts.length;
   const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
-  if (placing) {
-    // "last October put a new one in": nothing of today's came of it, so its words come back
-    if (state.elsewhere !== undefined && scene.drafts.length === drafted)
-      for (const one of scene.chunks.slice(at, placing)) one.used = false;
-    return placing;
-  }
+  if (placing) return placing;
   const noun = scene.noun(at);
   if (!noun || noun.core > at || !chunk.senses.part) {
     const work = chunk.senses.work ? readWork(scene, state, at) : undefined;

@@ -123,7 +123,11 @@ export function readGroup(scene: Scene, state: ClauseState, start: number): Grou
       severity:
         severity ??
         tail.severity ??
-        (/\b(?:plumb|slap)\b/.test(chunk.text) ? "severe" : /^hairline/.test(chunk.text) ? "slight" : undefined),
+        (/\b(?:plumb|slap)\b(?! full)/.test(chunk.text)
+          ? "severe"
+          : /^hairline/.test(chunk.text)
+            ? "slight"
+            : undefined),
       extent: extent ?? tail.extent,
       place: tail.place ?? place,
       absent: ((not || "tight" in condition) && condition.code !== "ok") || undefined,

@@ -95,7 +95,7 @@ const noWay = (scene: Scene, state: ClauseState): boolean =>
   state.not !== undefined && /\bno way\b/.test(scene.at(state.not)?.text ?? "");
 
 const SKIPPED =
-  /^(?:skipped|skipping|skip|passed on|held off on|holding off on|hold off on|didnt get to|did not get to)$/;
+  /^(?:skipped|skipping|skip|passed on|held off on|holding off on|hold off on|didnt get to|did not get to|didnt touch|(?:havent|never|aint|not) touch(?:ed|ing))$/;
 
 /** "skipped the packing", "held off on the diaphragm": what was not done to it is its replacement. */
 function readSkipped(scene: Scene, state: ClauseState, at: number): number | undefined {

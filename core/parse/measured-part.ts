@@ -52,7 +52,9 @@ export function nounOf(
   const joined = scene.chunks[measure.to];
   if (at < high && joined && (has(joined, ROLE.prep) || joined.senses.quantity)) {
     const noun = scene.noun(at);
-    if (noun?.part && at > measure.to) return noun;
+    // "spring's four and five eighths long, stem's three quarter inch": of what stands before
+    const anew = !has(joined, ROLE.prep) && scene.chunks.slice(low, measure.from).some((one) => one.senses.part);
+    if (noun?.part && at > measure.to && !anew) return noun;
   }
   for (let back = measure.from - 1; back >= low && back >= measure.from - 10; back -= 1) {
     const chunk = scene.chunks[back];
@@ -60,6 +62,8 @@ export function nounOf(
     if (quantity === "length" && chunk?.senses.part && foundOn(scene, back)) return undefined;
     // "a washout below the seat, a quarter inch deep": where, and not what
     if (quantity === "length" && chunk?.senses.part && BESIDE.test(before(scene, back)?.text ?? "")) continue;
+    // "new gaskets, torqued to forty": nobody torques a gasket
+    if (quantity === "torque" && SOFT.test(chunk?.senses.part ?? "")) return undefined;
     if (chunk?.senses.part) {
       const noun = nounEndingAt(scene, back);
       // "put the bonnet back on, torqued to fifty": what was put on is not what was torqued
@@ -87,6 +91,8 @@ export function nounOf(
   }
   return undefined;
 }
+
+const SOFT = /gasket|o_ring|backup_ring|diaphragm$|seals|oil|tubing/;
 
 const BESIDE = /^(?:below|by|near|under|underneath|above|behind|beside|next to)$/;
 

@@ -110,6 +110,10 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     if (senses.part && noun.place && !noun.apart && /^(?:upper|lower|inlet|outlet)_/.test(senses.part))
       return undefined;
     // "packing was gone, so I put five new rings in": rings of what was named last
+    if (ring && named.at(-1)?.part === "packing_nut" && (noun.fresh || noun.count !== undefined || noun.det)) {
+      noun.part = "packing";
+      return endAt(at);
+    }
     if (ring && RINGED.test(named.at(-1)?.part ?? "") && (noun.fresh || noun.count !== undefined || noun.det)) {
       noun.one = true;
       return endAt(at);

@@ -82,11 +82,7 @@ export function order(
   // a reading said behind its test ("bubble tight at sixty") stands before it
   for (let at = 0; at < measured.length; at += 1) {
     const test = measured[at];
-    if (
-      test?.entry.type !== "test" ||
-      (at > 0 && measured[at - 1]?.entry.type === "reading" && !testAlready(measured, at))
-    )
-      continue;
+    if (test?.entry.type !== "test" || (at > 0 && isOfTest(measured[at - 1]) && !testAlready(measured, at))) continue;
     let last = at;
     while (measured[last + 1]?.entry.type === "reading" && (measured[last + 2]?.entry.type !== "test" || last === at))
       last += 1;
@@ -128,6 +124,10 @@ export function order(
     )
     .map(({ draft }) => draft);
 }
+
+/** "torqued to forty and holding eighty": no test is made with a wrench. */
+const isOfTest = (draft: Draft | undefined): boolean =>
+  draft?.entry.type === "reading" && draft.entry.quantity !== "torque" && draft.entry.quantity !== "length";
 
 const byPlace = (a: { draft: Draft; nth: number }, b: { draft: Draft; nth: number }) => a.nth - b.nth;
 

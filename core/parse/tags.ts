@@ -81,6 +81,7 @@ function readLetters(words: readonly string[], start: number): { letters: string
 }
 
 const digitOf = (word: string): number | undefined => ONES[word];
+const digitHeard = (word: string): number | undefined => ONES[word] ?? SOUND_NUMBERS[word];
 
 /** The number of a tag: digits one by one, in pairs, or as a number ("eleven oh two", "six twelve", "five hundred"). */
 export function readTagDigits(words: readonly string[], start: number): { digits: string; end: number } | undefined {
@@ -116,6 +117,10 @@ export function readTagDigits(words: readonly string[], start: number): { digits
       const one = digitOf(next) ?? (sounded === undefined ? undefined : sounded);
       piece = one && next !== "o" && next !== "oh" ? String((TENS[word] as number) + one) : String(TENS[word]);
       took = one && next !== "o" && next !== "oh" ? 2 : 1;
+    } else if (next === "hundred" && digits === "" && digitHeard(word) !== undefined) {
+      // "too hundred five"
+      piece = readHundred(words, at);
+      took = hundredWords(words, at);
     } else if (SOUND_NUMBERS[word] !== undefined && soundsLikeDigit(words, at, digits))
       piece = String(SOUND_NUMBERS[word]);
     if (piece === undefined || digits.length + piece.length > 8) break;
@@ -154,7 +159,7 @@ function soundsLikeDigit(words: readonly string[], at: number, digits: string): 
 }
 
 function readHundred(words: readonly string[], at: number): string {
-  const base = (digitOf(words[at] as string) as number) * 100;
+  const base = (digitHeard(words[at] as string) as number) * 100;
   const from = words[at + 2] === "and" ? at + 3 : at + 2;
   const word = words[from] ?? "";
   if (TENS[word] !== undefined) return String(base + (TENS[word] as number) + (digitOf(words[from + 1] ?? "") ?? 0));

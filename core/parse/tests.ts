@@ -218,6 +218,17 @@ export function settleTests(
       const code = byPart ?? (noun ? undefined : (lastTest ?? (pressured ? "seat_leak" : undefined)));
       if (code) tests.push({ at, test: code, result, chunks: [at] });
     } else if (
+      measures.some(
+        (one) =>
+          one.quantity === "signal_pressure" &&
+          one.lead !== undefined &&
+          TEST_OF[chunks[one.lead]?.senses.part ?? "kit"] === "actuator",
+      ) &&
+      /^(?:holdin|holds|held)/.test(chunk.text)
+    )
+      // "put twenty on the actuator and it holds"
+      tests.push({ at, test: "actuator", result, chunks: [at] });
+    else if (
       lastTest === "packing" &&
       onWhole &&
       chunks.slice(0, at).some((one) => TEST_OF[one.senses.part ?? "kit"] === "packing")

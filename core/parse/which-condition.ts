@@ -36,6 +36,9 @@ export function choose(
     (has(before, ROLE.hedge) && /\bbe$/.test(before?.text ?? "")) ||
     // "was so rusty I had to cut it off"
     (before?.text === "so" && has(scene.at(at - 2), ROLE.is)) ||
+    // "it's pretty dry"
+    (/^(?:pretty|real|really|so|too|quite|awful|getting)$/.test(before?.text ?? "") &&
+      has(scene.at(at - 2), ROLE.is)) ||
     // "packing's about shot"
     (/^(?:about|just about|bout|nearly|almost)$/.test(before?.text ?? "") && has(scene.at(at - 2), ROLE.is)) ||
     (/^(?:about|bout|nearly|almost)$/.test(before?.text ?? "") &&
@@ -186,6 +189,7 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (code === "plugged" && /^(?:mudded|caked)/.test(text) && subject && !isHole(subject)) return "fouled";
   if (code === "fouled" && isHole(subject) && /^(?:packed|full|filled|loaded)/.test(text)) return "plugged";
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
+  if (code === "plugged" && /^paint/.test(text) && subject && !isHole(subject)) return "fouled";
   return code;
 }
 

@@ -40,7 +40,7 @@ export function partOf(
     span: subject?.nouns[0]?.from ?? start,
   });
   // "stuck down in the body": where a seal sticks is a place
-  if (last.code === "fouled" && /^stuck/.test(scene.at(last.at)?.text ?? "")) {
+  if (last.code === "fouled" && STUCK_ON.test(scene.at(last.at)?.text ?? "")) {
     const held = subject ? subjectNouns() : { nouns: carried(scene, state), named: false, to: end, span: start };
     let at = end;
     while (scene.isPlain(at) || has(scene.at(at), ROLE.prep) || has(scene.at(at), ROLE.det)) at += 1;
@@ -187,6 +187,8 @@ function isOfOther(scene: Scene, start: number): boolean {
   return OF_THE_JOB.includes(scene.at(back)?.text ?? "");
 }
 
+const STUCK_ON = /^(?:stuck|(?:baked|glued|welded|bonded|cemented|burned|burnt|cooked) (?:on|to))/;
+
 const COUNTED = /bolting|ring|nut|gasket|threads|fitting|diaphragm|spring/;
 
 /** "scale on the plug and on the seat". */
@@ -258,6 +260,9 @@ function prepositionAt(scene: Scene, from: number): number {
     has(scene.at(seen + 1), ROLE.prep)
   )
     return seen + 1;
+  // "a crack running down the cage"
+  if (/^(?:running|runs|ran|going|goes) (?:down|through|across|along|around|up)$/.test(scene.at(at)?.text ?? ""))
+    return at;
   // "a crack running through the yoke", "a crack goes all the way around the bonnet"
   if (/^(?:goes|going|runs|running)$/.test(scene.at(at)?.text ?? "") && scene.at(at + 1)?.senses.extent) {
     const to = trail(scene, at + 1).end;

@@ -35,6 +35,12 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     // "gauge reads zero", "sheared off flush": said of how it stands, and no order
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
+    // "when you come back out"
+    if (
+      /^back /.test(chunk.text) &&
+      /^(?:come|comes|came|coming|go|going|head|heading|be|ride)$/.test(scene.at(at - 1)?.text ?? "")
+    )
+      continue;
     // "five point check good": the thing, and how it went
     if (option.form === "base" && chunk.text === "check" && scene.at(at + 1)?.senses.verdict) continue;
     // "can't tell till I get it out": not yet
@@ -132,6 +138,8 @@ export function smallWordAt(scene: Scene, at: number, words: readonly string[]):
       return undefined;
     // "ran it down tight"
     if (words.includes(`${chunk.text} ${scene.at(next + 1)?.text}`)) return next + 1;
+    // "got three bad studs out of eight"
+    if (chunk.text === "out of" && scene.at(next + 1)?.number) return undefined;
     if (words.includes(chunk.text) || (words.includes(first) && !chunk.senses.part)) return next;
     // "threw it in the scrap bin"
     if (chunk.senses.work?.some((one) => one.form === "where") && words.includes(chunk.text.split(" ").at(-1) ?? ""))
@@ -236,6 +244,17 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     return state.owed !== undefined && (state.did === undefined || state.did < state.owed) ? "needed" : "done";
   // "took me an hour to get the bonnet off": it was got off
   if (form === "base" && scene.at(at - 1)?.text === "to" && TOOK.test(leadUp(scene, at))) return "done";
+  // "pulled the cage and clean it": goes on with what was done
+  const before = scene.drafts.at(-1);
+  if (
+    form === "base" &&
+    state.owed === undefined &&
+    scene.at(at - 1)?.text === "and" &&
+    before?.entry.type === "work" &&
+    before.entry.status === "done" &&
+    Math.max(...before.chunks) === at - 2
+  )
+    return "done";
   // "so i tighten it": told as it was done
   if (form === "base" && state.owed === undefined && /^(?:i|we|he|they)$/.test(scene.at(at - 1)?.text ?? ""))
     return "done";

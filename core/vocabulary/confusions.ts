@@ -11,7 +11,7 @@ export interface Confusion {
   example: string;
 }
 
-const BOLTED = "bonnet body flange stem packing yoke buddy bon bond four six eight two three new";
+const BOLTED = "bonnet body housing case flange stem packing yoke buddy bon bond four six eight two three new";
 /** What a verb may act on. */
 const OBJECT = "the it in them em both that these those her him a my all";
 const SPRUNG = "actuator main return indicator power range upper top the weak broken coil a new";
@@ -172,6 +172,10 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(paraphin|paraffins|para fin|parafin|pair of fin|pair of fins|paraphrase|paragon|pair a fin|parapet|perfin|paris fin|parrot fin|pair of ins|par a fin)", mean: "paraffin", example: "plugged with pair of fin" },
   { hear: "(rest|roster|rusty|russ|rush|rus|roast|bust|trust)", mean: "rust", behind: "some has of and got light heavy surface", ahead: "on", example: "some rest on the plate" },
   { hear: "(skill|scales|sail|scaled|kale|skale|scowl|skull|scail|fail)", mean: "scale", behind: "with some had has of got full and the", ahead: "on in", example: "cage had skill on it" },
+  { hear: "(brake|brook|bloke)", mean: "broke", behind: "is was s spring stem linkage bolt its are", ahead: "in off two", example: "spring is brake in two" },
+  { hear: "(all|awl) (rite|write|wright)", mean: "all right", example: "the seat is all rite" },
+  { hear: "(age|hedge|ledge|etch)", mean: "edge", behind: "outer inner outside inside seating sealing the", example: "plug has a nick on the age" },
+  { hear: "(phase|fays|faith|fase)", mean: "face", behind: "flange seat plug bonnet gasket sealing seating", example: "flange phase is scratched" },
   // work
   { hear: "(field|filed|feeled|fielded)", mean: "filled", ahead: "it the back up", example: "field it back up" },
   { hear: "(blue|blow)", mean: "blew", ahead: "it the them out", example: "i blue it out" },
@@ -182,7 +186,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(laughed|lacked|lab|lapt|lapse|lapped|leaped|wrapped|mapped|lap|lopped|labbed|lapd|lacked)", mean: "lapped", behind: "i and just so we then", ahead: OBJECT, example: "laughed the seat in" },
   { hear: "(creased|grieced|greece|grease|greased|crease|great|greece'd|graced|grist|breezed|creased|greed|grist|greys|priest)", mean: "greased", behind: "i and just so we then", ahead: `${OBJECT} up stem`, example: "creased the stem" },
   { hear: "(creased|creased)", mean: "greased", ahead: OBJECT, example: "creased the stem" },
-  { hear: "(titan|tight end|tighten|tightened|tighten it|titaned|tight and|tiding|tiny|type and|titan d|tidied|frightened|tight in|enlightened|tide in)", mean: "tightened", behind: "i and just so we then it", ahead: "it the up them down that", example: "tight end it up" },
+  { hear: "(titan|tight end|tightened|titaned|tight and|tiding|tiny|type and|titan d|tidied|frightened|tight in|enlightened|tide in)", mean: "tightened", behind: "i and just so we then it", ahead: "it the up them down that", example: "tight end it up" },
   { hear: "(snugged|snuck|smug|snogged|shrugged|snagged|snug'd|snuggled|smugged|slugged|snook)", mean: "snugged", ahead: "it the them up that", example: "snuck it up" },
   { hear: "(ad just it|adjust it|a just it|had just it|adjusted|adjacent|a just did|add justed|justed|digested|ad justed|had justed)", mean: "adjusted", ahead: `${OBJECT} packing`, example: "ad justed the packing nut" },
   { hear: "(in stalled|in stall|and stalled|stalled|install|insult|insulted|instilled|instant|in stold|instead|stalls)", mean: "installed", behind: "i and just so we then", ahead: "a the it new", example: "in stalled a new seat" },
@@ -201,12 +205,12 @@ export const CONFUSIONS: Confusion[] = [
   // English as a second language: the adjective for the verb
   { hear: "(i|we|already|just|after|then) tight", mean: "$1 tightened", ahead: "the it them bolts packing all my that this nut up both", example: "I tight the bolts" },
   { hear: "(i|we|already|just|after|then) (loose|slack)", mean: "$1 loosened", ahead: "the it them bolts packing all my that this nut up both", example: "we loose the packing nut" },
-  { hear: "(titan|tighten|tight in|tight end|tightened|frighten|type in) (dit|did|it|ted)", mean: "tightened it", ahead: "up down", example: "titan dit up" },
+  { hear: "(titan|tight in|tight end|frighten|type in) (dit|did|ted)", mean: "tightened it", ahead: "up down", example: "titan dit up" },
   // tests, readings, units
   { hear: "(gravel|travail|drivel|traveled)", mean: "travel", ahead: "is was s full of", behind: "half full of the only", example: "gravel is three quarters of an inch" },
   { hear: "(steel|stale|skill|stills) (pressure|got|has|holding|under)", mean: "still $2", example: "there is steel pressure on it" },
   { hear: "guide (sports|courts|forts|parts)", mean: "guide ports", example: "guide sports are plugged" },
-  { hear: "(past|passed|fast|passes|passed|paste|last|passt|path)", mean: "passed", behind: "test tests it", example: "seat leak test past" },
+  { hear: "(past|passed|pasted|fast|passes|passed|paste|last|passt|path)", mean: "passed", behind: "test tests it", example: "seat leak test past" },
   { hear: "(fails|failed|fell|fill|filled|failure|sailed|field|veiled|tailed|felt|mailed)", mean: "failed", behind: "test tests it", example: "stroke test filled" },
   { hear: "(shall|shell|show|shelf|sell|shells|shallow|hell|shale|chell|cell) (test|tests|leak)", mean: "shell $2", example: "shall test past" },
   { hear: "(stroke|strokes|stoke|broke|strike|stroked|stroak|struck|strobe|joke|folk) (test|tests|text)", mean: "stroke $2", example: "strike test passed" },
@@ -250,6 +254,12 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(one|three|five|seven|nine|eleven|1|3|5|7) (ate|aid|ates|aids|ace|eight)", mean: "$1 eighths", ahead: "of inch", example: "travel is five ate of an inch" },
   { hear: "(for|fore) (inch|inches|foot|pounds|psi|seconds|minutes|bar|bubbles|drops|percent|hundred|thousand|cc)", mean: "four $2", example: "its a for inch valve" },
   { hear: "(ate|eight|aid) (e|ee|he|ie) (psi|pounds|foot|percent|degrees)", mean: "eighty $3", example: "no leaks at ate e psi" },
+  { hear: "(for|four|fore|fort) (tea|tee|ty)", mean: "forty", example: "torqued to for tea five" },
+  { hear: "(fit|fifth|fif|fish) (tea|tee|ty)", mean: "fifty", example: "bubble tight at fit tea" },
+  { hear: "(sick|six|sicks|sex) (tea|tee|ty)", mean: "sixty", example: "bubble tight at sick tea" },
+  { hear: "(thirst|thir|third|dirt|her) (tea|tee|ty)", mean: "thirty", example: "torqued to thirst tea" },
+  { hear: "(eight|ate|aid) (tea|tee|ty)", mean: "eighty", example: "holding at ate tea" },
+  { hear: "(seven|nine|nigh) (tea|tee|ty)", mean: "$1ty", example: "no leak at seven tea" },
   { hear: "(won|wun) (inch|foot|pound|hundred|thousand|bubble|drop|minute|bar|and)", mean: "one $2", example: "travel is won inch" },
   { hear: "(pressure|air|spring|gas|signal|fail) (to|two|too) (clothes|cloths|clothe|close it|closed|clause|claws|glows)", mean: "$1 to close", example: "pressure to clothes" },
   { hear: "(pressure|air|spring|gas|signal) (two|too|tu) (open|close|opened|oven)", mean: "$1 to $3", example: "air too open" },

@@ -5,7 +5,6 @@
 export const IDIOMS = [
   "crack me",
   "(crack|cracks|cracked|cracking) the case",
-  "good seats",
   "blown out in the",
   "(bar|bars) of signal",
   "blood pressure",

@@ -68,5 +68,6 @@ export const ASIDES = [
   `(thats|that was|theres|there is|heres|here is|found) (your|our|my|the) ${TROUBLE} [(right here|right there|there|here)]`,
   `so (thats|that was) (the|your|our) ${TROUBLE}`,
   "(heat applied|applied [some] heat|used [some] heat|with [some] heat|put [some] heat (on|to) it|heated it [up])",
+  "[way] out of (cal|calibration)",
   `(thats|that is) why (its|it was|it is|shes|she was|its been|hes) (leaking|sticking|binding|leaking by)`,
 ];
