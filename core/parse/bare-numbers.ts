@@ -253,6 +253,16 @@ function raisedTo(scene: Scene, at: number): Measure | undefined {
     const unit = quantity && unitOfBare(quantity);
     if (unit) return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity };
   }
+  const before = scene.carry.last.findLast((entry) => entry.type === "reading");
+  if (before?.type === "reading" && isPressureWord(before.quantity))
+    return {
+      from: at,
+      to: at + 1,
+      value: number.value,
+      upper: number.upper,
+      unit: before.unit,
+      quantity: before.quantity,
+    };
   // "regulator's creeping, set it back to thirty"
   const [it] = [
     ...chunks.slice(0, back).flatMap((one) => one.senses.part ?? []),

@@ -66,6 +66,8 @@ function placeFindings(
   for (const one of said) scene.use(one.at);
   scene.use(...range(start, to).filter((at) => !scene.at(at)?.unknown));
   state.not = undefined;
+  // "was loose, tighten it up": the verb of what was found does nothing for what follows
+  if (/^(?:was|were|been|has|have|had|got)$/.test(scene.at(state.did ?? -1)?.text ?? "")) state.did = undefined;
   state.since = to;
   return Math.max(to, late?.end ?? 0);
 }
@@ -97,6 +99,8 @@ function isCause(scene: Scene, at: number): boolean {
   while (has(scene.at(back), ROLE.det)) back -= 1;
   if (!/^(?:from|due to|because of)(?: the)?$/.test(scene.at(back)?.text ?? "")) return false;
   const last = scene.drafts.at(-1);
+  // "that's from the sand", said of what was found before
+  if (/^(?:thats|that is|its|thatll be)$/.test(scene.at(back - 1)?.text ?? "") && back <= 2) return true;
   if (last?.entry.type !== "finding" || Math.max(...last.chunks) < back - 2) return false;
   last.also = [...(last.also ?? []), ...range(back, at + 1)];
   scene.use(...range(back, at + 1));

@@ -80,6 +80,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     // "truck seat", "boat gasket": not this valve's
     return end;
   }
+  // "found it in the body": where it was, and not what "it" is
+  if (wasThere(scene, state, first, end)) return end;
   // "scored where the packing rides": where it is, and no new subject
   if (
     has(scene.at(first.from - 1), ROLE.prep) &&
@@ -192,6 +194,18 @@ function deniedBefore(scene: Scene, state: ClauseState, first: Noun, end: number
 
 const DENIES_VERB =
   /^(?:isnt|aint|wasnt|arent|werent|dont|doesnt|didnt|hasnt|havent|hadnt|wont|cant|couldnt|wouldnt|cannot|never|not)$/;
+
+function wasThere(scene: Scene, state: ClauseState, noun: Noun, end: number): boolean {
+  const prep = scene.at(noun.from - 1);
+  if (!/^(?:in|in the|on|under|behind|inside|down in|at)$/.test(prep?.text ?? "") || scene.predicateFollows(end))
+    return false;
+  return (
+    !state.said &&
+    scene.at(end) === undefined &&
+    /^(?:it|them|em)$/.test(scene.at(noun.from - 2)?.text ?? "") &&
+    /^(?:found|find|had|got|dropped|left|saw)\b/.test(scene.at(noun.from - 3)?.text ?? "")
+  );
+}
 
 const ridesBefore = (scene: Scene, prep: number): boolean =>
   RIDES.test(scene.at(prep - 1)?.text ?? "") &&

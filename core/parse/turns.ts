@@ -3,6 +3,7 @@
 import { EVERYDAY } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
+import { ONES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { OPENS } from "../vocabulary/opens.ts";
 import { matchAt } from "../vocabulary/patterns.ts";
 
@@ -28,7 +29,7 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
       return turns;
     }
     const undo = matchAt(lexicon.undo, words, at);
-    const change = matchAt(lexicon.amend, words, at);
+    const change = matchAt(lexicon.amend, words, at) ?? makesIt(words, at);
     const denied = !undo && !change ? deniedFor(words, at, lexicon) : undefined;
     if (denied) {
       turns.push({ kind: "amend", from: at, to: denied });
@@ -42,6 +43,13 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
     } else at += 1;
   }
   return turns;
+}
+
+/** "order two, no, make it four". */
+function makesIt(words: readonly string[], at: number): { end: number } | undefined {
+  if (words[at] !== "make" || words[at + 1] !== "it") return undefined;
+  const many = words[at + 2] ?? "";
+  return ONES[many] || TEENS[many] || TENS[many] || /^\d/.test(many) ? { end: at + 2 } : undefined;
 }
 
 /** "might be worn, no, cracked": what it is instead, and nothing that is not there ("no cracks", "no torn gaskets"). */

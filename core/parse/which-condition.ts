@@ -82,6 +82,8 @@ export function choose(
     !has(scene.at(at + 2), ROLE.prep)
   )
     return undefined;
+  // "test failed": of no part
+  if (/^failed/.test(chunk.text) && before?.senses.testing) return undefined;
   // "left the drain cracked", "cracked the bypass open": opened a little
   if (chunk.text === "cracked" && opensALittle(scene, at)) return undefined;
   // "just flat gone"

@@ -96,6 +96,11 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
       from: at,
       to: next + 2,
     };
+  // "replace that old truck": no pronoun
+  if (/^(?:that|this|those|these)$/.test(it?.text ?? "")) {
+    const old = has(scene.at(next + 1), ROLE.old) || has(scene.at(next + 1), ROLE.fresh) ? next + 2 : next + 1;
+    if (scene.at(old)?.talk || scene.at(old)?.unknown) return undefined;
+  }
   if (has(it, ROLE.it) && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
   if (it?.number && scene.countAt(next) !== undefined) {
     const target = carried(scene, state)[0] ?? { part: undefined };

@@ -35,6 +35,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     // "gauge reads zero", "sheared off flush": said of how it stands, and no order
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;
+    // "not bad enough to change"
+    if (state.not !== undefined && scene.at(at - 1)?.text === "to" && scene.at(at - 2)?.text === "enough") continue;
     // "when you come back out"
     if (
       /^back /.test(chunk.text) &&
@@ -276,7 +278,9 @@ function statusOf(scene: Scene, state: ClauseState, at: number, form: WorkForm, 
     !/^(?:i|we|ive|weve|you)$/.test(scene.at(state.did - 1)?.text ?? "") &&
     at - state.did > 1;
   if (form === "base" && asks) return "needed";
-  if (form === "base") return state.did !== undefined && state.owed === undefined ? "done" : "needed";
+  // "just straighten it" is an order
+  const did = state.did !== undefined && scene.at(state.did)?.text !== "just";
+  if (form === "base") return did && state.owed === undefined ? "done" : "needed";
   if (form === "ing" || (form === "noun" && /ing\b/.test(scene.at(at)?.text ?? ""))) {
     // "going back in", "going in the trash": where it goes is settled
     if (code === "reused" || (code === "discarded" && scene.at(at)?.text === "going")) return "done";

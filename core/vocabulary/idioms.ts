@@ -4,6 +4,8 @@
  */
 export const IDIOMS = [
   "crack me",
+  "(got|get|have|had) good seats",
+  "good seats (at|for|to|section|behind|in)",
   "(crack|cracks|cracked|cracking) the case",
   "blown out in the",
   "(bar|bars) of signal",

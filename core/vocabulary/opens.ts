@@ -44,7 +44,7 @@ export function openings(
   add(patterns.calls.byFirst.keys(), OPENS.call);
   add(patterns.commands.byFirst.keys(), OPENS.command);
   for (const turns of [patterns.undo, patterns.amend, patterns.note]) add(turns.byFirst.keys(), OPENS.turn);
-  add(["note", "no", "nope", "nah"], OPENS.turn);
+  add(["note", "no", "nope", "nah", "make"], OPENS.turn);
   const spelled = [...Object.keys(LETTER_SOUNDS), ...Object.keys(SPELLING_ALPHABET), ...TAG_GROUPS];
   add([..."abcdefghijklmnopqrstuvwxyz", "double", ...spelled], OPENS.tag);
   const numbers = [ONES, TEENS, TENS, SCALES, FRACTIONS, SOUND_NUMBERS, COUNT_WORDS];
