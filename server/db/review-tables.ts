@@ -89,7 +89,7 @@ export function reviewTables({ table, text, integer, index, primaryKey }: Kit, {
       by: text("by").notNull(),
       madeAt: text("made_at").notNull(),
     },
-    (t) => [index("answers_of_phrase").on(t.phrase, t.madeAt, t.id)],
+    (t) => [index("answers_of_phrase").on(t.phrase, t.madeAt, t.id), index("answers_of_question").on(t.question)],
   );
 
   /** Who signed a job, and who opened it again, and why. The newest stands. */

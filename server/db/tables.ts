@@ -69,6 +69,7 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
       index("jobs_stale").on(t.site, t.stale),
       index("jobs_stale_of_all").on(t.stale, t.site),
       index("jobs_by_day").on(t.site, t.startedAt, t.id),
+      index("jobs_by_time").on(t.startedAt, t.id),
       index("jobs_of_valve").on(t.site, t.tag, t.startedAt, t.id),
       index("jobs_unweighed").on(t.unweighed, t.site),
       index("jobs_unsigned").on(t.site, t.signed, t.startedAt, t.id),

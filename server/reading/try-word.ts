@@ -5,11 +5,13 @@ import type { Store } from "../db/open.ts";
 import { jobs, phrases } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { localDay } from "../moments.ts";
+import { AFTER_ALL } from "../when-said/places.ts";
+import { stretches } from "../when-said/stretches.ts";
 import { type JobRow, phrasesToRead } from "./keep-reading.ts";
 import { meaning } from "./meaning.ts";
 import { eachPhrase, mainTag, readOn } from "./read-job.ts";
 import { readerOfWords, wordsRead } from "./site-reader.ts";
-import { zoneOf } from "./what-is-known.ts";
+import { type Reads, zoneOf } from "./what-is-known.ts";
 
 /** Jobs looked at: those in which the word was said, the latest first, and the latest of all, where it may be heard wrong. */
 const MOST_SAYING_IT = 300;
@@ -38,7 +40,7 @@ export async function tryWord(store: Store, wish: WordTry): Promise<WordTried> {
 }
 
 /** Jobs of these sites in which a word was said, and their latest. */
-export async function jobsSaying(db: Pick<Tx, "select">, sites: SitesSeen, say: string): Promise<JobRow[]> {
+export async function jobsSaying(db: Reads, sites: SitesSeen, say: string): Promise<JobRow[]> {
   const at = ofSites(sites, jobs.site);
   // as written, the word may have signs between its parts; its longest part is looked for
   const part = say
@@ -47,18 +49,21 @@ export async function jobsSaying(db: Pick<Tx, "select">, sites: SitesSeen, say: 
     .sort((a, b) => b.length - a.length)[0];
   const latest = await db.select().from(jobs).where(at).orderBy(desc(jobs.startedAt)).limit(LATEST);
   if (!part) return latest;
-  const saying = db
-    .select({ job: phrases.job })
-    .from(phrases)
-    .where(and(ofSites(sites, phrases.site), like(sql`lower(${phrases.text})`, `%${part}%`)));
-  const named = await db
-    .select()
-    .from(jobs)
-    .where(and(at, inArray(jobs.id, saying)))
-    .orderBy(desc(jobs.startedAt))
-    .limit(MOST_SAYING_IT);
-  const seen = new Set(named.map((job) => job.id));
-  return [...named, ...latest.filter((job) => !seen.has(job.id))];
+  const saying = await idsSaying(db, sites, part);
+  const named = await db.select().from(jobs).where(inArray(jobs.id, saying)).orderBy(desc(jobs.startedAt));
+  return [...named, ...latest.filter((job) => !saying.includes(job.id))];
+}
+
+/** The latest in which these letters were said, as far as there are so many. */
+async function idsSaying(db: Reads, sites: SitesSeen, part: string): Promise<string[]> {
+  const ids = new Set<string>();
+  const has = and(ofSites(sites, phrases.site), like(sql`lower(${phrases.text})`, `%${part}%`));
+  for await (const stretch of stretches(db, { words: [part] }, sites, { from: "", before: AFTER_ALL })) {
+    const rows = await db.selectDistinct({ job: phrases.job }).from(phrases).where(and(has, stretch));
+    for (const { job } of rows) if (ids.size < MOST_SAYING_IT) ids.add(job);
+    if (ids.size >= MOST_SAYING_IT) break;
+  }
+  return [...ids];
 }
 
 async function changesIn(db: Tx | Store["db"], job: JobRow, wish: WordTry): Promise<WordTried["phrases"]> {

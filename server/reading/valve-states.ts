@@ -25,10 +25,13 @@ export async function refreshStates(store: Store, at: SitesSeen = EVERY_SITE): P
       .where(and(eq(valveTags.stale, 1), ofSites(at, valveTags.site)))
       .orderBy(asc(valveTags.site), asc(valveTags.tag))
       .limit(AT_ONCE);
-    if (stale.length === 0) return;
+    const [first] = stale;
+    if (!first) return;
     await store.write(async (tx) => {
       const laid: Laid[] = [];
-      for (const valve of stale) laid.push(await keepLives(tx, valve.site, valve.tag));
+      // of one site: no transaction spans two
+      for (const valve of stale.filter((one) => one.site === first.site))
+        laid.push(await keepLives(tx, valve.site, valve.tag));
       for (const one of laid) await reckonAndKeep(tx, one);
     });
   }
@@ -36,11 +39,13 @@ export async function refreshStates(store: Store, at: SitesSeen = EVERY_SITE): P
 
 /** Passes the mark of each job on to the valves it names; only then is a valve that was just named known. */
 export async function noteNamedValves(store: Store, of: SitesSeen = EVERY_SITE): Promise<void> {
-  const at = and(eq(jobs.stale, 1), ofSites(of, jobs.site));
   for (;;) {
-    const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
-    if (!any) return;
+    const any = and(eq(jobs.stale, 1), ofSites(of, jobs.site));
+    const [first] = await store.db.select({ site: jobs.site }).from(jobs).where(any).limit(1);
+    if (!first) return;
     await store.write(async (tx) => {
+      // of one site: no transaction spans two
+      const at = and(eq(jobs.site, first.site), eq(jobs.stale, 1));
       const some = await tx.select({ id: jobs.id, site: jobs.site, tag: jobs.tag }).from(jobs).where(at).limit(AT_ONCE);
       for (const job of some) {
         const named = await tx

@@ -1,4 +1,4 @@
-import { asc, desc, eq } from "drizzle-orm";
+import { and, asc, desc, eq } from "drizzle-orm";
 import { type DecisionSent, isDoubtful } from "../../core/index.ts";
 import type { Who } from "../access.ts";
 import { type SitesSeen, seesSite } from "../accounts/sites-seen.ts";
@@ -98,7 +98,8 @@ async function keepDecision(tx: Tx, { job, phrase, last, sent, who }: Deciding):
 /** Whether how the phrase was heard, or how one that amended it was, decides if its entries count. */
 async function standsInDoubt(tx: Tx, job: JobRow, phrase: PhraseRow): Promise<boolean> {
   if (isDoubtful(phrase.confidence ?? undefined)) return true;
-  const heard = await tx.select({ confidence: phrases.confidence }).from(phrases).where(eq(phrases.job, job.id));
+  const ofJob = and(eq(phrases.site, job.site), eq(phrases.job, job.id));
+  const heard = await tx.select({ confidence: phrases.confidence }).from(phrases).where(ofJob);
   return heard.some((one) => isDoubtful(one.confidence ?? undefined));
 }
 

@@ -22,7 +22,7 @@ export async function sign(tx: Tx, id: string, sent: { id: string; phrases: numb
     const last = await newestSignature(tx, id);
     return refuse(409, `Signed already, by ${last ? await whoAndWhen(tx, last) : "somebody"}.`);
   }
-  const said = await countOf(tx, id);
+  const said = await countOf(tx, job);
   if (said > sent.phrases) {
     const more = said - sent.phrases;
     return refuse(
@@ -53,7 +53,7 @@ export async function reopen(tx: Tx, id: string, sent: { id: string; why: string
   if (!job) return refuse(404, NO_JOB);
   if (await isKnown(tx, id, sent.id)) return { ok: true, status: "known", job: id };
   if (!job.signed) return refuse(409, "This job is open: it can be changed as it is.");
-  await keepSignature(tx, job, { id: sent.id, act: "reopened", phrases: await countOf(tx, id), why: sent.why }, who);
+  await keepSignature(tx, job, { id: sent.id, act: "reopened", phrases: await countOf(tx, job), why: sent.why }, who);
   await tx.update(jobs).set({ signed: 0, unweighed: 1 }).where(eq(jobs.id, id));
   return { ok: true, status: "stored", job: id };
 }
@@ -103,8 +103,9 @@ async function isKnown(tx: Tx, job: string, id: string): Promise<boolean> {
   return row !== undefined;
 }
 
-async function countOf(tx: Tx, job: string): Promise<number> {
-  const [row] = await tx.select({ said: count() }).from(phrases).where(eq(phrases.job, job));
+async function countOf(tx: Tx, job: JobRow): Promise<number> {
+  const of = and(eq(phrases.site, job.site), eq(phrases.job, job.id));
+  const [row] = await tx.select({ said: count() }).from(phrases).where(of);
   return row?.said ?? 0;
 }
 

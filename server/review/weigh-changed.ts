@@ -11,11 +11,13 @@ const AT_ONCE = 20;
  * somebody looks, not when a phrase comes in: a phrase must not wait for it.
  */
 export async function weighChanged(store: Store, seen: SitesSeen = EVERY_SITE): Promise<void> {
-  const at = and(eq(jobs.unweighed, 1), ofSites(seen, jobs.site));
   for (;;) {
-    const [any] = await store.db.select({ id: jobs.id }).from(jobs).where(at).limit(1);
-    if (!any) return;
+    const any = and(eq(jobs.unweighed, 1), ofSites(seen, jobs.site));
+    const [first] = await store.db.select({ site: jobs.site }).from(jobs).where(any).limit(1);
+    if (!first) return;
     await store.write(async (tx) => {
+      // of one site: no transaction spans two
+      const at = and(eq(jobs.site, first.site), eq(jobs.unweighed, 1));
       for (const job of await tx.select().from(jobs).where(at).orderBy(asc(jobs.startedAt)).limit(AT_ONCE)) {
         await weighJob(tx, job);
         await tx.update(jobs).set({ unweighed: 0 }).where(eq(jobs.id, job.id));

@@ -5,12 +5,17 @@ import { daysToList, phrases, wordDays, wordsSaid } from "../db/tables.ts";
 import { addDays } from "../moments.ts";
 import type { Reads } from "../reading/what-is-known.ts";
 import { dayOf } from "./list-days.ts";
-import { lookedFor } from "./words-in.ts";
+import { holding, lookedFor, plain } from "./words-in.ts";
 
 /** A day on which something may have been said, and at which of the sites. */
 export interface SaidOn {
   day: string;
   sites: string[];
+}
+
+/** What is looked for; all of it must hold. */
+export interface Wanted extends Pick<Search, "part" | "condition"> {
+  words: readonly string[];
 }
 
 /**
@@ -20,7 +25,7 @@ export interface SaidOn {
  */
 export async function daysSaid(
   db: Reads,
-  { words, part, condition }: { words: readonly string[] } & Pick<Search, "part" | "condition">,
+  { words, part, condition }: Wanted,
   seen: SitesSeen,
   span: { from: string; to: string },
 ): Promise<AsyncGenerator<SaidOn> | undefined> {
@@ -56,11 +61,6 @@ async function markOf(db: Reads, pattern: SQL, seen: SitesSeen): Promise<Mark | 
 }
 
 const said = (pattern: string): SQL => sql`${wordsSaid.word} like ${pattern} escape '\\'`;
-
-/** The pattern of what holds these letters, whatever signs are among them. */
-export const holding = (letters: string): string => `%${plain(letters)}%`;
-
-const plain = (letters: string): string => letters.replace(/[\\%_]/g, (sign) => `\\${sign}`);
 
 /**
  * Looked up in stretches of time, each twice as long as the one before it: what is said every day is found in the first,

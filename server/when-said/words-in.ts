@@ -19,3 +19,9 @@ function piecesOf(word: string): string[] {
   for (let at = 0; at + HALF < letters.length; at += HALF) pieces.push(letters.slice(at, at + 2 * HALF).join(""));
   return pieces;
 }
+
+/** The pattern of what holds these letters, whatever signs are among them. */
+export const holding = (letters: string): string => `%${plain(letters)}%`;
+
+/** Letters in a pattern of LIKE, none of them a sign of its own there. */
+export const plain = (letters: string): string => letters.replace(/[\\%_]/g, (sign) => `\\${sign}`);

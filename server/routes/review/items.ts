@@ -27,7 +27,7 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
   for (const { site } of rows) if (!zones.has(site)) zones.set(site, await zoneOf(db, site));
   const decided = await decisionsOf(db, ids, names);
   const answered = await answersOf(db, ids, names);
-  const beside = await db.select().from(keepsakes).where(inArray(keepsakes.phrase, ids));
+  const beside = await besideOf(db, rows);
   const items: ReviewItem[] = [];
   for (const row of rows) {
     const one = about.get(row.phrase);
@@ -63,6 +63,21 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
     });
   }
   return items;
+}
+
+/** What is kept beside these phrases, by way of their jobs: a field keeps millions of sounds and pictures. */
+function besideOf(db: Reads, rows: readonly ItemRow[]) {
+  const named = (key: "site" | "job" | "phrase") => [...new Set(rows.map((row) => row[key]))];
+  return db
+    .select()
+    .from(keepsakes)
+    .where(
+      and(
+        inArray(keepsakes.site, named("site")),
+        inArray(keepsakes.job, named("job")),
+        inArray(keepsakes.phrase, named("phrase")),
+      ),
+    );
 }
 
 /** What is to be looked at in a phrase; undefined where there is nothing to see. */

@@ -66,7 +66,7 @@ export async function toSign(db: Reads, rows: readonly JobRow[]): Promise<JobToS
   const said = await db
     .select({ job: phrases.job, person: phrases.person, count: count() })
     .from(phrases)
-    .where(inArray(phrases.job, ids))
+    .where(and(inArray(phrases.site, [...new Set(rows.map((row) => row.site))]), inArray(phrases.job, ids)))
     .groupBy(phrases.job, phrases.person);
   const names = await namesOf(db);
   const name = (person: string | null) => (person === null ? undefined : names.get(person));

@@ -6,9 +6,9 @@ import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
-import { daysSaid, holding } from "../../when-said/days-said.ts";
-import { dayOf } from "../../when-said/list-days.ts";
-import { AFTER_ALL, isBefore, isFrom, placeOf } from "../../when-said/places.ts";
+import { AFTER_ALL, isBefore, placeOf } from "../../when-said/places.ts";
+import { stretches } from "../../when-said/stretches.ts";
+import { holding } from "../../when-said/words-in.ts";
 import { sitesWith } from "../valves/store.ts";
 
 /** Phrases of these sites in which all that is asked for holds, the latest first, page by page. */
@@ -78,7 +78,7 @@ async function rowsOf(
   after: string = AFTER_ALL,
 ): Promise<Row[]> {
   const rows: Row[] = [];
-  for await (const stretch of stretches(store, wish, seen, after)) {
+  for await (const stretch of placesOf(store, wish, seen, after)) {
     const found = await store.db
       .select({ phrase: phrases, job: jobs })
       .from(phrases)
@@ -88,47 +88,22 @@ async function rowsOf(
       .limit(most - rows.length);
     rows.push(...found);
     if (rows.length >= most) break;
+    // others are answered in between
     await new Promise((turn) => setImmediate(turn));
   }
   return rows;
 }
 
-/**
- * Where to look, the latest first, so that not all phrases are looked through and others are answered in between: in the
- * jobs of the valve, on the days on which it was said, or at so many phrases after so many.
- */
-async function* stretches(store: Store, wish: Search, seen: SitesSeen, after: string): AsyncGenerator<SQL | undefined> {
-  const from = wish.from ? aroundDay(wish.from)[0] : "";
+/** Where to look: in the jobs of the valve, or wherever all the rest may be. */
+async function* placesOf(store: Store, wish: Search, seen: SitesSeen, before: string): AsyncGenerator<SQL | undefined> {
   if (wish.tag) {
     yield await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen);
     return;
   }
-  const to = [after, wish.to ? aroundDay(wish.to)[1] : after].sort()[0] as string;
-  const days = await daysSaid(store.db, { ...wish, words: wordsOf(wish) }, seen, { from: dayOf(from), to: dayOf(to) });
-  if (!days) return yield* soMany(store, seen, from, after);
-  for await (const { day, sites } of days) {
-    // said at one site after another, a day is gone through as it was said, and left where the page is full
-    const there = sites.length <= FEW_SITES ? inArray(phrases.site, sites) : undefined;
-    yield and(there, between(phrases.saidAt, `${day}T`, `${day}U`));
-  }
-}
-
-const FEW_SITES = 4;
-const SO_MANY = 10_000;
-
-async function* soMany({ db }: Store, seen: SitesSeen, from: string, after: string): AsyncGenerator<SQL | undefined> {
-  for (let place = after; ; ) {
-    const [edge] = await db
-      .select({ saidAt: phrases.saidAt, id: phrases.id })
-      .from(phrases)
-      .where(and(ofSites(seen, phrases.site), isBefore(place)))
-      .orderBy(desc(phrases.saidAt), desc(phrases.id))
-      .limit(1)
-      .offset(SO_MANY - 1);
-    yield and(isBefore(place), edge && isFrom(placeOf(edge)));
-    if (edge === undefined || edge.saidAt < from) return;
-    place = placeOf(edge);
-  }
+  const from = wish.from ? aroundDay(wish.from)[0] : "";
+  const end = wish.to ? aroundDay(wish.to)[1] : before;
+  const span = { from, before: end < before ? end : before };
+  yield* stretches(store.db, { ...wish, words: wordsOf(wish) }, seen, span);
 }
 
 /** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */
