@@ -15,7 +15,7 @@ export function Asked({ state, deeds }: { state: State; deeds: Deeds }) {
   const [told, setTold] = useState("");
   const questions = answer?.ok ? answer.value.questions : [];
   return (
-    <main class="asked">
+    <main class="asked-sheet">
       <a class="glove" href={addressOf({ screen: "bench" })}>
         Back to the bench
       </a>

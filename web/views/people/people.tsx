@@ -97,7 +97,7 @@ function LatestActs({
     <>
       <h2 class="rule-head">Latest acts</h2>
       {acts?.ok && acts.value.records.length > 0 ? (
-        <ul class="acts">
+        <ul class="act-list">
           {acts.value.records.map((record) => (
             <li key={record.n}>
               {actWords(record, names)}
