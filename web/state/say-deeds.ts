@@ -3,6 +3,7 @@ import { alertSpoken, sayEntries, sayParts } from "../parts/say.ts";
 import { cameraOrder } from "../speech/camera-words.ts";
 import { meantBy } from "./answers.ts";
 import { benchOrder } from "./bench-orders.ts";
+import { findValves, valvesHere } from "./find-valves.ts";
 import type { Hands } from "./hands.ts";
 import type { JobDeeds } from "./job-deeds.ts";
 import type { Heard } from "./loop.ts";
@@ -51,13 +52,25 @@ export function sayDeeds(
   async function choose(text: string, how: How, heard: Said = {}): Promise<void> {
     const reading = readPhrase(text, startListening(wordsHere(store.state())));
     const tag = tagIn(reading.entries);
-    if (!tag && !reading.alerts.length) {
-      store.happen({ is: "strayed", text });
-      answered({ mood: "not_understood" });
-    } else if (tag && isDoubtful(heard.confidence) && !reading.alerts.length) {
+    if (!tag && !reading.alerts.length) search(text);
+    else if (tag && isDoubtful(heard.confidence) && !reading.alerts.length) {
       store.happen({ is: "offered", offer: { tag, text } });
       ask();
     } else await open(tag, text, how, heard);
+  }
+
+  /** A part of a tag shows the valves that have it; where there is one alone, it is asked whether that is meant. */
+  function search(text: string): void {
+    const found = new Set(findValves(valvesHere(store.state()), text).map(({ tag }) => tag));
+    const [only] = found;
+    if (only && found.size === 1) {
+      store.happen({ is: "offered", offer: { tag: only, text: only } });
+      ask();
+    } else {
+      store.happen({ is: "strayed", text });
+      const say = found.size ? `${found.size} valves have that. Say more of the tag.` : undefined;
+      answered({ mood: found.size ? "doubtful" : "not_understood", say });
+    }
   }
 
   async function open(tag: string | undefined, text: string, how: How, heard: Said = {}): Promise<void> {

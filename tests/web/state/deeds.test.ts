@@ -104,6 +104,28 @@ describe("at the bench", () => {
     expect(store.state().stray).toBeUndefined();
   });
 
+  const known = (...tags: string[]) => tags.map((tag) => ({ tag, site: "north" }));
+
+  it("a part of a tag that one valve alone has is asked about, and a yes starts its job, with nothing said in it", async () => {
+    const { store, acts, kept, spoken } = bench();
+    store.happen({ is: "listed", valves: known("LCV-213", "LCV-214", "PCV-113"), sites: [] });
+    await acts.say("two thirteen", "heard");
+    expect(spoken).toEqual(["LCV-213. Right?"]);
+    expect(store.state().card).toBeUndefined();
+    await acts.say("yes", "heard");
+    expect(store.state().card?.tag).toBe("LCV-213");
+    expect(kept).toEqual([]);
+  });
+
+  it("a part of a tag that several have is held in sight, and more of it is asked for", async () => {
+    const { store, acts, spoken, moods } = bench();
+    store.happen({ is: "listed", valves: known("LCV-213", "LCV-214", "PCV-113"), sites: [] });
+    await acts.say("thirteen", "heard");
+    expect(store.state()).toMatchObject({ stray: "thirteen", offered: undefined });
+    expect(spoken).toEqual(["2 valves have that. Say more of the tag."]);
+    expect(moods).toEqual(["doubtful"]);
+  });
+
   it("a hazard with no job open is kept at once and spoken even with the read-back off", async () => {
     const { acts, kept, spoken } = bench();
     acts.set({ readBack: "tones" });

@@ -2,15 +2,21 @@ import { Plate } from "../../parts/plate.tsx";
 import { sayPartsShortly } from "../../parts/say.ts";
 import { Stencil } from "../../parts/stencil.tsx";
 import type { Deeds } from "../../state/deeds.ts";
+import { findValves, valvesHere } from "../../state/find-valves.ts";
+import { openQuestion } from "../../state/questions.ts";
 import { siteName } from "../../state/seen.ts";
 import type { ListedValve, State } from "../../state/state.ts";
 import { clockThere } from "../../state/time-words.ts";
+import { Asked } from "./asked.tsx";
 import { BenchMenu } from "./menu.tsx";
 
-/** No job is open: choose the valve by typing, saying or touching its plate. */
-export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
-  const { closed, closedMissing, stray, valves, settings } = state;
-  const here = valves.filter((valve) => !settings.site || !valve.site || valve.site === settings.site);
+/** No job is open: choose the valve by typing, saying or touching its plate. `typed` is what stands in the field. */
+export function Choose({ state, deeds, typed }: { state: State; deeds: Deeds; typed: string }) {
+  const { closed, closedMissing, stray } = state;
+  const question = openQuestion(state);
+  const here = valvesHere(state);
+  const asked = typed.trim() || stray || "";
+  const found = findValves(here, asked);
   return (
     <>
       <header class="bench-head">
@@ -20,6 +26,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
         <BenchMenu state={state} deeds={deeds} />
       </header>
       <section class="choosing" aria-label="Choose the valve">
+        {question && <Asked question={question} deeds={deeds} />}
         {closed && (
           <div class="tell">
             <p>
@@ -32,7 +39,7 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
           </div>
         )}
         <div aria-live="polite">
-          {stray && (
+          {stray && !typed.trim() && found.length === 0 && (
             <div class="tell tell-unread">
               <p>
                 <q>{stray}</q> names no valve. Say letters and number, such as <q>L C V two one three</q>.
@@ -50,10 +57,10 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
           {state.notice && <p class="tell">{state.notice}</p>}
           {state.barred && <p class="tell tell-bad">{state.barred}</p>}
         </div>
-        <h2 class="rule-head">{settings.site ? `Valves at ${siteName(state, settings.site)}` : "Valves known here"}</h2>
+        <h2 class="rule-head">{headWords(state, asked, found.length)}</h2>
         {here.length ? (
           <ul class="plates">
-            {here.map((valve) => (
+            {(found.length ? found : here).map((valve) => (
               <li key={`${valve.site} ${valve.tag}`}>
                 <button type="button" class="plate-button" onClick={() => void deeds.start(valve.tag, valve.site)}>
                   <Plate tag={valve.tag} />
@@ -68,6 +75,13 @@ export function Choose({ state, deeds }: { state: State; deeds: Deeds }) {
       </section>
     </>
   );
+}
+
+/** Which valves these are; how many of them have what was asked for, where some have. */
+function headWords(state: State, asked: string, found: number): string {
+  if (asked && found) return `${found === 1 ? "One has" : `${found} have`} “${asked}”`;
+  const { site } = state.settings;
+  return site ? `Valves at ${siteName(state, site)}` : "Valves known here";
 }
 
 /** What is due on it, and its site where two sites have a valve of that tag. */

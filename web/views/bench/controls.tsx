@@ -5,7 +5,7 @@ import type { State } from "../../state/state.ts";
 import { TalkPad } from "./talk-pad.tsx";
 
 /** The lower half of the bench: the pad to talk, and above it a field for whoever types, with undo beside it. */
-export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
+export function Controls({ state, deeds, typing }: { state: State; deeds: Deeds; typing: (words: string) => void }) {
   const field = useRef<HTMLInputElement>(null);
   const job = state.card?.id;
   useEffect(() => {
@@ -19,6 +19,7 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
     if (!input?.value.trim()) return;
     const words = input.value;
     input.value = "";
+    typing("");
     void deeds.say(words, "typed");
     input.focus();
   };
@@ -34,6 +35,9 @@ export function Controls({ state, deeds }: { state: State; deeds: Deeds }) {
           id="words"
           ref={field}
           class="field"
+          onInput={(event: Event) => {
+            if (!state.card) typing((event.target as HTMLInputElement).value);
+          }}
           type="text"
           autocomplete="off"
           autocapitalize="off"
