@@ -2,6 +2,7 @@ import { lexicon } from "../vocabulary/lexicon.ts";
 import { dictionaryText } from "./dictionary.ts";
 import { languageModel, type SaidLines } from "./language-model.ts";
 import { letterSound } from "./letter-sound.ts";
+import { mayBeAll } from "./may-be-all.ts";
 import { networkText } from "./network.ts";
 import { LOGGED_LINES, SAID_LINES } from "./said/index.ts";
 import { spokenTag } from "./spoken-tag.ts";
@@ -28,6 +29,8 @@ export interface EarWords {
   network: string;
   /** words that nobody knows the sound of: they cannot be heard */
   unheard: string[];
+  /** whether these words of the network may be all that somebody has to say */
+  mayBeAll(words: readonly string[]): boolean;
 }
 
 /** How a job is opened on a tag; `TAG` stands for it. */
@@ -93,6 +96,13 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
     dictionary: dictionaryText(known, allSounds),
     network: networkText(model, allSounds, call && { word: call.word, share: CALLED_SHARE }),
     unheard: [...words].filter((word) => !heard(word)).sort(),
+    // who called and says nothing more waits for its tone
+    mayBeAll: (words) =>
+      (words.length === 1 && words.every(isCall)) ||
+      mayBeAll(
+        model,
+        words.filter((word) => !isCall(word)),
+      ),
   };
 }
 

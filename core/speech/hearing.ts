@@ -42,11 +42,13 @@ export const HEARD_FROM = 0.2;
 export class Hearing {
   readonly #words: Engine;
   readonly #phones: Engine;
+  readonly #mayBeAll: EarWords["mayBeAll"];
   #denoiser: Denoiser | undefined;
 
   constructor(module: EngineModule, model: AcousticModel, words: EarWords) {
     this.#words = new Engine(module, model, words.dictionary, words.network, WORDS_SEARCH);
     this.#phones = new Engine(module, model, PHONE_DICTIONARY, PHONE_NETWORK, PHONES_SEARCH);
+    this.#mayBeAll = words.mayBeAll;
   }
 
   /** `noisy` takes the noise off first: it costs clean speech a little, and noisy speech gains much. */
@@ -66,6 +68,16 @@ export class Hearing {
   /** The words so far; they may change until the end. */
   get partial(): string {
     return textOf(this.#words.partial.split(" "));
+  }
+
+  /** Whether the words so far may be all that somebody has to say: nobody breaks off at "torqued to". */
+  get mayBeAll(): boolean {
+    return this.#mayBeAll(
+      this.#words.partial
+        .split(" ")
+        .filter((word) => word && !isFiller(word))
+        .map(bareWord),
+    );
   }
 
   end(): Heard {
@@ -124,5 +136,7 @@ const isFiller = (word: string) => /^[<[(]/.test(word);
 const textOf = (words: readonly string[]): string =>
   words
     .filter((word) => word && !isFiller(word))
-    .map((word) => writtenWord(word.replace(/\(\d+\)$/, "")))
+    .map((word) => writtenWord(bareWord(word)))
     .join(" ");
+
+const bareWord = (word: string): string => word.replace(/\(\d+\)$/, "");

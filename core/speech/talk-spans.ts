@@ -6,6 +6,12 @@ const FRAME = EAR_RATE / 100;
 const ABOVE = 7;
 /** A slow talker's longest pause inside a phrase, frames. */
 const PAUSE = 75;
+/**
+ * The same where it is known what was said: short where that may be all, long where something must still come. The engine
+ * Kaldi ends by these two as well (its online-endpoint.h, rules 2 and 3: half a second and a second).
+ */
+const PAUSE_AT_END = 50;
+const PAUSE_WITHIN = 100;
 /** Shorter than this is an impact, frames. */
 const SHORTEST = 8;
 /** Nobody says one phrase for longer, frames. */
@@ -36,7 +42,8 @@ export class TalkSpotter {
     return this.#talking;
   }
 
-  frame(samples: Float32Array): TalkEvent {
+  /** `mayBeAll` is asked, once a pause, whether what was said so far may be all of it. */
+  frame(samples: Float32Array, mayBeAll?: () => boolean): TalkEvent {
     const now = Math.max(STILL, this.#loudness(samples));
     const room = this.#room ?? now;
     // dB a frame: up 4 a second while quiet, half of that while somebody talks; down at once
@@ -51,12 +58,17 @@ export class TalkSpotter {
       this.#since = 0;
       return "begins";
     }
-    if (this.#talking && (this.#quiet >= PAUSE || this.#since >= LONGEST)) {
+    if (this.#talking && (this.#since >= LONGEST || this.#isSilent(mayBeAll))) {
       this.#talking = false;
       this.#loud = 0;
       return "ends";
     }
     return undefined;
+  }
+
+  #isSilent(mayBeAll?: () => boolean): boolean {
+    if (!mayBeAll) return this.#quiet >= PAUSE;
+    return this.#quiet >= PAUSE_WITHIN || (this.#quiet === PAUSE_AT_END && mayBeAll());
   }
 
   #loudness(samples: Float32Array): number {

@@ -84,10 +84,10 @@ describe("the noise filter", () => {
 });
 
 describe("the talk spotter", () => {
-  const events = (sound: Float32Array) => {
+  const events = (sound: Float32Array, mayBeAll?: () => boolean) => {
     const spotter = new TalkSpotter();
     return new Framer().push(sound).flatMap((frame, i) => {
-      const event = spotter.frame(frame);
+      const event = spotter.frame(frame, mayBeAll);
       return event ? [[event, Math.round(i / 10) / 10] as const] : [];
     });
   };
@@ -107,6 +107,28 @@ describe("the talk spotter", () => {
     expect(heard.map(([event]) => event)).toEqual(["begins", "ends"]);
     expect(heard[0]?.[1]).toBeCloseTo(1.1, 0);
     expect(heard[1]?.[1]).toBeCloseTo(3.5, 0);
+  });
+  test("waits half a second where what was said may be all of it, and a whole one where more must come", () => {
+    const said = tone(700, EAR_RATE, 0.6);
+    const pausing = along(room(1), said, room(0.8), said, room(2));
+    const times = (found: ReturnType<typeof events>, wanted: string) =>
+      found.filter(([event]) => event === wanted).map(([, at]) => at);
+    expect(
+      times(
+        events(pausing, () => true),
+        "ends",
+      ),
+    ).toEqual([2.1, 3.5]);
+    expect(
+      times(
+        events(pausing, () => false),
+        "ends",
+      ),
+    ).toEqual([4]);
+    // asked once a pause: it costs something to say
+    let asked = 0;
+    events(pausing, () => ++asked > 99);
+    expect(asked).toBe(2);
   });
   test("takes a short blow for none, and a compressor for the room after a while", () => {
     expect(events(along(room(1), tone(700, EAR_RATE, 0.05), room(2)))).toEqual([]);

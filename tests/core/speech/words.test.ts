@@ -136,6 +136,24 @@ describe("what the ear listens for", () => {
     expect(words.dictionary).toContain("T_FV-101 EH F V IY W AH N OW W AH N");
     expect(writtenWord("T_FV-101")).toBe("FV-101");
   });
+  test.each([
+    ["seat worn on one side", "seat worn on one"],
+    ["bonnet bolts torqued to twenty eight foot pounds", "bonnet bolts torqued to twenty eight foot"],
+    ["replaced the packing", "replaced the"],
+    ["no leak at sixty psi", "no leak at"],
+    ["starting on T_FV-101", "starting on"],
+    ["yes", "there is a"],
+  ])("'%s' may be all of a phrase, '%s' is not", (whole, broken) => {
+    expect(words.mayBeAll(whole.split(" "))).toBe(true);
+    expect(words.mayBeAll(broken.split(" "))).toBe(false);
+  });
+  test("the call alone may be all, and stands before a phrase as if it were not there", () => {
+    const called = earWords(soundsOf, { tags: [], taught: [], accepted: [], call: "For the log" });
+    expect(called.mayBeAll(["C_for_the_log"])).toBe(true);
+    expect(called.mayBeAll(["C_for_the_log", "flipped", "it"])).toBe(true);
+    expect(called.mayBeAll(["C_for_the_log", "torqued", "to"])).toBe(false);
+    expect(called.mayBeAll([])).toBe(false);
+  });
   test("a taught word is among them, and one that no dictionary has, and what calls", () => {
     expect(words.network).toContain(" donut");
     const own = earWords(soundsOf, { tags: [], taught: ["the flumwick"], accepted: [], call: "Hey Grabnit" });

@@ -111,7 +111,7 @@ export class PhraseListener {
 
   #frame(frame: Float32Array): void {
     if (this.#frames++ === 0) this.#tell({ is: "listening" });
-    const event = this.#spotter.frame(frame);
+    const event = this.#spotter.frame(frame, this.#mayBeAll);
     const { room, now } = this.#spotter.level;
     this.#quiet = now > room + QUIET ? 0 : this.#quiet + 1;
     if (this.#frames % LEVEL_EVERY === 0) this.#tell({ is: "level", room, now });
@@ -127,6 +127,9 @@ export class PhraseListener {
     }
     if (event === "ends" && this.#phrase) this.#finish(this.#phrase);
   }
+
+  /** Of what the engine has so far; a phrase too short to have been judged yet goes on. */
+  readonly #mayBeAll = (): boolean => this.#phrase !== undefined && this.#phrase.fed > 0 && this.#hearing.mayBeAll;
 
   #decode(phrase: Phrase, whole = false): void {
     if (phrase.fed === 0) {
