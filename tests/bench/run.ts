@@ -1,6 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { cpus } from "node:os";
 import { fileURLToPath } from "node:url";
+import { byEar } from "./by-ear.ts";
 import { clientSize } from "./client-size.ts";
 import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
@@ -8,6 +9,7 @@ import { hearing } from "./hearing.ts";
 import { hostile } from "./hostile.ts";
 import { load } from "./load.ts";
 import { lookingUp } from "./looking-up.ts";
+import { benchMemory, earMemory } from "./memory.ts";
 import { reading } from "./reading.ts";
 import { reckoning } from "./reckoning.ts";
 import { reliability } from "./reliability.ts";
@@ -28,6 +30,9 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["size", "Client size", () => clientSize(ROOT)],
   ["reckoning", "Reckoning", reckoning],
   ["hearing", "Hearing: phrases spoken by synthesis, none in the language model", hearing],
+  ["by-ear", "From the end of a spoken phrase to the screen", byEar],
+  ["memory", "Memory of the bench over a long job", benchMemory],
+  ["ear-memory", "Memory of the ear over a long job", earMemory],
   ["corpora", "Corpora: jobs read wholly right", corpora],
   ["reliability", "Reliability of an entry's confidence", reliability],
   ["scale", "From one valve to a hundred thousand", () => scale()],
