@@ -41,7 +41,8 @@ const HEADS = [
   "valve",
   "valves of a site",
   "search: often",
-  "seldom",
+  "word not there",
+  "part never so",
   "of a valve",
   "MB in use",
   "made in s",
@@ -54,45 +55,51 @@ async function measured(field: Field): Promise<string[]> {
     const began = performance.now();
     await makeField(file, field);
     const making = performance.now() - began;
-    const [phrases, entries] = await counts(file);
-    const disk = (await stat(file)).size;
-    const starting = performance.now();
-    const { address, child } = await spawnBuilt({ DATA_DIR: folder, DATABASE_URL: `file:${file}` });
-    const start = performance.now() - starting;
-    try {
-      const look = async (path: (n: number) => string, times = 40) => {
-        const took: number[] = [];
-        for (let n = 0; n < times; n++) took.push(await ms(async () => (await get(`${address}${path(n)}`)).text()));
-        return p95(took);
-      };
-      // whoever looks first after a start pays for what is not in memory yet
-      for (const path of ["/api/due?days=90&limit=200", "/api/review?limit=25"]) await get(address + path);
-      const tag = (n: number) => `INV-${(n * 7919) % field.valves}`;
-      const siteOf = (n: number) => `site-${Math.floor(((n * 7919) % field.valves) / 250) % SITES}`;
-      const cells = [
-        await storing(address),
-        await look((n) => `/api/due?days=90&limit=200${n % 2 ? `&site=${siteOf(n)}` : ""}`),
-        await look((n) => `/api/review?limit=25${n % 2 ? `&site=${siteOf(n)}` : ""}`),
-        await look((n) => `/api/valves/${tag(n)}?site=${siteOf(n)}`),
-        await look((n) => `/api/valves?site=${siteOf(n)}`, 5),
-        await look(() => "/api/search?words=seat&limit=25", 10),
-        await look(() => "/api/search?words=zirconium&limit=25", 3),
-        await look((n) => `/api/search?words=seat&tag=${tag(n)}&limit=25`, 5),
-      ];
-      const status = await readFile(`/proc/${child.pid}/status`, "utf8");
-      const kilobytes = Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? Number.NaN);
-      return [
-        ...[field.valves, entries, phrases, disk / 1e6, start / 1000].map((one) => figure(one as number)),
-        ...cells.map(figure),
-        figure(kilobytes / 1000),
-        figure(making / 1000),
-      ];
-    } finally {
-      child.kill("SIGTERM");
-      await gone(child);
-    }
+    return [...(await looks(folder, field)), figure(making / 1000)];
   } finally {
     await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** What is seen of the store in a folder that was made so. */
+export async function looks(folder: string, field: Field): Promise<string[]> {
+  const file = join(folder, "handsfull.db");
+  const [phrases, entries] = await counts(file);
+  const disk = (await stat(file)).size;
+  const starting = performance.now();
+  const { address, child } = await spawnBuilt({ DATA_DIR: folder, DATABASE_URL: `file:${file}` });
+  const start = performance.now() - starting;
+  try {
+    const look = async (path: (n: number) => string, times = 40) => {
+      const took: number[] = [];
+      for (let n = 0; n < times; n++) took.push(await ms(async () => (await get(`${address}${path(n)}`)).text()));
+      return p95(took);
+    };
+    // whoever looks first after a start pays for what is not in memory yet
+    for (const path of ["/api/due?days=90&limit=200", "/api/review?limit=25"]) await get(address + path);
+    const tag = (n: number) => `INV-${(n * 7919) % field.valves}`;
+    const siteOf = (n: number) => `site-${Math.floor(((n * 7919) % field.valves) / 250) % SITES}`;
+    const cells = [
+      await storing(address),
+      await look((n) => `/api/due?days=90&limit=200${n % 2 ? `&site=${siteOf(n)}` : ""}`),
+      await look((n) => `/api/review?limit=25${n % 2 ? `&site=${siteOf(n)}` : ""}`),
+      await look((n) => `/api/valves/${tag(n)}?site=${siteOf(n)}`),
+      await look((n) => `/api/valves?site=${siteOf(n)}`, 5),
+      await look(() => "/api/search?words=seat&limit=25", 10),
+      await look(() => "/api/search?words=zirconium&limit=25", 10),
+      await look(() => "/api/search?part=gasket&condition=corroded&limit=25", 10),
+      await look((n) => `/api/search?words=seat&tag=${tag(n)}&limit=25`, 5),
+    ];
+    const status = await readFile(`/proc/${child.pid}/status`, "utf8");
+    const kilobytes = Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? Number.NaN);
+    return [
+      ...[field.valves, entries, phrases, disk / 1e6, start / 1000].map((one) => figure(one as number)),
+      ...cells.map(figure),
+      figure(kilobytes / 1000),
+    ];
+  } finally {
+    child.kill("SIGTERM");
+    await gone(child);
   }
 }
 
