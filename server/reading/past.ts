@@ -1,7 +1,8 @@
 import type { Life, Valve } from "../../core/index.ts";
+import type { JobRow } from "./keep-reading.ts";
 import { livesOfLike } from "./like-valves.ts";
+import type { StandingOf } from "./standing-of-jobs.ts";
 import {
-  type Heard,
   isBefore,
   type JobPlace,
   type Reads,
@@ -29,15 +30,19 @@ export const pastOf = (db: Reads, site: string, zone: string | undefined): Past 
   like: (valve, service) => livesOfLike(db, site, valve, service),
 });
 
-/** Looked up at once for all that these valves' jobs will ask: a day of hundreds of jobs asks thousands of times. */
-export async function pastOfMany(
+/** Looked up at once for all that these jobs of a site will ask: a day of hundreds of jobs asks thousands of times. */
+export async function pastOfJobs(
   db: Reads,
   site: string,
   zone: string | undefined,
-  tags: readonly string[],
-  atHand: readonly Heard[],
+  jobs: readonly JobRow[],
+  standing: StandingOf,
 ): Promise<Past> {
-  const visits = await visitsOfMany(db, site, tags, zone, atHand);
+  const heard = jobs.flatMap(({ id, startedAt, startedOffset: offset }) =>
+    (standing.get(id) ?? []).map((one) => ({ ...one, startedAt, offset })),
+  );
+  const tags = [...new Set([...jobs, ...heard].flatMap(({ tag }) => tag || []))];
+  const visits = await visitsOfMany(db, site, tags, zone, heard);
   const records = await recordsOf(db, site, tags);
   return {
     ...pastOf(db, site, zone),

@@ -3,11 +3,12 @@ import type { Entry } from "../../core/index.ts";
 import { namesOf } from "../accounts/people.ts";
 import type { Store } from "../db/open.ts";
 import { signatures } from "../db/review-tables.ts";
-import { entries, jobs, phrases, readings } from "../db/tables.ts";
+import { jobs, phrases, readings } from "../db/tables.ts";
 import { clockTime, type Moment, writeMoment } from "../moments.ts";
 import type { JobRow } from "../reading/keep-reading.ts";
-import { pastOfMany } from "../reading/past.ts";
+import { pastOfJobs } from "../reading/past.ts";
 import { mainTag } from "../reading/read-job.ts";
+import { byJob, standingOfJobs } from "../reading/standing-of-jobs.ts";
 import { reckonJob } from "../reading/what-follows.ts";
 import type { Reads } from "../reading/what-is-known.ts";
 import type { DayJob } from "./day-report.ts";
@@ -51,13 +52,9 @@ async function someJobs(db: Reads, telling: Telling, ids: readonly string[]): Pr
     ).map((row) => [row.id, row]),
   );
   const said = await phrasesOf(db, site, ids);
-  const standing = await standingOf(db, site, ids);
+  const standing = await standingOfJobs(db, site, ids);
   const signers = await signersOf(db, ids);
-  const heard = [...rows.values()].flatMap(({ id, startedAt, startedOffset: offset }) =>
-    (standing.get(id) ?? []).map((one) => ({ ...one, startedAt, offset })),
-  );
-  const tags = [...rows.values(), ...heard].flatMap(({ tag }) => tag || []);
-  const past = await pastOfMany(db, site, zone, [...new Set(tags)], heard);
+  const past = await pastOfJobs(db, site, zone, [...rows.values()], standing);
   const told: DayJob[] = [];
   for (const id of ids) {
     const job = rows.get(id);
@@ -115,16 +112,6 @@ async function phrasesOf(db: Reads, site: string, ids: readonly string[]) {
   return byJob(rows);
 }
 
-/** The entries of each job that stand. */
-async function standingOf(db: Reads, site: string, ids: readonly string[]) {
-  const rows = await db
-    .select({ job: entries.job, tag: entries.tag, body: entries.body })
-    .from(entries)
-    .where(and(eq(entries.site, site), inArray(entries.job, [...ids])))
-    .orderBy(asc(entries.job), asc(entries.n));
-  return byJob(rows.map(({ job, tag, body }) => ({ job, tag, entry: JSON.parse(body) as Entry })));
-}
-
 /** Whose is the last word on each job: signed, or opened again. */
 async function signersOf(db: Reads, ids: readonly string[]): Promise<Map<string, string | null>> {
   const rows = await db
@@ -133,14 +120,4 @@ async function signersOf(db: Reads, ids: readonly string[]): Promise<Map<string,
     .where(inArray(signatures.job, [...ids]))
     .orderBy(asc(signatures.job), asc(signatures.n));
   return new Map(rows.map((row) => [row.job, row.person]));
-}
-
-function byJob<T extends { job: string }>(rows: readonly T[]): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const row of rows) {
-    const group = groups.get(row.job);
-    if (group) group.push(row);
-    else groups.set(row.job, [row]);
-  }
-  return groups;
 }

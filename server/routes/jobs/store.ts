@@ -1,13 +1,14 @@
-import { and, asc, between, desc, eq } from "drizzle-orm";
+import { and, asc, between, desc, eq, inArray } from "drizzle-orm";
 import type { Entry, JobSummary, JobView, PhraseView } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
 import { ofSites, type SitesSeen, seesSite } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
-import { corrections, entries, jobs, phrases, readings } from "../../db/tables.ts";
+import { corrections, jobs, phrases, readings } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import type { JobRow } from "../../reading/keep-reading.ts";
-import { pastOf } from "../../reading/past.ts";
+import { pastOf, pastOfJobs } from "../../reading/past.ts";
 import { mainTag } from "../../reading/read-job.ts";
+import { byJob, standingOfJobs } from "../../reading/standing-of-jobs.ts";
 import { reckonJob, type ShareReckoned } from "../../reading/what-follows.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
 import { clipViews, keepsakesOfJob, photoViews } from "../keepsakes/store.ts";
@@ -55,26 +56,59 @@ export async function jobsOf(store: Store, seen: SitesSeen, day: string | undefi
     .where(and(ofSites(seen, jobs.site), when))
     .orderBy(desc(jobs.startedAt), desc(jobs.id));
   const rows = (await (day ? newestFirst : newestFirst.limit(MOST_WITHOUT_DAY))).reverse();
-  const zones = new Map<string, string | undefined>();
+  const summaries = new Map<string, JobSummary>();
+  for (const [site, own] of bySite(rows)) {
+    const zone = await zoneOf(store.db, site);
+    const wanted = own.filter((job) => day === undefined || dayOf(job, zone) === day);
+    for (let at = 0; at < wanted.length; at += AT_ONCE)
+      for (const one of await summariesOf(store, site, zone, wanted.slice(at, at + AT_ONCE)))
+        summaries.set(one.id, one);
+  }
+  return rows.flatMap((job) => summaries.get(job.id) ?? []);
+}
+
+/** Jobs looked up at once. */
+const AT_ONCE = 50;
+
+function bySite(rows: readonly JobRow[]): Map<string, JobRow[]> {
+  const sites = new Map<string, JobRow[]>();
+  for (const row of rows) sites.set(row.site, [...(sites.get(row.site) ?? []), row]);
+  return sites;
+}
+
+async function summariesOf(
+  { db }: Store,
+  site: string,
+  zone: string | undefined,
+  some: readonly JobRow[],
+): Promise<JobSummary[]> {
+  const ids = some.map((job) => job.id);
+  const standing = await standingOfJobs(db, site, ids);
+  const past = await pastOfJobs(db, site, zone, some, standing);
+  const heard = byJob(
+    await db
+      .select({ job: readings.job, unread: readings.unread, alerts: readings.alerts })
+      .from(readings)
+      .where(and(eq(readings.site, site), inArray(readings.job, ids))),
+  );
   const summaries: JobSummary[] = [];
-  for (const job of rows) {
-    if (!zones.has(job.site)) zones.set(job.site, await zoneOf(store.db, job.site));
-    const zone = zones.get(job.site);
-    if (day && dayOf(job, zone) !== day) continue;
-    summaries.push(await summaryOf(store, job, zone));
+  for (const job of some) {
+    const own = standing.get(job.id) ?? [];
+    const day = dayOf(job, zone);
+    const shares = await reckonJob(past, job, mainTag(own, job.tag), own, day);
+    summaries.push(summaryOf(job, day, own, heard.get(job.id) ?? [], shares));
   }
   return summaries;
 }
 
-async function summaryOf(store: Store, job: JobRow, zone: string | undefined): Promise<JobSummary> {
-  const standing = await standingOf(store, job);
-  const day = dayOf(job, zone);
+function summaryOf(
+  job: JobRow,
+  day: string,
+  standing: readonly { tag: string; entry: Entry }[],
+  heard: readonly { unread: string; alerts: string }[],
+  shares: readonly ShareReckoned[],
+): JobSummary {
   const main = mainTag(standing, job.tag);
-  const shares = await reckonJob(pastOf(store.db, job.site, zone), job, main, standing, day);
-  const heard = await store.db
-    .select({ unread: readings.unread, alerts: readings.alerts })
-    .from(readings)
-    .where(and(eq(readings.site, job.site), eq(readings.job, job.id)));
   const alerts = heard.flatMap((one) => JSON.parse(one.alerts) as Entry[]);
   const all = standing.map((one) => one.entry);
   const hazards = [...alerts, ...all].flatMap((entry) => (entry.type === "hazard" ? [entry.hazard] : []));
@@ -154,14 +188,7 @@ async function correctionsOf(store: Store, job: JobRow): Promise<Map<string, Phr
   return byPhrase;
 }
 
-async function standingOf(store: Store, job: JobRow): Promise<{ tag: string; entry: Entry }[]> {
-  const rows = await store.db
-    .select({ tag: entries.tag, body: entries.body })
-    .from(entries)
-    .where(and(eq(entries.site, job.site), eq(entries.job, job.id)))
-    .orderBy(asc(entries.n));
-  return rows.map((row) => ({ tag: row.tag, entry: JSON.parse(row.body) as Entry }));
-}
+const standingOf = async ({ db }: Store, { id, site }: JobRow) => (await standingOfJobs(db, site, [id])).get(id) ?? [];
 
 const startOf = (job: JobRow) => writeMoment({ utc: job.startedAt, offset: job.startedOffset });
 const dayOf = (job: JobRow, zone: string | undefined) =>

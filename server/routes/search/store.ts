@@ -77,33 +77,32 @@ async function rowsOf(
   most: number,
   after: string = AFTER_ALL,
 ): Promise<Row[]> {
-  const rows: Row[] = [];
-  for await (const stretch of placesOf(store, wish, seen, after)) {
-    const found = await store.db
+  const found = (where: SQL | undefined) =>
+    store.db
       .select({ phrase: phrases, job: jobs })
       .from(phrases)
       .innerJoin(jobs, eq(jobs.id, phrases.job))
-      .where(and(ofSites(seen, phrases.site), ...holds(wish), isBefore(after), stretch))
+      .where(and(ofSites(seen, phrases.site), ...holds(wish), where));
+  if (wish.tag) {
+    // put in order here: asked for that, libSQL would go through the site's phrases in time instead of the valve's jobs
+    const all = await found(await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen));
+    const placed = all.map((row) => ({ row, place: placeOf(row.phrase) })).filter(({ place }) => place < after);
+    return placed.sort((one, other) => (one.place < other.place ? 1 : -1)).map(({ row }) => row);
+  }
+  const from = wish.from ? aroundDay(wish.from)[0] : "";
+  const end = wish.to ? aroundDay(wish.to)[1] : after;
+  const span = { from, before: end < after ? end : after };
+  const rows: Row[] = [];
+  for await (const stretch of stretches(store.db, { ...wish, words: wordsOf(wish) }, seen, span)) {
+    const some = await found(and(isBefore(after), stretch))
       .orderBy(desc(phrases.saidAt), desc(phrases.id))
       .limit(most - rows.length);
-    rows.push(...found);
+    rows.push(...some);
     if (rows.length >= most) break;
     // others are answered in between
     await new Promise((turn) => setImmediate(turn));
   }
   return rows;
-}
-
-/** Where to look: in the jobs of the valve, or wherever all the rest may be. */
-async function* placesOf(store: Store, wish: Search, seen: SitesSeen, before: string): AsyncGenerator<SQL | undefined> {
-  if (wish.tag) {
-    yield await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen);
-    return;
-  }
-  const from = wish.from ? aroundDay(wish.from)[0] : "";
-  const end = wish.to ? aroundDay(wish.to)[1] : before;
-  const span = { from, before: end < before ? end : before };
-  yield* stretches(store.db, { ...wish, words: wordsOf(wish) }, seen, span);
 }
 
 /** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */
