@@ -35,6 +35,16 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   if (alike) return alike;
   const raised = raisedTo(scene, at);
   if (raised) return raised;
+  if (pulledOn(scene, at))
+    return {
+      from: at,
+      to: at + 1,
+      value: number.value,
+      upper: number.upper,
+      unit: "ft_lbf",
+      quantity: "torque",
+      lead: at - 1,
+    };
   const told = saidBehind(scene, at);
   if (told) return told;
   for (let back = at - 1; back >= 0 && back >= at - 7; back -= 1) {
@@ -152,6 +162,15 @@ function saidBehind(scene: Scene, at: number): Measure | undefined {
       lead: at + 1,
     };
   return undefined;
+}
+
+/** "pulled forty on em", "put forty on the bonnet bolts": with a wrench, and nothing was pulled off. */
+function pulledOn(scene: Scene, at: number): boolean {
+  const { chunks } = scene;
+  if (!/^(?:pulled|put|pull)$/.test(chunks[at - 1]?.text ?? "") || (chunks[at]?.number?.value ?? 0) < 10) return false;
+  if (!/^on\b/.test(chunks[at + 1]?.text ?? "")) return false;
+  const many = /^(?:them|em|those|all of them|them all|each|each one)$/.test(chunks[at + 2]?.text ?? "");
+  return many || BOLTED.test(scene.noun(at + 2)?.part ?? "");
 }
 
 /** "torque bonnet bolts thirty". */

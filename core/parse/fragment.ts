@@ -31,7 +31,13 @@ export interface Fragment {
 
 /** Reads words (already lower case) into entries, in the order the log keeps them. */
 export function readFragment(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
-  const scene = new Scene(chunk(words, lexicon), carry);
+  const scene = new Scene(
+    chunk(
+      words.map((word) => withG(word, lexicon)),
+      lexicon,
+    ),
+    carry,
+  );
   const tests = findTests(scene);
   const found = findMeasures(scene);
   const rated = found.some((one) => isRate(one.unit));
@@ -117,6 +123,12 @@ export function readFragment(words: readonly string[], carry: Carry, lexicon: Le
     recent: scene.recent,
   };
 }
+
+/** "blowin", "packin": the last letter is swallowed. */
+const withG = (word: string, lexicon: Lexicon): string =>
+  word.length > 4 && word.endsWith("in") && !lexicon.longest([word], 0) && lexicon.longest([`${word}g`], 0)
+    ? `${word}g`
+    : word;
 
 /** "operator says it's leaking by": what others tell is not what was found here, and stays unread. */
 function toldBySomebody(scene: Scene): (draft: Draft) => boolean {

@@ -144,7 +144,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (
     state.owed !== undefined &&
     !first.one &&
-    (scene.at(state.owed)?.text.includes("need") || scene.at(state.owed)?.text.endsWith("use")) &&
+    (scene.at(state.owed)?.text.includes("need") || /(?:use|to have)$/.test(scene.at(state.owed)?.text ?? "")) &&
     !scene.predicateFollows(end) &&
     // "need to get the bonnet off"
     !/^(?:off|out|apart|loose|open|back|back on|back in|together)$/.test(after?.text ?? "") &&

@@ -188,6 +188,8 @@ export function sharpen(code: Condition, text: string, subject: Part | undefined
   if (!rubber && code === "torn" && /^blew$/.test(text)) return undefined;
   if (!rubber && code === "torn" && /^(?:blown|blew)/.test(text)) return subject ? "damaged" : undefined;
   if (rubber && code === "weak" && text === "soft") return "swollen";
+  // "no life left in it": of what has no push to lose
+  if (code === "weak" && /life/.test(text) && subject && !/spring/.test(subject)) return "worn";
   if (code === "plugged" && /^(?:mudded|caked)/.test(text) && subject && !isHole(subject)) return "fouled";
   if (code === "fouled" && isHole(subject) && /^(?:packed|full|filled|loaded)/.test(text)) return "plugged";
   if (code === "frozen" && isHole(subject) && /shut/.test(text)) return "plugged";
