@@ -27,7 +27,7 @@ export function readMeant(words: readonly string[], carry: Carry, lexicon: Lexic
  */
 function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): Fragment {
   const heard = readFragment(words, carry, lexicon);
-  const confused = knownConfusions(words, lexicon).filter((one) => !isDate(heard, one));
+  const confused = knownConfusions(words, lexicon).filter((one) => !isDate(heard, one) && !inIdiom(heard, one));
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? byConfusions(heard, words, confused, carry, lexicon) : heard;
   if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
@@ -165,10 +165,26 @@ function byConfusions(
   );
   return kept.length > 0 &&
     worth > floor &&
-    (plainly || heard.drafts.length > 0 || kept.length < words.length - 1) &&
+    (plainly || heard.drafts.length > 0 || (kept.length < words.length - 1 && !aloneInTalk(kept, meant))) &&
     !meant.scene.chunks.some((one) => one.talk)
     ? meant
     : heard;
+}
+
+/** "no strings attached": heard as it is meant. */
+const inIdiom = ({ scene }: Fragment, one: Proposal): boolean =>
+  scene.chunks.some(({ talk, from, to }) => talk && to - from > one.to - one.from && one.from < to && from < one.to);
+
+/** "we laughed all day": one everyday word, and nothing near it that speaks of a valve. */
+function aloneInTalk(kept: readonly Proposal[], meant: Fragment): boolean {
+  const [only, more] = kept;
+  if (!only || more) return false;
+  // what the log is asked or told to do is seldom said by chance
+  if (meant.drafts.some(({ entry }) => /^(?:command|need|hazard)$/.test(entry.type))) return false;
+  // "fall travel plans"
+  if (meant.scene.chunks.some((one) => one.unknown && !one.used)) return true;
+  if (only.to - only.from > 1 || only.mean.length > 1) return false;
+  return !meant.scene.chunks.some((one) => /^(?:it|them|em|that|those|both)$/.test(one.text) || one.number);
 }
 
 /** "skimmed the seat": an unknown verb with its object is a deed the log has no word for, and no condition that sounds like it. */

@@ -56,7 +56,11 @@ function makesIt(words: readonly string[], at: number): { end: number } | undefi
 function deniedFor(words: readonly string[], at: number, lexicon: Lexicon): number | undefined {
   if (!/^(?:no|nope|nah)$/.test(words[at] ?? "")) return undefined;
   // "has no life left", "is no good": what there is none of
-  if (/^(?:got|has|have|had|having|with|show|shows|showed|see|saw|found|is|are|was|were|theres|there|its|and|or|in|of|s)$/.test(words[at - 1] ?? ""))
+  if (
+    /^(?:got|has|have|had|having|with|show|shows|showed|see|saw|found|is|are|was|were|theres|there|its|and|or|in|of|s)$/.test(
+      words[at - 1] ?? "",
+    )
+  )
     return undefined;
   let to = at + 1;
   while (/^(?:uh|um|just|really|its|more|like|actually)$/.test(words[to] ?? "")) to += 1;

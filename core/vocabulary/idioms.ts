@@ -4,6 +4,9 @@
  */
 export const IDIOMS = [
   "crack me",
+  "no strings attached",
+  "one size fits all",
+  "the sea is",
   "(got|get|have|had) good seats",
   "good seats (at|for|to|section|behind|in)",
   "(crack|cracks|cracked|cracking) the case",

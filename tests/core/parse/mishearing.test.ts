@@ -4,7 +4,9 @@ import { knownConfusions, respell } from "../../../core/parse/mishearing.ts";
 import { splitWords } from "../../../core/parse/words.ts";
 import { CONFUSIONS } from "../../../core/vocabulary/confusions.ts";
 import { lexicon } from "../../../core/vocabulary/lexicon.ts";
+import { Pattern } from "../../../core/vocabulary/notation.ts";
 import { bare } from "../../corpora/corpus.ts";
+import { ALSO } from "./misheard-also.ts";
 
 /**
  * Examples that are too short to be believed by themselves: a phrase made of nothing but corrections is no witness for
@@ -20,7 +22,8 @@ const IN_COMPANY: Record<string, string> = {
   "killer pascals": "two hundred killer pascals upstream",
   "veil closed": "lcv 213 veil closed",
   "shower service": "lcv 213 is in shower service",
-  "candy service": "it's in candy service",
+  "candy service": "this valve is in candy service",
+  "fool travel both ways": "valve goes fool travel both ways",
   "several service": "this valve is several service",
   "ten thousands of wear": "ten thousands of wear on the stem",
   "on the in let side": "plug's worn on the in let side",
@@ -51,6 +54,29 @@ describe("every known confusion", () => {
       expect(read(said)).toEqual(read(meant));
     });
   }
+});
+
+describe("a second phrase of every known confusion, and an everyday one", () => {
+  for (const [heard, said, leaves] of ALSO) {
+    test(heard, () => {
+      expect(read(heard)).not.toEqual([]);
+      expect(read(heard)).toEqual(read(said));
+    });
+    test(`leaves alone: ${leaves}`, () => expect(read(leaves)).toEqual([]));
+  }
+
+  /** Whether the words of a row stand anywhere in a phrase, one or many of a thing. */
+  const holds = (hear: string, phrase: string): boolean => {
+    const pattern = new Pattern(hear);
+    const words = splitWords(phrase).map((word) => word.text);
+    const singulars = words.map((word) => (word.length > 2 && word.endsWith("s") ? word.slice(0, -1) : word));
+    return words.some((_, at) => pattern.match(words, at) > at || pattern.match(singulars, at) > at);
+  };
+  for (const { hear, mean, example } of CONFUSIONS)
+    test(`${mean}, as in ${example}`, () => {
+      expect(ALSO.some(([heard]) => heard !== example && holds(hear, heard))).toBe(true);
+      expect(ALSO.some(([, , leaves]) => holds(hear, leaves))).toBe(true);
+    });
 });
 
 describe("words by their sound alone", () => {
