@@ -6,7 +6,7 @@ import { wordTable } from "../vocabulary/notation.ts";
 import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressureWord, isRate, type Measure } from "./measure.ts";
-import { durationAgain, jointAlike, raisedTo, torqueAgain, unitOfBare } from "./measured-again.ts";
+import { durationAgain, jointAlike, raisedTo, signalAgain, torqueAgain, unitOfBare } from "./measured-again.ts";
 import type { Scene } from "./scene.ts";
 
 /** "torqued to twenty six", "signal's at nine", "bonnet bolts at thirty". */
@@ -31,7 +31,7 @@ export function bare(scene: Scene, at: number): Measure | undefined {
   if ((next?.unknown && !next.text.endsWith("ed")) || (scene.noun(at)?.part && !torqued)) return undefined;
   let sawJoint = false;
   let sawSet = false;
-  const alike = torqueAgain(scene, at) ?? jointAlike(scene, at) ?? durationAgain(scene, at);
+  const alike = torqueAgain(scene, at) ?? jointAlike(scene, at) ?? durationAgain(scene, at) ?? signalAgain(scene, at);
   if (alike) return alike;
   const raised = raisedTo(scene, at);
   if (raised) return raised;
@@ -136,7 +136,9 @@ function saidBehind(scene: Scene, at: number): Measure | undefined {
     return undefined;
   if (!number?.number || !quantity || next?.number || has(next, ROLE.is) || has(next, ROLE.prep)) return undefined;
   const before = scene.chunks[at - 1]?.senses.quantity;
-  if (before && isPressureWord(before) && isPressureWord(quantity)) return undefined;
+  // "thirty pounds supply, six to thirty signal": the word before has its number
+  const had = scene.chunks[at - 2]?.senses.unit !== undefined || scene.chunks[at - 2]?.number !== undefined;
+  if (before && !had && isPressureWord(before) && isPressureWord(quantity)) return undefined;
   if (isPressureWord(quantity) && quantity !== "pressure" && number.number.value >= 2)
     return {
       from: at,

@@ -160,8 +160,8 @@ function byConfusions(
     worth = nextWorth;
   }
   // a phrase made of nothing but corrections is no witness for any of them
-  const plainly = meant.scene.chunks.some(
-    (one) => isTrade(one) && !overlaps({ from: one.from, to: one.to, mean: [] }, kept),
+  const plainly = [meant, heard].some(({ scene }) =>
+    scene.chunks.some((one) => isTrade(one) && !overlaps({ from: one.from, to: one.to, mean: [] }, kept)),
   );
   return kept.length > 0 &&
     worth > floor &&

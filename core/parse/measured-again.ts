@@ -23,6 +23,19 @@ export function durationAgain({ chunks }: Scene, at: number): Measure | undefine
   return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: "duration" };
 }
 
+/** "opened at five pounds and was full open at fourteen": the signal at which it is. */
+export function signalAgain({ chunks }: Scene, at: number): Measure | undefined {
+  const number = chunks[at]?.number;
+  if (!number || chunks[at - 1]?.text !== "at" || number.fraction) return undefined;
+  if (!/^(?:full|full open|wide open|open|closed|shut|seated|fully open)$/.test(chunks[at - 2]?.text ?? ""))
+    return undefined;
+  const pressed = chunks
+    .slice(0, at - 2)
+    .findLastIndex((one) => one.senses.unit === "pound" || one.senses.unit === "psi");
+  if (pressed < 0 || !/^(?:at|to)$/.test(chunks[pressed - 2]?.text ?? "")) return undefined;
+  return { from: at, to: at + 1, value: number.value, upper: number.upper, unit: "psi", quantity: "signal_pressure" };
+}
+
 const MOVING = /^(?:opens?|opened|closes?|closed|shuts?|strokes?|stroked)$/;
 
 /** "forty two foot pounds on the body bolts, thirty on the bonnet": the same unit once more. */

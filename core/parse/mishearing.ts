@@ -47,8 +47,18 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
     at = taken ? taken.to : at + 1;
   }
+  // "and the lower housing to": behind a part the last word is "too"
+  const end = words.length - 1;
+  if (/^(?:to|two)$/.test(words[end] ?? "") && endsInPart(words, end, lexicon) && !found.some((one) => one.to > end))
+    found.push({ from: end, to: end + 1, mean: ["too"] });
   return found;
 }
+
+const endsInPart = (words: readonly string[], end: number, lexicon: Lexicon): boolean =>
+  [1, 2, 3].some((long) => {
+    const known = end >= long ? lexicon.longest(words, end - long) : undefined;
+    return known?.senses.part !== undefined && known.end === end;
+  });
 
 /** The rows that may go on with the word behind: as heard, or, of a plural, as one. */
 function candidates(opened: Opened<ConfusionRow> | undefined, second = ""): readonly ConfusionRow[] | undefined {

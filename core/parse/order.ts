@@ -30,6 +30,7 @@ export function oneEach(drafts: readonly Draft[]): Draft[] {
 function aboutOf(entry: Entry): string {
   if (entry.type === "finding") return `finding ${entry.condition}`;
   if (entry.type === "work") return `work ${entry.work}`;
+  if (entry.type === "command") return `command ${entry.command}`;
   return entry.type === "hazard" ? `hazard ${entry.hazard}` : "";
 }
 

@@ -5,7 +5,7 @@ import type { Lexicon } from "../vocabulary/lexicon.ts";
 
 const LEADS = /^(?:(?:actually|oh|no|nope|nah|well|yeah|yep|and|but|uh|um|wait|ok|okay|hey) )*/;
 const DONE =
-  /^(?:(?:i|we|ive|weve|its|that|thats) )?(?:already (?:did|done|been done|got done|took care of|taken care of)|(?:did|done|got) (?:(?:it|that|them|this) )?already|all ready did)(?: (?:it|that|them|this|that one|this one))?$/;
+  /^(?:(?:i|we|ive|weve|its|that|thats) )?(?:already (?:did|done|been done|got done|took care of|taken care of)|(?:did|done|got) (?:(?:it|that|them|this) )?already|all ready did|(?:did|done) (?:that|it))(?: (?:it|that|them|this|that one|this one))?$/;
 
 /** The part whose owed work is told done, if one is named; nothing where the words say anything else. */
 export function saidDone(words: readonly string[], lexicon: Lexicon): { part?: Part } | undefined {

@@ -179,6 +179,8 @@ export class Scene {
         continue;
       }
       if (as === "object" && this.predicateFollows(next.to)) break;
+      // "greased the guide, new o rings": put in, and not greased
+      if (as === "object" && at === end && next.fresh && !first.fresh) break;
       if (
         at === end &&
         as === "subject" &&

@@ -260,7 +260,8 @@ export function settleTests(
       existing.result === "fail" &&
       existing.chunks.every(
         (at) =>
-          chunks[at]?.senses.test || /^(?:leak|leaking|leaks|leaked|passes|passing)\b/.test(chunks[at]?.text ?? ""),
+          chunks[at]?.senses.test ||
+          /^(?:wont (?:quit|stop) )?(?:leak|leaking|leaks|leaked|passes|passing)\b/.test(chunks[at]?.text ?? ""),
       )
     )
       existing.result = null;

@@ -55,6 +55,11 @@ function makesIt(words: readonly string[], at: number): { end: number } | undefi
 /** "might be worn, no, cracked": what it is instead, and nothing that is not there ("no cracks", "no torn gaskets"). */
 function deniedFor(words: readonly string[], at: number, lexicon: Lexicon): number | undefined {
   if (!/^(?:no|nope|nah)$/.test(words[at] ?? "")) return undefined;
+  // "no, I flipped it": what was done instead
+  if (at === 0 && /^(?:i|we|ive|weve)$/.test(words[1] ?? "")) {
+    const deed = lexicon.longest(words, 2)?.senses.work;
+    return deed?.some((one) => one.form === "past") ? 1 : undefined;
+  }
   // "has no life left", "is no good": what there is none of
   if (
     /^(?:got|has|have|had|having|with|show|shows|showed|see|saw|found|is|are|was|were|theres|there|its|and|or|in|of|s)$/.test(

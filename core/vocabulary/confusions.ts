@@ -50,7 +50,7 @@ export const CONFUSIONS: Confusion[] = [
   { hear: "(casket|caskets|gaskit|basket|gaskets|gassed it|gas kit|gaskin|ghast kit|gascot|gas cat|gasped)", mean: "gasket", example: "bonnet casket is leaking" },
   { hear: "(seat|see|seed|seet|sea|seek|ceat|seeded|cede|seats|sheet|siege|feet|see it|sit) (ring|rang|wring|area|gasket|leak|test|surface)", mean: "seat $2", example: "seed ring both washed out" },
   { hear: "(seed|seet|seeds|seeped|ceat|sheet|seek)", mean: "seat", example: "the seed is worn one side" },
-  { hear: "(steam|stim|stern|stemmed|stims|stam|stems|stemp|them|stamp|stein|stum)", mean: "stem", ahead: "is was has looks guide connector guides packing scored bent galled pitted scratched worn s drags moves stuck sees and i o oh needs nut got s scord scoured gauled", example: "steam is scord real bad" },
+  { hear: "(steam|stim|stern|stemmed|stims|stam|stems|stemp|stamp|stein|stum)", mean: "stem", ahead: "is was has looks guide connector guides packing scored bent galled pitted scratched worn s drags moves stuck sees and i o oh needs nut got s scord scoured gauled", example: "steam is scord real bad" },
   { hear: "(steam|stim|stims|stern|stamp|stam)", mean: "stem", behind: "the greased lubed replaced straightened pulled new cleaned polished that and dressed", example: "greased the steam" },
   { hear: "(cake|caged|kage|page|keg|kate|cajun|cages|cave)", mean: "cage", ahead: "gasket o is was bottom has ring had retainer s is eroded casket gas", example: "cake gasket's flat" },
   { hear: "(plugged|pug|plow|plum|flug|blood|plugs|pluck|plucked|blog|pledge|plugin)", mean: "plug", ahead: "and is was has face looks s scored needs s and", behind: "the a new and scored", example: "the pug is scored" },

@@ -4,6 +4,8 @@
  */
 export const IDIOMS = [
   "crack me",
+  "loose as a goose",
+  "as loose as a goose",
   "no strings attached",
   "one size fits all",
   "the sea is",

@@ -70,6 +70,8 @@ export const ASIDES = [
   "(heat applied|applied [some] heat|used [some] heat|with [some] heat|put [some] heat (on|to) it|heated it [up])",
   "[way] out of (cal|calibration)",
   "[from] top to bottom",
+  "blocked in",
+  "(heat|heated) (the|that|it)",
   "(tighter|harder|stiffer|drier|looser|slicker|flatter|crookeder) than [(a|an|my|the)] [(old|new|wet|dry)] (drum|tick|rock|brick|bone|goose|glass|board|pancake|banjo|grandma|hammer)",
   "like (a|an) [(old|stuck|scalded)] (banshee|stuck pig|hog|sieve|faucet|freight train|dream|champ|rock|sponge|raisin|pancake|pretzel|banana)",
   `(thats|that is) why (its|it was|it is|shes|she was|its been|hes) (leaking|sticking|binding|leaking by)`,

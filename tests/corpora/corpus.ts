@@ -84,6 +84,8 @@ export const CORPORA = [
   "transcripts15",
   "eighteenth",
   "transcripts16",
+  "nineteenth",
+  "transcripts17",
   "chatter",
   "held",
 ] as const;
@@ -112,6 +114,8 @@ export const FRESH: ReadonlySet<string> = new Set([
   "transcripts15",
   "eighteenth",
   "transcripts16",
+  "nineteenth",
+  "transcripts17",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
