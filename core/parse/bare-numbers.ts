@@ -166,10 +166,10 @@ function saidBehind(scene: Scene, at: number): Measure | undefined {
   return undefined;
 }
 
-/** "pulled forty on em", "put forty on the bonnet bolts": with a wrench, and nothing was pulled off. */
+/** "pulled forty on em": with a wrench, and nothing was pulled off. */
 function pulledOn(scene: Scene, at: number): boolean {
   const { chunks } = scene;
-  if (!/^(?:pulled|put|pull)$/.test(chunks[at - 1]?.text ?? "") || (chunks[at]?.number?.value ?? 0) < 10) return false;
+  if (!/^(?:pulled|pull)$/.test(chunks[at - 1]?.text ?? "") || (chunks[at]?.number?.value ?? 0) < 10) return false;
   if (!/^on\b/.test(chunks[at + 1]?.text ?? "")) return false;
   const many = /^(?:them|em|those|all of them|them all|each|each one)$/.test(chunks[at + 2]?.text ?? "");
   return many || BOLTED.test(scene.noun(at + 2)?.part ?? "");

@@ -4,8 +4,7 @@
  */
 export const IDIOMS = [
   "crack me",
-  "loose as a goose",
-  "as loose as a goose",
+  "hes [(as|just as|about as)] loose as a goose",
   "no strings attached",
   "one size fits all",
   "the sea is",
