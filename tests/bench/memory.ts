@@ -1,4 +1,4 @@
-import { readdir, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import createModule from "soundswallower";
 import { readDictionary, soundsFrom } from "../../core/speech/dictionary.ts";
 import { earWords, NO_SITE, type SiteWords } from "../../core/speech/ear-words.ts";
@@ -55,27 +55,25 @@ export async function benchMemory(): Promise<string[]> {
 }
 
 /** The page's own objects once rubbish is collected, and all that its process takes, the ear's worker with it. */
-async function pageMemory({ page, context, profile }: Device): Promise<string> {
+async function pageMemory({ page, context }: Device): Promise<string> {
   const cdp = await context.newCDPSession(page);
   await cdp.send("Performance.enable");
   await cdp.send("HeapProfiler.collectGarbage");
   const { metrics } = await cdp.send("Performance.getMetrics");
   const of = (name: string) => metrics.find((one) => one.name === name)?.value ?? Number.NaN;
   await cdp.detach();
-  return `heap ${mb(of("JSHeapUsedSize"))}, ${of("Nodes")} nodes, process ${mb(await largestRenderer(profile))}`;
+  return `heap ${mb(of("JSHeapUsedSize"))}, ${of("Nodes")} nodes, process ${mb(await largestRenderer(context))}`;
 }
 
-async function largestRenderer(profile: string): Promise<number> {
-  let largest = 0;
-  for (const pid of await readdir("/proc")) {
-    if (!/^\d+$/.test(pid)) continue;
-    // a process may end while it is looked at
-    const command = (await readFile(`/proc/${pid}/cmdline`, "utf8").catch(() => "")).split("\0");
-    if (!command.includes("--type=renderer") || !command.includes(`--user-data-dir=${profile}`)) continue;
-    const status = await readFile(`/proc/${pid}/status`, "utf8").catch(() => "");
-    largest = Math.max(largest, 1024 * Number(/VmRSS:\s+(\d+)/.exec(status)?.[1] ?? 0));
-  }
-  return largest;
+async function largestRenderer(context: Device["context"]): Promise<number> {
+  const cdp = await context.browser()?.newBrowserCDPSession();
+  const { processInfo = [] } = (await cdp?.send("SystemInfo.getProcessInfo")) ?? {};
+  const sizes = processInfo
+    .filter(({ type }) => type === "renderer")
+    .map(
+      async ({ id }) => 1024 * Number(/VmRSS:\s+(\d+)/.exec(await readFile(`/proc/${id}/status`, "utf8"))?.[1] ?? 0),
+    );
+  return Math.max(0, ...(await Promise.all(sizes)));
 }
 
 /** The same spoken, through engine, words and phones, one listener for all; and its words changed as a site's are. */

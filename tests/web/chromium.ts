@@ -30,8 +30,6 @@ export function inBrowser(name: string, tests: () => void): void {
 export interface Device {
   context: BrowserContext;
   page: Page;
-  /** the folder of what it keeps */
-  profile: string;
   /** what the page complained of: errors, anything the content policy blocked, and any other host that it asked */
   complaints: string[];
   /** gives the pages of an address so much room on the disk; to be said before they write anything */
@@ -95,7 +93,6 @@ export async function newDevice(viewport = { width: 360, height: 740 }, making: 
   return {
     context,
     page,
-    profile,
     complaints,
     async room(address, quotaSize) {
       const { origin } = new URL(address);
