@@ -178,7 +178,8 @@ function pulledOn(scene: Scene, at: number): boolean {
 /** "torque bonnet bolts thirty". */
 function isTorqueVerb(chunks: readonly Chunk[], part: number): boolean {
   let at = part - 1;
-  while (has(chunks[at], ROLE.det)) at -= 1;
+  // "checked the torque on the body bolts, sixty"
+  while (has(chunks[at], ROLE.det) || /^on\b/.test(chunks[at]?.text ?? "")) at -= 1;
   return chunks[at]?.senses.quantity === "torque";
 }
 

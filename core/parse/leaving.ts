@@ -52,6 +52,9 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
       return readRunAgain(scene, state, at);
     return undefined;
   }
+  // "replaced the kit, reused trim": what stands behind
+  const behind = reuse && /^(?:reused|used again)$/.test(chunk.text) ? scene.noun(at + 1) : undefined;
+  if (behind?.part && !state.subject?.open && !scene.predicateFollows(behind.to)) return undefined;
   const nouns = state.subject
     ? state.subject.nouns.length === 1 && /\bit\b/.test(chunk.text)
       ? pronoun(scene, state, "it")
@@ -71,6 +74,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   // "put it back on"
   const on = reuse && /\bback$/.test(chunk.text) && next?.text === "on" && !scene.noun(at + 2);
   const end = on ? at + 2 : at + 1;
+  const start = state.subject?.open ? (state.subject.nouns[0]?.from ?? at) : at;
   const denied = state.not === at - 1 || noWay(scene, state);
   const status: Status = reuse ? (denied ? "declined" : "done") : "declined";
   if (!reuse) state.not = undefined;
@@ -81,7 +85,7 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
       on ? "installed" : reuse ? "reused" : "replaced",
       status,
       { part: one.part, place: one.place, count: (one as Noun).both ? 2 : undefined },
-      [at, end],
+      [Math.min(start, at), end],
       on ? "placed_installed" : reuse ? "reused" : "left",
     );
   if (state.subject) state.subject.open = false;

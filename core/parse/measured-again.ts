@@ -2,6 +2,7 @@
 
 import type { Quantity, Unit } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { STROKES_TO } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { BOLTED, isPressureWord, type Measure, TORQUES } from "./measure.ts";
 import type { Scene } from "./scene.ts";
@@ -17,7 +18,10 @@ export function unitOfBare(quantity: Quantity): Measure["unit"] {
 /** "closes in three seconds, opens in five": the same unit once more. */
 export function durationAgain({ chunks }: Scene, at: number): Measure | undefined {
   const number = chunks[at]?.number;
-  if (!number || chunks[at - 1]?.text !== "in" || !MOVING.test(chunks[at - 2]?.text ?? "")) return undefined;
+  const way = chunks[at - 1]?.text === "in" && MOVING.test(chunks[at - 2]?.text ?? "");
+  // "ten seconds to open and eight to close"
+  const aim = chunks[at + 1]?.text === "to" && STROKES_TO.test(chunks[at + 2]?.text ?? "");
+  if (!number || !(way || aim)) return undefined;
   const unit = chunks.slice(0, at - 1).findLast((one) => one.senses.unit)?.senses.unit;
   if (unit !== "s" && unit !== "min") return undefined;
   return { from: at, to: at + 1, value: number.value, upper: number.upper, unit, quantity: "duration" };

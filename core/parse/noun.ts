@@ -92,6 +92,8 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   };
   for (let at = index; at < chunks.length && at < index + MOST_CHUNKS; at += 1) {
     const chunk = chunks[at] as Chunk;
+    // "the uh the cage gasket"
+    if (noun.det && at > index && /^(?:uh|um|er|ah|uhh|umm)$/.test(chunk.text)) continue;
     const ring = /^rings?$/.test(chunk.text);
     // "bring two numbers cage gasket", "4 pcs studs"
     if (noun.count !== undefined && at > index && PIECES.test(chunk.text) && chunks[at + 1]?.senses.part) continue;

@@ -107,7 +107,10 @@ export function order(
       reading.entry.quantity === "duration" &&
       joint === endOf(test) &&
       test.chunks.length > 1;
-    if (tied || timed) measured.splice(at, 2, reading, test);
+    // "ten seconds to open and eight to close"
+    const bothWays =
+      test.entry.test === "stroke" && test.entry.result === null && reading.entry.quantity === "duration";
+    if (tied || timed || bothWays) measured.splice(at, 2, reading, test);
   }
   const rest = drafts.map((draft, nth) => ({ draft, nth }));
   const valves = rest

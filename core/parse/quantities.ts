@@ -7,6 +7,7 @@ import { has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measure.ts";
 import { nounOf } from "./measured-part.ts";
 import { INCH } from "./measures.ts";
+import { movesAt, onIt, underSeat } from "./pressed-where.ts";
 import type { Scene } from "./scene.ts";
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
@@ -347,49 +348,3 @@ function actuatorNear(scene: Scene, low: number, high: number): boolean {
   }
   return false;
 }
-
-/** "cracks open at four psi", "starts moving at five pounds": the signal at which it moves. */
-function movesAt(scene: Scene, measure: Measure): boolean {
-  let at = measure.from - 1;
-  if (scene.chunks[at]?.senses.bound) at -= 1;
-  // "takes twenty pounds to get it moving"
-  if (/^(?:takes|took|taking|needs|needed|need)$/.test(scene.chunks[at]?.text ?? ""))
-    return /^to (?:get (?:it|her) (?:moving|to move|off|open|going)|open|move|crack|lift|start|stroke|unseat|budge)/.test(
-      scene.chunks
-        .slice(measure.to, measure.to + 4)
-        .map((one) => one.text)
-        .join(" "),
-    );
-  if (!/^(?:at|by|till|until|around|with)$/.test(scene.chunks[at]?.text ?? "")) return false;
-  return MOVES.test(
-    scene.chunks
-      .slice(Math.max(0, at - 3), at)
-      .map((one) => one.text)
-      .join(" "),
-  );
-}
-
-const MOVES =
-  /\b(?:opens|open|opened|closes|closed|shuts|lifts|lifted|lifting|starts moving|starts to move|started moving|started to move|begins to move|cracks|seats|off (?:the|its) seat|off seat)$/;
-
-/** "fifty psi under the seat". */
-const underSeat = (scene: Scene, measure: Measure): boolean =>
-  /^(?:under|below|behind)/.test(scene.chunks[measure.to]?.text ?? "") &&
-  /^(?:seat|plug)$/.test(scene.noun(measure.to + 1)?.part ?? "");
-
-/** "on the line", "on the header". */
-const onLine = (scene: Scene, from: number): boolean =>
-  /^(?:line|header|separator|system)$/.test(
-    scene.chunks[has(scene.chunks[from], ROLE.det) ? from + 1 : from]?.text ?? "",
-  );
-
-const onIt = (scene: Scene, measure: Measure) => {
-  const next = scene.chunks[measure.to];
-  return (
-    has(next, ROLE.prep) &&
-    /^(?:on|behind|to)/.test(next?.text ?? "") &&
-    (has(scene.chunks[measure.to + 1], ROLE.it) ||
-      onLine(scene, measure.to + 1) ||
-      scene.chunks[measure.to + 1]?.senses.part !== undefined)
-  );
-};

@@ -17,6 +17,7 @@ const OWNED_GOODS: ReadonlySet<Part> = new Set<Part>([
   "threads",
   "bolting",
   "backup_ring",
+  "linkage",
 ]);
 /** What is closed with such goods, and what only carries them: of these a quick list may be made. */
 const HOUSES: ReadonlySet<Part> = new Set<Part>([
@@ -29,7 +30,17 @@ const HOUSES: ReadonlySet<Part> = new Set<Part>([
   "actuator",
   "yoke",
 ]);
-const HOLDS: ReadonlySet<Part> = new Set<Part>(["plug", "stem", "guide", "seat", "cage", "packing", "positioner"]);
+const HOLDS: ReadonlySet<Part> = new Set<Part>([
+  "plug",
+  "stem",
+  "guide",
+  "seat",
+  "cage",
+  "packing",
+  "positioner",
+  "controller",
+  "float",
+]);
 
 /** What earlier phrases leave for the next one. */
 export interface Carry {

@@ -304,7 +304,9 @@ function testBefore(scene: Scene, tests: readonly TestSaid[], at: number): TestS
   for (let between = before.at + 1; between < at; between += 1) {
     if (scene.chunks[between]?.tag) return undefined;
     const behindPrep = has(scene.chunks[between - 1], ROLE.prep) || has(scene.chunks[between - 2], ROLE.prep);
-    if (!own.has(between) && !isClear(scene, between) && !behindPrep) return undefined;
+    // "hydro'd the body at two twenty five, no leaks"
+    const tested = TEST_OF[scene.chunks[between]?.senses.part ?? "kit"] === before.test;
+    if (!own.has(between) && !tested && !isClear(scene, between) && !behindPrep) return undefined;
   }
   return before;
 }

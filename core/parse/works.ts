@@ -3,7 +3,7 @@
 import type { Work } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import type { WorkForm } from "../vocabulary/senses.ts";
-import { has, range } from "./chunks.ts";
+import { type Chunk, has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import { NOT_YET } from "./mishearing.ts";
 import { objectAhead, talkBehind } from "./neighbours.ts";
@@ -169,6 +169,9 @@ const takesObject = (scene: Scene, at: number): boolean =>
 
 const REPACKS = /^re ?pack/;
 
+const isDirt = (chunk: Chunk | undefined): boolean =>
+  chunk?.senses.condition?.some((one) => one.form === "has" && /^(?:fouled|corroded|frozen)$/.test(one.code)) ?? false;
+
 /** "took the rust off": the object of the verb is dirt. */
 function dirtAhead(scene: Scene, at: number): boolean {
   let next = at + 1;
@@ -272,6 +275,9 @@ function logWork(
       // "missing, installed new"
       (!found.nouns.some((one) => (one as Noun).from > at) && has(scene.at(at + 1), ROLE.fresh)));
   const span: [number, number] = [found.from, Math.max(found.to, small === undefined ? 0 : small + 1, at + 1)];
+  // "vent cleared of debris"
+  if (code === "cleaned" && /\bof$/.test(scene.at(span[1] - 1)?.text ?? ""))
+    while (isDirt(scene.at(span[1]))) span[1] += 1;
   // "chucked the old packing in the trash"
   if (scene.at(span[1])?.senses.work?.some((one) => one.form === "where" && one.code === code)) span[1] += 1;
   if (found.named && talkBehind(scene, span[1])) return undefined;

@@ -41,7 +41,8 @@ export const OF_THE_JOB =
   leg legs lug lugs taper tapered radius chamfer chamfers bevel bevels window windows slot slots orifice orifices nozzle nozzles flapper flappers bellows
   bypass manifold manifolds header headers separator separators treater treaters vessel vessels bleeder bleeders drain sightglass pig launcher wellhead flowline
   tap taps tapped tapping bump bumped bumping jiggle jiggled wiggle wiggled popped creeping creep creeps drift drifts drifting
-  stamped stamping casting forging quart quarts pint pints gallon gallons difficulty`.split(/\s+/);
+  stamped stamping casting forging quart quarts pint pints gallon gallons difficulty
+  access turnaround outage startup shutdown`.split(/\s+/);
 
 /** Said of a part and no fault of it: what is in it is drained. */
 export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>
@@ -71,6 +72,8 @@ export const ASIDES = [
   "[way] out of (cal|calibration)",
   "[from] top to bottom",
   "blocked in",
+  "(leaking|weeping|seeping|dripping|leak|weep|drip) (stopped|quit)",
+  "[(its|it|and|has|have)] (quit|stopped) (leaking|weeping|seeping|dripping|sticking)",
   "(heat|heated) (the|that|it)",
   "(tighter|harder|stiffer|drier|looser|slicker|flatter|crookeder) than [(a|an|my|the)] [(old|new|wet|dry)] (drum|tick|rock|brick|bone|goose|glass|board|pancake|banjo|grandma|hammer)",
   "like (a|an) [(old|stuck|scalded)] (banshee|stuck pig|hog|sieve|faucet|freight train|dream|champ|rock|sponge|raisin|pancake|pretzel|banana)",
