@@ -109,7 +109,10 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   const call = opens & OPENS.call ? matchAt(lexicon.calls, words, at) : undefined;
   if (call) return make(words, at, call.end, { senses: PLAINLY });
   const idiom = opens & OPENS.idiom ? matchAt(lexicon.idioms, words, at) : undefined;
-  const known = opens & OPENS.row ? lexicon.longest(words, at) : undefined;
+  const longest = opens & OPENS.row ? lexicon.longest(words, at) : undefined;
+  // "i got gas on my monitor": no small words hold back a hazard that begins inside them
+  const alarm = longest && !longest.senses.part ? alarmInside(words, at, longest.end, lexicon) : undefined;
+  const known = alarm === undefined ? longest : lexicon.longest(words.slice(0, alarm), at);
   // "last week" is a time before today's, whatever else is said of it
   const dated = known !== undefined && (known.senses.roles & ROLE.past) !== 0 && known.end === idiom?.end;
   if (idiom && !dated && idiom.end >= (known?.end ?? 0)) return make(words, at, idiom.end, { talk: true });
@@ -149,6 +152,16 @@ function chunkAt(words: readonly string[], at: number, lexicon: Lexicon): Chunk 
   if (opens & OPENS.talk) return make(words, at, at + 1, { talk: true });
   if (opens & OPENS.plain) return make(words, at, at + 1, { senses: PLAINLY });
   return make(words, at, at + 1, { unknown: true });
+}
+
+/** Where a hazard begins behind the first word of a stretch and reaches beyond it. */
+function alarmInside(words: readonly string[], from: number, end: number, lexicon: Lexicon): number | undefined {
+  for (let at = from + 1; at < end; at += 1) {
+    if (!((lexicon.opens.get(words[at] as string) ?? 0) & OPENS.hazard)) continue;
+    const hazard = matchAt(lexicon.hazards, words, at);
+    if (hazard && hazard.end > end && !matchAt(lexicon.noHazard, words, at)) return at;
+  }
+  return undefined;
 }
 
 /** "my cousin got hurt on a rig last year": who was hurt long ago needs no help now. */

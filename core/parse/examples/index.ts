@@ -1,3 +1,4 @@
+import { ASIDE_EXAMPLES } from "./asides.examples.ts";
 import { DEED_EXAMPLES } from "./deeds.examples.ts";
 import { DENIAL_EXAMPLES } from "./denials.examples.ts";
 import type { Example } from "./example.ts";
@@ -18,4 +19,5 @@ export const EXAMPLES: readonly Example[] = [
   ...WHOLE_EXAMPLES,
   ...DENIAL_EXAMPLES,
   ...JOINT_EXAMPLES,
+  ...ASIDE_EXAMPLES,
 ];

@@ -105,4 +105,80 @@ export const JOINT_EXAMPLES: readonly Example[] = [
     gives: [{ type: "finding", condition: "swollen", part: "o_ring" }],
   },
   { not: "finding_is", say: "bonnet threads, no idea" },
+  {
+    rule: "reading",
+    say: "closes in three seconds, opens in five",
+    gives: [
+      { type: "reading", quantity: "duration", value: 3, unit: "s" },
+      { type: "reading", quantity: "duration", value: 5, unit: "s" },
+    ],
+  },
+  {
+    rule: "reading",
+    say: "took ten seconds to open and eight to close",
+    gives: [
+      { type: "reading", quantity: "duration", value: 10, unit: "s" },
+      { type: "reading", quantity: "duration", value: 8, unit: "s" },
+    ],
+  },
+  { not: "reading", say: "came in five minutes late" },
+  {
+    rule: "reading",
+    say: "opened at five pounds and was full open at fourteen",
+    gives: [
+      { type: "reading", quantity: "signal_pressure", value: 5, unit: "psi" },
+      { type: "reading", quantity: "signal_pressure", value: 14, unit: "psi" },
+    ],
+  },
+  {
+    rule: "reading",
+    say: "nine psi to start moving",
+    gives: [{ type: "reading", quantity: "signal_pressure", value: 9, unit: "psi" }],
+  },
+  {
+    rule: "reading",
+    say: ["supply's at thirty", "dropped it to twenty five"],
+    gives: [
+      { type: "reading", quantity: "supply_pressure", value: 30, unit: "psi" },
+      { type: "reading", quantity: "supply_pressure", value: 25, unit: "psi" },
+    ],
+  },
+  {
+    rule: "reading",
+    say: "checked the torque on the body bolts, sixty",
+    gives: [{ type: "reading", quantity: "torque", value: 60, unit: "ft_lbf", part: "body_bolting" }],
+  },
+  {
+    rule: "reading",
+    say: "pulled forty on em",
+    gives: [{ type: "reading", quantity: "torque", value: 40, unit: "ft_lbf" }],
+  },
+  { not: "reading", say: "pulled forty feet of hose" },
+  {
+    rule: "reading",
+    say: "packing's weeping about a drop a minute",
+    gives: [{ type: "reading", quantity: "leak_rate", value: 1, unit: "drop/min", bound: "about", part: "packing" }],
+  },
+  {
+    rule: "reading",
+    say: 'spring free length 6-1/4"',
+    gives: [{ type: "reading", quantity: "length", value: 6.25, unit: "in", part: "spring" }],
+  },
+  {
+    rule: "reading",
+    say: "torqued to thirty for foot pounds",
+    gives: [{ type: "reading", quantity: "torque", value: 34, unit: "ft_lbf" }],
+  },
+  { not: "reading", say: "torqued my back for thirty minutes" },
+  {
+    rule: "test",
+    say: "put twenty on the actuator and it holds",
+    gives: [{ type: "test", test: "actuator", result: "pass" }],
+  },
+  {
+    rule: "test",
+    say: "hydro'd the body at two twenty five, no leaks",
+    gives: [{ type: "test", test: "shell", result: "pass" }],
+  },
+  { rule: "test", say: "tested the packing, good", gives: [{ type: "test", test: "packing", result: "pass" }] },
 ];
