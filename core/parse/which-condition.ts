@@ -5,6 +5,7 @@ import { DEEDS, EVERYDAY } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { HOLES, RUBBER } from "../vocabulary/parts.ts";
 import type { ConditionForm } from "../vocabulary/senses.ts";
+import { OF_THE_JOB } from "../vocabulary/talk.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { ClauseState } from "./clause-state.ts";
 import { isRate } from "./measure.ts";
@@ -110,6 +111,14 @@ export function choose(
   // "stuck a new one in": put there
   if (chunk.text === "stuck" && (has(next, ROLE.fresh) || has(next, ROLE.other)) && !has(before, ROLE.is))
     return undefined;
+  // "rock stuck under the seat": whatever it is, the seat is fouled with it
+  if (
+    chunk.text === "stuck" &&
+    /^(?:under|in|in the|inside|between|behind)$/.test(next?.text ?? "") &&
+    (before?.unknown || OF_THE_JOB.includes(before?.text ?? "")) &&
+    !state.subject?.open
+  )
+    return { code: "fouled", form: "has" };
   if (chunk.text === "stuck" || chunk.text.startsWith("stuck ")) {
     if (subject && /gasket|ring|seals|packing/.test(subject) && (has(next, ROLE.prep) || scene.isPlain(at + 1)))
       return { code: "fouled", form: "is" };

@@ -3,7 +3,7 @@
 import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { RUBBER } from "../vocabulary/parts.ts";
-import { OF_THE_JOB } from "../vocabulary/talk.ts";
+import { NAMELESS, OF_THE_JOB } from "../vocabulary/talk.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried } from "./clause-state.ts";
 import type { Said } from "./conditions-said.ts";
@@ -110,6 +110,8 @@ export function partOf(
   }
   if (leaksAt && objects?.nouns.every((one) => one.part))
     return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
+  // "held in with a snap ring, snap ring's rusted"; but "solenoid coil's burnt" is the solenoid's
+  if (open && isOfOther(scene, start) && (subject.nouns.at(-1)?.to ?? start) < start - 1) return undefined;
   // "cage has scale on the inside" stays the cage's
   if (open) return subjectNouns();
   if (objects && (last.form !== "is" || here)) {
@@ -184,7 +186,8 @@ function isOneself(scene: Scene, start: number): boolean {
 function isOfOther(scene: Scene, start: number): boolean {
   let back = start - 1;
   while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
-  return OF_THE_JOB.includes(scene.at(back)?.text ?? "");
+  const text = scene.at(back)?.text ?? "";
+  return OF_THE_JOB.includes(text) || NAMELESS.includes(text);
 }
 
 const STUCK_ON = /^(?:stuck|(?:baked|glued|welded|bonded|cemented|burned|burnt|cooked) (?:on|to))/;

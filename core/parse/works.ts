@@ -197,7 +197,7 @@ function nounIsWork(scene: Scene, state: ClauseState, at: number): boolean {
   );
 }
 
-const BACKS_OFF = /nut|bolting/;
+const BACKS_OFF = /nut|bolting|screw|fitting|connector/;
 
 /** Words that name both a work and a condition ("cut", "clean", "sand"): the work needs an object or its place. */
 function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm): boolean {

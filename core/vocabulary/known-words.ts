@@ -8,7 +8,7 @@ import { BOUND_ROWS, QUANTITY_ROWS, UNIT_ROWS } from "./measures.ts";
 import { spell, wordTable } from "./notation.ts";
 import { PART_ROWS } from "./parts.ts";
 import type { Senses } from "./senses.ts";
-import { HOLDS_LIQUID, OF_THE_JOB, TALK } from "./talk.ts";
+import { HOLDS_LIQUID, NAMELESS, OF_THE_JOB, TALK } from "./talk.ts";
 import { TEST_ROWS, VERDICTS } from "./tests.ts";
 import type { WordTree } from "./word-tree.ts";
 import { PLACING_VERBS, WORK_ROWS } from "./work.ts";
@@ -44,7 +44,7 @@ export function layRows(tree: WordTree): Set<string> {
       tree.put(word, (senses) => {
         senses.plain = true;
       });
-  for (const word of [...OF_THE_JOB, ...HOLDS_LIQUID]) tree.put(word, () => undefined);
+  for (const word of [...OF_THE_JOB, ...NAMELESS, ...HOLDS_LIQUID]) tree.put(word, () => undefined);
   return tradeWords;
 }
 

@@ -44,6 +44,9 @@ export const OF_THE_JOB =
   stamped stamping casting forging quart quarts pint pints gallon gallons difficulty
   access turnaround outage startup shutdown`.split(/\s+/);
 
+/** Things of a valve that the log has no code for, of two words. */
+export const NAMELESS = ["snap", "retaining", "split", "lantern"].flatMap((kind) => [`${kind} ring`, `${kind} rings`]);
+
 /** Said of a part and no fault of it: what is in it is drained. */
 export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>
   ["water", "condensate", "liquid", "fluid", "air", "gas"].map((what) => `${full} ${what}`),
