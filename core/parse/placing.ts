@@ -190,6 +190,9 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   // "put it on my tab"
   if (it !== undefined && scene.chunks.slice(it, end + 1).some((_, nth) => onTheirs(scene, (it as number) + nth)))
     return undefined;
+  // "put him in the hospital"
+  const whereTo = scene.at(has(scene.at(end), ROLE.det) ? end + 1 : end);
+  if (it !== undefined && inOn && !back && (whereTo?.unknown || whereTo?.talk)) return undefined;
   if (it !== undefined && (back || inOn)) {
     if (!clauseIsOurs(scene, state.since, end)) return undefined;
     const target = pronoun(scene, state, scene.at(it)?.text ?? "it");

@@ -4,6 +4,7 @@
  */
 export const IDIOMS = [
   "crack me",
+  "[over] (at|on) (the|that) other (lease|well|location|pad|site|job|plant|rig)",
   "hes [(as|just as|about as)] loose as a goose",
   "no strings attached",
   "one size fits all",
