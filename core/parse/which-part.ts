@@ -111,7 +111,7 @@ export function partOf(
   if (leaksAt && objects?.nouns.every((one) => one.part))
     return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
   // "held in with a snap ring, snap ring's rusted"; but "solenoid coil's burnt" is the solenoid's
-  if (open && isOfOther(scene, start) && (subject.nouns.at(-1)?.to ?? start) < start - 1) return undefined;
+  if (open && isOfOther(scene, start, NAMELESS) && (subject.nouns.at(-1)?.to ?? start) < start - 1) return undefined;
   // "cage has scale on the inside" stays the cage's
   if (open) return subjectNouns();
   if (objects && (last.form !== "is" || here)) {
@@ -183,11 +183,10 @@ function isOneself(scene: Scene, start: number): boolean {
   return /^(?:im|i am|youre)$/.test(scene.at(back)?.text ?? "");
 }
 
-function isOfOther(scene: Scene, start: number): boolean {
+function isOfOther(scene: Scene, start: number, names: readonly string[] = [...NAMELESS, ...OF_THE_JOB]): boolean {
   let back = start - 1;
   while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
-  const text = scene.at(back)?.text ?? "";
-  return OF_THE_JOB.includes(text) || NAMELESS.includes(text);
+  return names.includes(scene.at(back)?.text ?? "");
 }
 
 const STUCK_ON = /^(?:stuck|(?:baked|glued|welded|bonded|cemented|burned|burnt|cooked) (?:on|to))/;
