@@ -38,6 +38,17 @@ inBrowser("a browser that gives the page no microphone", () => {
     await context.grantPermissions(["microphone"], { origin: server.address });
     await page.locator(".pad").click();
     await page.locator(".pad-open").waitFor();
+  });
+
+  it("says so when the microphone is taken away while it listens, and hears by touch once it is back", async () => {
+    const { page, context } = device;
+    await context.clearPermissions();
+    await page.getByText("No microphone answers. Plug one in or free it, or type.").waitFor();
+    await page.locator(".pad-deaf").waitFor();
+    await say(page, "flipped it");
+    await context.grantPermissions(["microphone"], { origin: server.address });
+    await page.locator(".pad").click();
+    await page.locator(".pad-open").waitFor();
     expect(device.complaints).toEqual([]);
   });
 });
