@@ -50,6 +50,8 @@ const SAMPLES_A_SECOND = 16_000;
 export class Engine {
   readonly #module: EngineModule;
   readonly #decoder: number;
+  /** the bytes of the files it was given: the engine reads some of them where they lie as long as it lives, and frees none */
+  readonly #files: number[] = [];
 
   /**
    * `dictionary` is lines of "word P H O N E S"; `network` a finite-state grammar as text.
@@ -143,6 +145,7 @@ export class Engine {
 
   free(): void {
     call(this.#module, "_decoder_free", this.#decoder);
+    for (const at of this.#files.splice(0)) call(this.#module, "_free", at);
   }
 
   #textIn(text: string): number {
@@ -153,12 +156,13 @@ export class Engine {
     return at;
   }
 
-  /** Bytes as the engine's kind of file; it frees them itself, or keeps them as long as it lives. */
+  /** Bytes as the engine's kind of file. */
   #file(bytes: Uint8Array): number {
     const at = call(this.#module, "_malloc", bytes.length + 1);
     if (at === 0) throw new Error("no memory left for the speech engine");
     this.#module.HEAPU8.set(bytes, at);
     this.#module.HEAPU8[at + bytes.length] = 0;
+    this.#files.push(at);
     return call(this.#module, "_s3file_init", at, bytes.length);
   }
 }
