@@ -88,6 +88,7 @@ export const CORPORA = [
   "transcripts16",
   "nineteenth",
   "transcripts17",
+  "twentieth",
   "chatter",
   "held",
 ] as const;
@@ -118,6 +119,7 @@ export const FRESH: ReadonlySet<string> = new Set([
   "transcripts16",
   "nineteenth",
   "transcripts17",
+  "twentieth",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {
