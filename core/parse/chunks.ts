@@ -208,6 +208,9 @@ function nameCut(words: readonly string[], at: number, end: number, lexicon: Lex
 function standsAlone(words: readonly string[], end: number, lexicon: Lexicon): boolean {
   const next = words[end];
   if (next === undefined) return true;
+  // "done replacing the seat": the work, and not the job
+  if (words[end - 1] === "done" && lexicon.longest(words, end)?.senses.work?.some((one) => one.form === "ing"))
+    return false;
   for (let at = end; at < Math.min(words.length, end + 7); at += 1) if (TALK.has(words[at] as string)) return false;
   if (OFF_TOPIC_PREP.has(next)) {
     for (let at = end + 1; at < Math.min(words.length, end + 5); at += 1) {

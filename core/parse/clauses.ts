@@ -19,6 +19,7 @@ import { readPlaceSubject, readSubject, renamePart } from "./subjects.ts";
 import { readToGo } from "./to-go.ts";
 import { readTooling } from "./tooling.ts";
 import { readTurning } from "./turning.ts";
+import { readUndone } from "./undone.ts";
 import { readWork } from "./works.ts";
 
 /** "seat's washed out, replaced it": leaves findings, work and needs among the drafts of the scene. */
@@ -84,6 +85,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   }
   const counted = readCountBehind(scene, state, at) ?? readCountOwed(scene, state, at);
   if (counted) return counted;
+  const undone = readUndone(scene, state, at);
+  if (undone) return undone;
   const absent = readAbsentPart(scene, state, at);
   if (absent) return absent;
   const slipped =

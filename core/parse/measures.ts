@@ -85,7 +85,7 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   const text = chunks[unitAt]?.text ?? "";
   const after = chunks[unitAt + 1];
   // "one eighty F", but "two F C V" begins a tag
-  if (text === "f" && (number.value < 20 || after?.text.length === 1)) return undefined;
+  if (/^[cf]$/.test(text) && (number.value < 20 || after?.text.length === 1)) return undefined;
   if (text === "in" && (chunks[at - 1]?.senses.placing || chunks[at - 1]?.senses.work)) return undefined;
   // "put four in", "got 3 in there": a unit only where it is written as one
   if (
@@ -130,6 +130,9 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
   };
 }
 
+/** Bounds said behind their number: "ninety psi or so", "thirty pounds or better". */
+const BEHIND = /^(?:or |give or take|tops)/;
+
 function boundOf(scene: Scene, measure: Measure): Reading["bound"] | undefined {
   for (let back = measure.from - 1; back >= 0 && back >= measure.from - 2; back -= 1) {
     const chunk = scene.chunks[back];
@@ -140,7 +143,16 @@ function boundOf(scene: Scene, measure: Measure): Reading["bound"] | undefined {
     }
     if (!(chunk.text === "at" || chunk.text === "to" || chunk.text === "a" || chunk.senses.plain)) break;
   }
+  // "max upstream ninety psi": before the word that says of what
+  const said = scene.chunks[measure.from - 1]?.senses.quantity ? scene.chunks[measure.from - 2] : undefined;
+  if (/^(?:max|maximum|min|minimum)$/.test(said?.text ?? "") && said?.senses.bound) {
+    said.used = true;
+    return said.senses.bound;
+  }
   const after = scene.chunks[measure.to];
-  if (after && (after.text === "or so" || after.text === "give or take")) return "about";
+  if (after?.senses.bound && (BEHIND.test(after.text) || !scene.chunks[measure.to + 1])) {
+    after.used = true;
+    return after.senses.bound;
+  }
   return undefined;
 }

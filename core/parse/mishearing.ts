@@ -42,7 +42,12 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     const hit = opens & OPENS.confusion ? bestRow(rows, words, singulars, at, previous) : undefined;
     // "until I pull the bonnet": the order stands as it is, and is not yet carried out
     const later = /^(?:i|we)$/.test(words[at - 1] ?? "") && NOT_YET.test(words[at - 2] ?? "");
-    const taken = hit && !later && changes(hit, words) && changes(hit, singulars) ? hit : undefined;
+    // "gasket turned hard", "stem went rusty": the verb of becoming stands as it was heard
+    const becomes =
+      hit?.to === at + 1 &&
+      /^(?:went|turned)$/.test(words[at] as string) &&
+      (words[at + 1] === "out" || lexicon.longest(words, at + 1)?.senses.condition !== undefined);
+    const taken = hit && !later && !becomes && changes(hit, words) && changes(hit, singulars) ? hit : undefined;
     if (taken) found.push(taken);
     previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
     at = taken ? taken.to : at + 1;

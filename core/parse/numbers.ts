@@ -24,12 +24,20 @@ export function readNumber(words: readonly string[], start: number): NumberRead 
   // "half a dozen gaskets"
   if (words[start] === "half" && words[start + 1] === "a" && words[start + 2] === "dozen")
     return { value: 6, end: start + 3 };
+  // "anywhere from nine to eleven"
+  const loosely =
+    /^(?:anywhere|somewhere)$/.test(words[start] ?? "") && /^(?:from|between)$/.test(words[start + 1] ?? "");
+  if (loosely) {
+    const span = readNumber(words, start + 1);
+    return span?.upper === undefined ? undefined : span;
+  }
   const between = words[start] === "between" || (words[start] === "from" && readOne(words, start + 1) !== undefined);
   const first = readOne(words, between ? start + 1 : start);
   if (!first) return undefined;
   const joint = words[first.end] ?? "";
-  if (joint === "to" || joint === "thru" || joint === "through" || (between && joint === "and")) {
-    const second = readOne(words, first.end + 1);
+  const upTo = joint === "up" && words[first.end + 1] === "to";
+  if (upTo || /^(?:to|thru|through|or|dash)$/.test(joint) || (between && joint === "and")) {
+    const second = readOne(words, first.end + (upTo ? 2 : 1));
     if (second && second.value > first.value) return { value: first.value, upper: second.value, end: second.end };
   }
   return between ? undefined : first;
@@ -180,6 +188,12 @@ function readWhole(words: readonly string[], start: number): NumberRead | undefi
   if (COUNT_WORDS[first] !== undefined) return { value: COUNT_WORDS[first] as number, end: start + 1 };
   if ((first === "a" || first === "an") && COUNT_WORDS[words[start + 1] ?? ""] !== undefined)
     return { value: COUNT_WORDS[words[start + 1] as string] as number, end: start + 2 };
+  // "a buck twenty": as money is said, a hundred and twenty
+  const buck = first === "buck" ? start : words[start + 1] === "buck" && first === "a" ? start + 1 : undefined;
+  if (buck !== undefined && TENS[words[buck + 1] ?? ""] !== undefined) {
+    const tail = readTens(words, buck + 1);
+    return tail && { value: 100 + tail.value, end: tail.end };
+  }
   let at = start;
   let value: number;
   if ((first === "a" || first === "one") && SCALES[words[start + 1] ?? ""] !== undefined) {

@@ -134,7 +134,13 @@ function nearestQuantity(
   };
   for (let at = measure.from - 1, far = 1; at >= low && far < 9; at -= 1, far += 1) {
     const chunk = scene.chunks[at];
-    if (chunk?.senses.condition && !chunk.senses.verdict && !chunk.senses.outcome) break;
+    // "signal's down to eight pounds", "a solid eleven", "pegged at thirty": how the number stands, and no finding
+    const then = scene.chunks[at + 1]?.text;
+    const stands =
+      chunk?.text === "solid" ||
+      (chunk?.text === "down" && then === "to") ||
+      (chunk?.text === "pegged" && then === "at");
+    if (chunk?.senses.condition && !chunk.senses.verdict && !chunk.senses.outcome && !stands) break;
     offer(at, vague(chunk) ? far + 5 : far);
   }
   for (let at = measure.to, far = 1; at < high && far < 6; at += 1, far += 1) {
@@ -313,6 +319,9 @@ function sizeSaid(scene: Scene, measure: Measure): boolean {
   let back = measure.from - 1;
   while (scene.chunks[back]?.senses.bound || /^(?:a|an|by)$/.test(scene.chunks[back]?.text ?? "")) back -= 1;
   if (scene.chunks[back]?.senses.condition?.some((one) => one.code !== "ok")) return false;
+  if (has(scene.chunks[back], ROLE.is)) back -= 1;
+  // "stroke is three quarters inch"
+  if (/^(?:stroke|full stroke|full travel)$/.test(scene.chunks[back]?.text ?? "")) return false;
   if (/^(?:off|moved|dropped|raised|lifted)$/.test(scene.chunks[back]?.text ?? "")) return false;
   if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];

@@ -122,6 +122,11 @@ export function trail(
     } else if (has(chunk, ROLE.prep) && (next?.text === "there" || next?.text === "here" || next?.text === "me")) {
       at += 2;
       end = at;
+    } else if (STARTING.test(chunk.text) || (chunk.text === "just" && STARTING.test(next?.text ?? ""))) {
+      // "a crack starting at the top", "pitting just starting"
+      found.severity ??= "slight";
+      at += chunk.text === "just" ? 2 : 1;
+      end = at;
     } else if (next?.text === "through" && /^(?:clean|right|straight|clear)$/.test(chunk.text)) {
       // "cracked clean through on the left side"
       at += 2;
@@ -138,6 +143,8 @@ export function trail(
   }
   return { ...found, end };
 }
+
+const STARTING = /^(?:starting|beginning)$/;
 
 /** "on the outlet side": a place behind its small words, and not a part's. */
 function placeAhead(scene: Scene, from: number): boolean {

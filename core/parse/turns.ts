@@ -28,7 +28,12 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
       turns.push({ kind: "note", from: at, to: note.end });
       return turns;
     }
-    const undo = matchAt(lexicon.undo, words, at);
+    const taken = matchAt(lexicon.undo, words, at);
+    // "wipe that cage down", "scrub that stem": a work, and no undo
+    const undo =
+      taken && /^(?:wipe|scrub|drop)$/.test(words[at] as string) && partBehind(words, taken.end, lexicon)
+        ? undefined
+        : taken;
     const change = matchAt(lexicon.amend, words, at) ?? makesIt(words, at);
     const denied = !undo && !change ? deniedFor(words, at, lexicon) : undefined;
     if (denied) {
@@ -44,6 +49,9 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
   }
   return turns;
 }
+
+const partBehind = (words: readonly string[], at: number, lexicon: Lexicon): boolean =>
+  [at, at + 1].some((from) => lexicon.longest(words, from)?.senses.part !== undefined);
 
 /** "order two, no, make it four". */
 function makesIt(words: readonly string[], at: number): { end: number } | undefined {

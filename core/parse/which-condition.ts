@@ -45,6 +45,7 @@ export function choose(
     (/^(?:about|bout|nearly|almost)$/.test(before?.text ?? "") &&
       state.subject?.open === true &&
       state.subject.nouns.at(-1)?.to === at - 1) ||
+    saidOver(scene, at) ||
     // "a little worn but still good"
     (chunk.text.startsWith("still ") && state.subject !== undefined) ||
     lookedAt(scene, at);
@@ -58,6 +59,15 @@ export function choose(
   const joined = inGroup && (has(before, ROLE.and) || has(before, ROLE.or) || has(before, ROLE.but));
   const everyday =
     EVERYDAY.has(chunk.text) || EVERYDAY.has(chunk.text.replace(/^(?:pretty|real|very|still|all|in) /, ""));
+  // "upstream's a solid eleven pounds", "pegged at thirty": how a number stands
+  if (chunk.text === "solid" && next?.number) return undefined;
+  if (/^pegged/.test(chunk.text) && next?.text === "at" && scene.at(at + 2)?.number) return undefined;
+  // "burnt on this one": where, and not what it was burnt to
+  if (
+    /^(?:burnt|burned|cooked) on$/.test(chunk.text) &&
+    (has(next, ROLE.it) || next?.senses.place || next?.senses.extent)
+  )
+    return { code: "burnt", form: "is" };
   // "full of water": nothing that fouls it
   if (
     /^full of$|^filled with$/.test(chunk.text) &&
@@ -162,6 +172,16 @@ const wasFast = (scene: Scene, state: ClauseState): boolean => {
     (one) => one.type === "finding" && /^(?:seized|sticking|frozen)$/.test(one.condition) && one.part === part,
   );
 };
+
+/** "is definitely rusty", "is probably shot", "is partly dry": how surely and how far stand between. */
+function saidOver(scene: Scene, at: number): boolean {
+  let back = at - 1;
+  while (SURELY.test(scene.at(back)?.text ?? "") || has(scene.at(back), ROLE.hedge) || scene.at(back)?.senses.extent)
+    back -= 1;
+  return back < at - 1 && (has(scene.at(back), ROLE.is) || has(scene.at(back), ROLE.has));
+}
+
+const SURELY = /^(?:definitely|clearly|obviously|plainly|certainly|more|already|now|getting|gotten|a bit more)$/;
 
 /** "checked the solenoid, okay", "solenoid checked good": what was looked at, and how it looked. */
 function lookedAt(scene: Scene, at: number): boolean {

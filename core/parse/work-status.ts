@@ -69,14 +69,15 @@ export function statusOf(scene: Scene, state: ClauseState, at: number, form: Wor
     )
       return "done";
     if (form === "noun") return state.owed !== undefined ? "needed" : "done";
-    return state.did !== undefined &&
-      state.owed === undefined &&
-      /^(?:finished|done|got done|did)$/.test(scene.at(state.did)?.text ?? "")
+    return state.did !== undefined && state.owed === undefined && DONE_BEFORE.test(scene.at(state.did)?.text ?? "")
       ? "done"
       : "needed";
   }
   return state.owed !== undefined ? "needed" : "done";
 }
+
+/** Behind these an "-ing" was done: "ended up replacing the seat", "been cleaning it". */
+const DONE_BEFORE = /^(?:finished|done|got done|did|ended up|wound up|been|has been|have been)$/;
 
 /** "busted a stud", "stripped the threads": the deed, its article and its part, right before. */
 function behindDeed(scene: Scene, at: number): boolean {

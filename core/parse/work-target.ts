@@ -102,6 +102,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     if (scene.at(old)?.talk || scene.at(old)?.unknown) return undefined;
   }
   if (has(it, ROLE.it) && it) return { nouns: pronoun(scene, state, it.text), named: false, from: at, to: next + 1 };
+  // "pulled a forty pound catfish out": so many, or so much, of what is no part
+  const thing = scene.at(next + 1)?.senses.unit ? next + 2 : next + 1;
+  if (it?.number && (scene.at(thing)?.unknown || scene.at(thing)?.talk)) return undefined;
   if (it?.number && scene.countAt(next) !== undefined) {
     const target = carried(scene, state)[0] ?? { part: undefined };
     return { nouns: [{ ...target, count: scene.countAt(next) }], named: false, from: at, to: next + 1 };

@@ -46,6 +46,16 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
       continue;
     // "five point check good": the thing, and how it went
     if (option.form === "base" && chunk.text === "check" && scene.at(at + 1)?.senses.verdict) continue;
+    // "wound up replacing it": how it came to the work behind
+    if (chunk.text === "wound up" && scene.at(at + 1)?.senses.work?.some((one) => one.form === "ing")) continue;
+    // "a crack running down it": which way it goes
+    if (
+      option.form === "ing" &&
+      option.with &&
+      scene.at(at - 1)?.senses.condition?.some((one) => one.form === "has") &&
+      scene.noun(at + 1)?.part === undefined
+    )
+      continue;
     // "can't tell till I get it out": not yet
     if (
       option.form === "base" &&
@@ -301,6 +311,14 @@ function logWork(
     scene.drafts.at(-1)?.chunks.push(...range(span[1], to));
     state.since = to;
     return to;
+  }
+  // "checked it over real good", "needs cleaned bad": how well, or how much
+  if (
+    found.named &&
+    (status === "needed" ? /^(?:real |pretty |so )?bad(?:ly)?$/ : /^real good$/).test(scene.at(span[1])?.text ?? "")
+  ) {
+    scene.use(span[1]);
+    span[1] += 1;
   }
   const nextJoins = has(scene.at(span[1]), ROLE.and) && scene.at(span[1] + 1)?.senses.work;
   if (!nextJoins) {

@@ -52,7 +52,7 @@ export function openings(
     numbers.flatMap((table) => Object.keys(table)),
     OPENS.number,
   );
-  add(["a", "an", "point", "between", "from"], OPENS.number);
+  add(["a", "an", "point", "between", "from", "anywhere", "somewhere", "buck"], OPENS.number);
   add(tree.firsts, OPENS.row);
   add(withPlurals(confusions.keys()), OPENS.confusion);
   add(withPlurals(TALK), OPENS.talk);
