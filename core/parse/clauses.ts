@@ -75,6 +75,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     /\b(?:would|id|wed|theyd)\b/.test(scene.at(state.elsewhere)?.text ?? "")
   )
     reset(state);
+  // "last time it was good, this time it's worn": today's again
+  if (state.elsewhere !== undefined && todayFrom(scene, at)) reset(state);
   if (scene.told.some((one) => one.from === at)) {
     state.elsewhere = at;
     return at + 1;
@@ -201,12 +203,22 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   return at + 1;
 }
 
+/** "now it's worn", "this time around it leaks". */
+const todayFrom = (scene: Scene, at: number): boolean =>
+  scene.at(at)?.text === "now" ||
+  scene.at(at)?.text === "today" ||
+  (scene.at(at)?.text === "this" && /^(?:time|trip|visit)\b/.test(scene.at(at + 1)?.text ?? ""));
+
 /** "last time it was worn": of another visit, so not today's. */
 function setPast(scene: Scene, state: ClauseState, at: number): number {
   const next = scene.chunks[at + 1];
   // "leaking since last spring" still leaks
   if (/^since/.test(scene.chunks[at - 1]?.text ?? "")) return at + 1;
-  if (state.said && scene.drafts.length > 0 && (!next || has(next, ROLE.and) || has(next, ROLE.but))) {
+  if (
+    state.said &&
+    scene.drafts.length > 0 &&
+    (!next || has(next, ROLE.and) || has(next, ROLE.but) || todayFrom(scene, at + 1))
+  ) {
     if (isYesterday(scene.chunks[at]) && scene.drafts.at(-1)?.entry.type === "work") return at + 1;
     const last = scene.drafts.pop();
     for (const index of last?.chunks ?? []) {

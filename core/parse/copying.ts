@@ -26,10 +26,12 @@ export function copyOnto(scene: Scene, state: ClauseState, at: number): number |
   const source = lastSaid(scene);
   if (source.length === 0) return undefined;
   let end = objects.end;
+  if (has(scene.at(end), ROLE.is) && has(scene.at(end + 1), ROLE.too)) end += 1;
   while (has(scene.at(end), ROLE.too) || (has(scene.at(end), ROLE.again) && !scene.noun(end + 1))) end += 1;
+  const on = /\b(?:on|in|under)(?: the)?$/.test(scene.at(from - 1)?.text ?? "");
   for (const noun of objects.nouns)
     for (const entry of source) {
-      const copy: Entry = { ...entry, part: ownOf(entry.part, noun.part) ?? noun.part };
+      const copy: Entry = { ...entry, part: (on ? ownOf(entry.part, noun.part) : undefined) ?? noun.part };
       if (copy.type === "finding") {
         if (noun.place) copy.place = noun.place;
         else if (noun.other && copy.place && noun.part === entry.part) copy.place = oppositePlace(copy.place);

@@ -209,6 +209,9 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       noun.one = true;
       return endAt(at);
     } else if (chunk.text === "them" && noun.count !== undefined) continue;
+    // "at forty the packing weeps": the number counts nothing of what an article begins
+    else if (chunks[at - 1]?.number && at > index && /^(?:the|a|an|this|that|these|those|my)$/.test(chunk.text))
+      return undefined;
     else if (leadsIn(chunk, chunks[at + 1])) noun.det = true;
     else return undefined;
   }

@@ -39,10 +39,16 @@ export function movesAt(scene: Scene, measure: Measure): boolean {
 const MOVES =
   /\b(?:opens|open|opened|closes|closed|shuts|lifts|lifted|lifting|starts moving|starts to move|started moving|started to move|begins to move|cracks|seats|off (?:the|its) seat|off seat)$/;
 
-/** "fifty psi under the seat". */
+/** "fifty psi under the seat", "put sixty on the seat". */
 export const underSeat = (scene: Scene, measure: Measure): boolean =>
-  /^(?:under|below|behind)/.test(scene.chunks[measure.to]?.text ?? "") &&
+  /^(?:under|below|behind|on)/.test(scene.chunks[measure.to]?.text ?? "") &&
   /^(?:seat|plug)$/.test(scene.noun(measure.to + 1)?.part ?? "");
+
+/** "thirty pounds on the actuator": where the part stands that the air is on. */
+export function airOn(scene: Scene, measure: Measure): number | undefined {
+  const part = /^(?:on|to|in)\b/.test(scene.chunks[measure.to]?.text ?? "") ? scene.noun(measure.to + 1) : undefined;
+  return /^(?:actuator|diaphragm|upper_diaphragm|housing)$/.test(part?.part ?? "") ? part?.core : undefined;
+}
 
 /** "on the line", "on the header". */
 const onLine = (scene: Scene, from: number): boolean =>

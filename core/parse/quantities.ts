@@ -7,7 +7,7 @@ import { has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measure.ts";
 import { nounOf } from "./measured-part.ts";
 import { INCH } from "./measures.ts";
-import { movesAt, onIt, underSeat } from "./pressed-where.ts";
+import { airOn, movesAt, onIt, underSeat } from "./pressed-where.ts";
 import type { Scene } from "./scene.ts";
 
 /** What each measure is of. `size` measures name the valve; a measure that nothing supports is left unread. */
@@ -232,6 +232,7 @@ function quantityOf(
     if (unit === "pound" && (word === "torque" || (!word && bolted) || (bolted && !isPressureWord(word))))
       return "torque";
     if (word && word !== "pressure") return word;
+    if (airOn(scene, measure) !== undefined) return "signal_pressure";
     const test = testAt(measure.from);
     if (test === "seat_leak") return "upstream_pressure";
     if (test === "stroke") return "signal_pressure";
@@ -291,9 +292,13 @@ const foundBefore = (scene: Scene, measure: Measure, low: number): boolean =>
 /** "held twenty psi for ten minutes". */
 const heldFor = (scene: Scene, measure: Measure): boolean =>
   scene.chunks[measure.from - 1]?.text === "for" &&
-  scene.chunks
+  (scene.chunks
     .slice(Math.max(0, measure.from - 7), measure.from - 1)
-    .some((one) => /^(?:held|holds|holding)/.test(one.text) && !one.talk);
+    .some((one) => /^(?:held|holds|holding)/.test(one.text) && !one.talk) ||
+    // "thirty pounds on it for ten minutes, no drop"
+    scene.chunks
+      .slice(measure.to, measure.to + 3)
+      .some((one) => /^(?:no |held|holding|not (?:leak|a drop))/.test(one.text) && one.senses.verdict));
 
 /** "stroke time open six seconds, close four seconds". */
 function eachWay(scene: Scene, measure: Measure): boolean {

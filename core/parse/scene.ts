@@ -169,6 +169,8 @@ export class Scene {
       }
       if (has(slip, ROLE.and) || has(slip, ROLE.or)) at += 1;
       else if (this.isPlain(at) && has(this.chunks[at + 1], ROLE.and)) at += 2;
+      // "replaced the seat, also the plug"
+      else if (as === "object" && slip?.text === "also" && this.noun(at + 1)?.det) at += 1;
       const next = this.noun(at);
       // "replaced the gasket with a new one": the new one is no second thing
       if (!next || (slip?.text === "with" && next.fresh)) break;
@@ -222,7 +224,9 @@ export class Scene {
       nouns.push(next);
       end = next.to;
     }
-    if (nouns.length > 1 && first.both && !first.plural) for (const one of nouns) one.both = undefined;
+    // "both the bonnet bolts and the seat": one of each
+    const oneOfEach = nouns.length === 2 && first.det === true;
+    if (nouns.length > 1 && first.both && (oneOfEach || !first.plural)) for (const one of nouns) one.both = undefined;
     return { nouns, end };
   }
 

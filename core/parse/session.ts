@@ -23,6 +23,9 @@ export function take(session: Listening, text: string): Listening {
   return working.result();
 }
 
+/** "oops, scratch that": nothing is said before the undo. */
+const STARTLED = /^(?:oops|whoops|wait|hang|dang|shoot|crap|damn|darn|nuts)$/;
+
 /** The work of reading one phrase: the only place that builds up a step, and it hands out values. */
 class Working {
   readonly #session: Listening;
@@ -296,7 +299,7 @@ class Working {
     const parts = chunk(this.#list.slice(0, to), this.#session.lexicon);
     return parts.some(
       (one) =>
-        one.unknown ||
+        (one.unknown && !STARTLED.test(one.text)) ||
         one.talk ||
         one.senses.part !== undefined ||
         (one.senses.condition !== undefined && !one.senses.plain && one.text.length > 4 && !one.senses.verdict),

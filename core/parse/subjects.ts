@@ -156,8 +156,15 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     settleSubject(scene, state, nouns, false);
     return end;
   }
+  // "the plug is too": with its verb, and nothing more
+  const isToo =
+    has(after, ROLE.is) &&
+    has(scene.at(end + 1), ROLE.too) &&
+    /^(?:too|as well|also|likewise)$/.test(scene.at(end + 1)?.text ?? "") &&
+    !scene.predicateFollows(end + 2) &&
+    !scene.at(end + 2)?.number;
   const too = has(after, ROLE.too) && !scene.predicateFollows(end + 1) ? end : -1;
-  if (too >= 0 && after && !after.used) {
+  if ((too >= 0 || isToo) && after && !after.used) {
     const next = copyOnto(scene, state, at);
     if (next) return next;
   }

@@ -49,13 +49,18 @@ function readLetters(words: readonly string[], start: number): { letters: string
   let spelled = 0;
   while (at < words.length && letters.length < MOST_LETTERS) {
     const word = words[at] as string;
-    if (/^[a-z]$/.test(word)) letters += word;
+    if (word === "x" && words[at + 1] === "ray") {
+      letters += "x";
+      spelled += 1;
+      at += 1;
+    } else if (letters !== "" && word === "oh" && /^(?:v|vee)$/.test(words[at + 1] ?? "")) {
+      // "em oh vee": between letters it is none of the number's
+      letters += "o";
+      sounds += 1;
+    } else if (/^[a-z]$/.test(word)) letters += word;
     else if (SPELLING_ALPHABET[word]) {
       letters += SPELLING_ALPHABET[word];
       spelled += 1;
-    } else if (word === "x" && words[at + 1] === "ray") {
-      letters += "x";
-      at += 1;
     } else if (LETTER_SOUNDS[word] && (letters === "" || sounds + letters.length > 0)) {
       letters += LETTER_SOUNDS[word];
       sounds += 1;
@@ -72,6 +77,9 @@ function readLetters(words: readonly string[], start: number): { letters: string
   if (sounds > 0 && !TAG_GROUPS.has(letters) && /[bd]$/.test(letters) && TAG_GROUPS.has(`${letters.slice(0, -1)}v`))
     letters = `${letters.slice(0, -1)}v`;
   const known = TAG_GROUPS.has(letters);
+  // "dee pee vee": sounds that are no words of their own spell whatever the plant calls its valves
+  if (letters.endsWith("v") && letters.length <= 4 && words.slice(start, at).every((word) => SPELLS.test(word)))
+    return { letters, end: at };
   if (letters.length === 1) return letters === "v" && words[start] === "v" ? { letters, end: at } : undefined;
   // sounds are everyday words ("are you two"): only a known letter group, or spelled letters, make a tag of them
   if (known || spelled === letters.length || (sounds === 0 && letters.endsWith("v"))) return { letters, end: at };
@@ -79,6 +87,8 @@ function readLetters(words: readonly string[], start: number): { letters: string
     ? { letters, end: at }
     : undefined;
 }
+
+const SPELLS = /^(?:[a-z]|dee|pee|vee|cee|bee|eff|ell|em|en|ess|tee|kay|jay|gee|aitch|ex|zee|zed|cue)$/;
 
 const digitOf = (word: string): number | undefined => ONES[word];
 const digitHeard = (word: string): number | undefined => ONES[word] ?? SOUND_NUMBERS[word];

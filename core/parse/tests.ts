@@ -6,6 +6,7 @@ import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
 import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measure.ts";
+import { airOn } from "./pressed-where.ts";
 import { strokesIn } from "./quantities.ts";
 import type { Scene } from "./scene.ts";
 
@@ -48,6 +49,9 @@ export function findTests(scene: Scene): TestSaid[] {
     const { senses } = chunk;
     // "in three passes"
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
+    // "she passes the stroke test": a verdict, and nothing that passes the seat
+    if (/^pass(?:es|ing)$/.test(chunk.text) && testAhead(scene, at + 1))
+      chunk.senses = { ...senses, outcome: undefined };
     // "regulator won't hold pressure": no leak through the seat
     const leaks =
       senses.outcome?.result === "fail" &&
@@ -90,7 +94,8 @@ export function findTests(scene: Scene): TestSaid[] {
       continue;
     }
     if (chunk.number && strokeStops(scene, at)) tests.push({ at, test: "stroke", result: "fail", chunks: [at] });
-    if (senses.outcome) tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
+    if (chunk.senses.outcome && senses.outcome)
+      tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
     else if (senses.test && !senses.part) tests.push({ at, test: senses.test, result: null, chunks: [at] });
     else if (
       chunk.text === "stroke" &&
@@ -105,6 +110,12 @@ export function findTests(scene: Scene): TestSaid[] {
   }
   return tests;
 }
+
+/** "the seat leak test", "her stroke test": right behind. */
+const testAhead = ({ chunks }: Scene, at: number): boolean => {
+  const article = has(chunks[at], ROLE.det) || /^(?:her|its|his|it)$/.test(chunks[at]?.text ?? "") ? 1 : 0;
+  return chunks[at + article]?.senses.test !== undefined;
+};
 
 /** "can't get it past forty percent", "won't go past half": as far as it strokes. */
 function strokeStops({ chunks }: Scene, at: number): boolean {
@@ -196,7 +207,7 @@ export function settleTests(
       continue;
     }
     const strong =
-      /^(?:pass|fail|hold|held|no |zero|not leaking|isnt leaking|tight|leak|didnt|doesnt leak|did not|dropping|losing|lost|bled|bleed|without|nothing leak|not a drop|rock solid)/.test(
+      /^(?:pass|fail|hold|held|no (?!problem|trouble)|zero|not leaking|isnt leaking|tight|leak|didnt|doesnt leak|did not|dropping|losing|lost|bled|bleed|without|nothing leak|not a drop|rock solid)/.test(
         chunk.text,
       );
     if (!strong) continue;
@@ -224,10 +235,13 @@ export function settleTests(
           one.lead !== undefined &&
           TEST_OF[chunks[one.lead]?.senses.part ?? "kit"] === "actuator",
       ) &&
-      /^(?:holdin|holds|held)/.test(chunk.text)
+      HELD.test(chunk.text)
     )
       // "put twenty on the actuator and it holds"
       tests.push({ at, test: "actuator", result, chunks: [at] });
+    else if (HELD.test(chunk.text) && pressedAt(scene, measures).length > 0)
+      // "thirty pounds on the diaphragm for five minutes, no drop"
+      tests.push({ at, test: "actuator", result, chunks: [...pressedAt(scene, measures), at] });
     else if (
       lastTest === "packing" &&
       onWhole &&
@@ -279,6 +293,13 @@ export function settleTests(
   return settled;
 }
 
+/** Where an actuator stands that a pressure is said to be on. */
+const pressedAt = (scene: Scene, measures: readonly Measure[]): number[] =>
+  measures.flatMap((one) => (isPressure(one.unit) || one.unit === "pound" ? (airOn(scene, one) ?? []) : []));
+
+/** What air does in an actuator that holds. */
+const HELD = /^(?:holdin|holds|held|no (?:leak|drop|pressure drop|bubble)|not leaking|steady|rock solid)/;
+
 /** "took eight seconds to stroke", "fourteen seconds to close". */
 const isStroking = (chunk: Chunk, before: Chunk | undefined): boolean =>
   STROKING.test(chunk.text) || (/^(?:to|for)$/.test(before?.text ?? "") && STROKES_TO.test(chunk.text));
@@ -321,7 +342,9 @@ function testAfter(scene: Scene, tests: readonly TestSaid[], at: number): TestSa
       continue;
     return undefined;
   }
-  return /^(?:pass|fail|good|no leak|no leaks|bad|holding|held|didnt pass)/.test(scene.chunks[at]?.text ?? "")
+  return /^(?:pass|fail|good|no leak|no leaks|bad|holding|held|bombed|flunked)|\bpass(?:ed)?$/.test(
+    scene.chunks[at]?.text ?? "",
+  )
     ? after
     : undefined;
 }

@@ -6,6 +6,7 @@ import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { ONES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { OPENS } from "../vocabulary/opens.ts";
 import { matchAt } from "../vocabulary/patterns.ts";
+import { readNumber } from "./numbers.ts";
 
 /** "scratch that" undoes, "make that" amends, "note" opens a note: words [from, to). */
 export interface Turn {
@@ -16,6 +17,8 @@ export interface Turn {
 
 /** The turns of a phrase, from left to right; a note takes the rest of it, so nothing turns behind one. */
 export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
+  const corrected = correctedFrom(words, lexicon);
+  if (corrected) return [{ kind: "amend", from: 0, to: corrected }];
   const turns: Turn[] = [];
   for (let at = 0; at < words.length; ) {
     if (!((lexicon.opens.get(words[at] as string) ?? 0) & OPENS.turn)) {
@@ -48,6 +51,32 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
     } else at += 1;
   }
   return turns;
+}
+
+/** "no, forty", "wait, that was the plug", "should be six": a phrase that is nothing but what it should have been. */
+function correctedFrom(words: readonly string[], lexicon: Lexicon): number | undefined {
+  let at = 0;
+  while (/^(?:no|nope|nah|wait|actually)$/.test(words[at] ?? "")) at += 1;
+  const doubted = at > 0;
+  const two = `${words[at]} ${words[at + 1]}`;
+  if (two === "should be" || (doubted && /^(?:that was|it was|make it)$/.test(two))) at += 2;
+  else if (two === "that should" && words[at + 2] === "be") at += 3;
+  else if (doubted && /^(?:its|thats)$/.test(words[at] ?? "")) at += 1;
+  if (at === 0) return undefined;
+  const number = readNumber(words, at);
+  if (number) {
+    const behind = lexicon.longest(words, number.end)?.senses;
+    // "wait fifteen minutes": nobody was wrong
+    if (behind?.unit === "min" || behind?.unit === "s") return undefined;
+    const end = behind?.unit || behind?.part ? lexicon.longest(words, number.end)?.end : number.end;
+    const rate = end === words.length - 1 && /^(?:bubbles?|drops?|cc)$/.test(words[number.end] ?? "");
+    return end === words.length || rate ? at : undefined;
+  }
+  const article = words[at] === "the" ? at + 1 : at;
+  const part = lexicon.longest(words, article);
+  // "no gasket": there is none
+  const none = article === at && /^(?:no|nope|nah)$/.test(words[at - 1] ?? "");
+  return part?.senses.part && part.end === words.length && !none ? at : undefined;
 }
 
 const partBehind = (words: readonly string[], at: number, lexicon: Lexicon): boolean =>

@@ -43,12 +43,10 @@ const LETTERS = /^[a-z]+$/i;
 const OPEN_NUMBER = /^(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand)$/;
 const DIGIT_WORD = /^(?:one|two|three|four|five|six|seven|eight|nine)$/i;
 
-const TENS_WORD =
-  /^(?:ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)$/i;
-/** "all eight, thirty foot pounds", "ten, twelve psi" likewise: the comma stands between two numbers. */
+const TENS_WORD = /^(?:ten|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)$/i;
+/** "all eight, thirty foot pounds" likewise: the comma stands between two numbers. */
 const endsNumber = (before: string, next: string): boolean =>
-  (OPEN_NUMBER.test(before) && DIGIT_WORD.test(next)) ||
-  ((DIGIT_WORD.test(before) || TENS_WORD.test(before)) && TENS_WORD.test(next));
+  (OPEN_NUMBER.test(before) && DIGIT_WORD.test(next)) || (DIGIT_WORD.test(before) && TENS_WORD.test(next));
 
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;

@@ -67,7 +67,7 @@ export const CALLS = [
 const TROUBLE = "(leak|leaks|problem|trouble|culprit|issue)";
 
 /** What is said about what was found and finds nothing itself: "that's where your leak was". */
-export const ASIDES = [
+export const ASIDES = ["no problem", 
   `(thats|that was|that is|heres|here is|theres|there is) where (the|your|our|my|that) ${TROUBLE} (was|is|were|comes from|came from|is coming from|was coming from)`,
   `(thats|that was|theres|there is|heres|here is|found) (your|our|my|the) ${TROUBLE} [(right here|right there|there|here)]`,
   `so (thats|that was) (the|your|our) ${TROUBLE}`,

@@ -92,6 +92,21 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
       "work plug dressed done",
     ],
   ],
+  "one thing said of two": [
+    ["seat's worn and the plug is too", "finding seat worn", "finding plug worn"],
+    ["replaced the seat, also the plug", "work seat replaced done", "work plug replaced done"],
+    ["replaced both the bonnet bolts and the seat", "work bonnet_bolting replaced done", "work seat replaced done"],
+    ["seat and plug on the list", "need seat", "need plug"],
+    ["cage gasket's worn, seat too", "finding cage_gasket worn", "finding seat worn"],
+    ["couple of the studs are bent", "finding bolting bent ×2"],
+    ["at forty the packing weeps", "finding packing leaking"],
+  ],
+  "then and now": [
+    ["seat was fine last time, now it's worn", "finding seat worn"],
+    ["last time the seat was good, this time it's worn", "finding seat worn"],
+    ["seat's getting worn, more than last time", "finding seat worn"],
+    ["seat's worn out already", "finding seat worn"],
+  ],
   "other visits": [["seat was worn last time"], ["worse than last time, seat's worn bad", "finding seat worn severe"]],
   hazards: [
     ["smell gas", "hazard gas"],

@@ -9,6 +9,9 @@ const read = (text: string): string | undefined => readTag(list(text), 0)?.tag;
 
 const SAID: [text: string, tag: string][] = [
   ["L C V two one three", "LCV-213"],
+  ["x-ray victor two one three", "XV-213"],
+  ["em oh vee one oh four", "MOV-104"],
+  ["dee pee vee sixteen", "DPV-16"],
   ["LCV-213", "LCV-213"],
   ["lcv213", "LCV-213"],
   ["LCV 213", "LCV-213"],

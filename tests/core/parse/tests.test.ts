@@ -21,6 +21,28 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["only half travel", "test stroke fail"],
     ["not stroking", "test stroke fail"],
   ],
+  "what it would not do, and what it could not be brought to": [
+    ["seat leak test wouldn't pass", "test seat_leak fail"],
+    ["couldn't pass the shell test", "test shell fail"],
+    ["passes the packing test", "test packing pass"],
+    ["she passed her stroke test", "test stroke pass"],
+    ["can't get it to hold sixty psi", "reading upstream_pressure 60 psi", "test seat_leak fail"],
+    ["can't get it to open", "test stroke fail"],
+    ["won't come off the seat", "test stroke fail"],
+    ["no movement on the signal", "test stroke fail"],
+    ["she passed her driving test"],
+  ],
+  "air on the actuator": [
+    [
+      "thirty pounds on the actuator for five minutes, no drop",
+      "reading signal_pressure 30 psi",
+      "reading duration 5 min",
+      "test actuator pass",
+    ],
+    ["put twenty psi on the diaphragm, no leaks", "reading signal_pressure 20 psi", "test actuator pass"],
+    ["actuator's losing air at twenty psi", "reading signal_pressure 20 psi", "test actuator fail"],
+    ["put sixty psi on the seat, tight", "reading upstream_pressure 60 psi", "test seat_leak pass"],
+  ],
   "named tests and their verdicts": [
     ["packing test passed", "test packing pass"],
     ["packing failed the test", "test packing fail"],
