@@ -18,6 +18,7 @@ export { consequences } from "./consequences/index.ts";
 export { seatLives } from "./consequences/seat-lives.ts";
 export { FAMILIES, familyOf } from "./families/index.ts";
 export { hear } from "./hear.ts";
+export { mostSensible, type Way } from "./most-sensible.ts";
 export { narrow } from "./narrow.ts";
 export {
   type Code,

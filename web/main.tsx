@@ -20,6 +20,7 @@ import { voice } from "./speech/voice.ts";
 import { type Deeds, deeds } from "./state/deeds.ts";
 import { doorDeeds } from "./state/door-deeds.ts";
 import { keepsakeDeeds } from "./state/keepsake-deeds.ts";
+import { likeliestHere } from "./state/likeliest-here.ts";
 import { readRoute } from "./state/route.ts";
 import { readSettings } from "./state/settings.ts";
 import { createStore, type Store } from "./state/store.ts";
@@ -150,8 +151,9 @@ async function open(): Promise<void> {
       if (view.state === "open") turned({ is: "opened" });
       if (view.state === "closed") turned({ is: "shut", trouble: store.state().ear.trouble !== undefined });
     },
-    phrase(text, confidence, sound) {
+    phrase(ways, sound) {
       const { callWord: call } = store.state().settings;
+      const { text, confidence } = likeliestHere(ways, store.state());
       turned({ is: "heard", text, confidence, call, sound: sound ? Promise.resolve(sound) : recorder?.cut() });
     },
     ended: () => markEndOfSpeech(),

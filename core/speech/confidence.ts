@@ -4,6 +4,8 @@ export interface Evidence {
   overPhones: number;
   /** score of the free row of phones, a frame: how much the sound is like speech at all, and how noisy */
   fit: number;
+  /** how much likelier the words are than the next best, natural log */
+  ahead: number;
 }
 
 /**

@@ -3,8 +3,12 @@ import { fourier } from "./fourier.ts";
 const SIZE = 512;
 const HOP = SIZE / 4;
 const BINS = SIZE / 2 + 1;
-/** frames of nothing but room, at the start, that the noise is first known from */
-const FIRST_FRAMES = 12;
+/** Frames of nothing but room, at the start, that the noise is first known from: a third of a second. */
+const FIRST_FRAMES = 40;
+/** How much of what the last frame told of speech still counts; nearer to 1, weak sounds at a word's end are lost. */
+const OF_LAST_FRAME = 0.95;
+/** How much of the known noise is kept from frame to frame where nobody speaks. Faster, it takes speech for noise. */
+const OF_KNOWN_NOISE = 0.98;
 const LEAST_GAIN = 0.12;
 
 /**
@@ -65,14 +69,15 @@ export class Denoiser {
     }
     const noise = Math.max(known, 1e-12);
     const posterior = Math.min(power / noise, 1e4);
-    const prior = Math.max(0.98 * ((this.#before[k] as number) / noise) + 0.02 * Math.max(posterior - 1, 0), 3e-3);
+    const before = (this.#before[k] as number) / noise;
+    const prior = Math.max(OF_LAST_FRAME * before + (1 - OF_LAST_FRAME) * Math.max(posterior - 1, 0), 3e-3);
     const v = (prior / (1 + prior)) * posterior;
     const gain = Math.max(LEAST_GAIN, Math.min(1, (prior / (1 + prior)) * Math.exp(0.5 * exponentialIntegral(v))));
     this.#before[k] = gain * gain * power;
     // Speech is likely where the ratio says so; elsewhere the noise follows what is heard.
     const likelihood = Math.exp(Math.min(v, 50)) / (1 + prior);
     const speech = likelihood / (likelihood + 1);
-    const keep = 0.92 + 0.08 * speech;
+    const keep = OF_KNOWN_NOISE + (1 - OF_KNOWN_NOISE) * speech;
     this.#noise[k] = keep * noise + (1 - keep) * power;
     return gain;
   }

@@ -1,10 +1,12 @@
 import { lexicon } from "../vocabulary/lexicon.ts";
 import { dictionaryText } from "./dictionary.ts";
-import { languageModel, type SaidLines } from "./language-model.ts";
+import { KINDS } from "./kinds.ts";
+import { counted, languageModel, type SaidLines } from "./language-model.ts";
 import { letterSound } from "./letter-sound.ts";
 import { mayBeAll } from "./may-be-all.ts";
 import { networkText } from "./network.ts";
 import { LOGGED_LINES, SAID_LINES } from "./said/index.ts";
+import { SaidChances } from "./said-chances.ts";
 import { spokenTag } from "./spoken-tag.ts";
 import { spokenWords } from "./spoken-words.ts";
 import { WORD_CLASSES } from "./word-classes.ts";
@@ -27,6 +29,8 @@ export const NO_SITE: SiteWords = { tags: [], taught: [], accepted: [] };
 export interface EarWords {
   dictionary: string;
   network: string;
+  /** what weighs the ways in which something may have been said */
+  chances: SaidChances;
   /** words that nobody knows the sound of: they cannot be heard */
   unheard: string[];
   /** whether these words of the network may be all that somebody has to say */
@@ -49,6 +53,8 @@ const UNSAID_SHARE = 0.03;
 const TAG = "T_site";
 /** How often a phrase begins with the call word, where somebody may call. */
 const CALLED_SHARE = 0.2;
+/** How often somebody calls and waits for the tone before going on. */
+const CALL_ALONE = 0.3;
 
 /** Counts what is said, ours and the site's, and makes network and dictionary from it. */
 export function earWords(soundsOf: (word: string) => readonly string[], site: SiteWords = NO_SITE): EarWords {
@@ -85,16 +91,21 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
       .filter((word) => word.length > 2 && /^[a-z]+$/.test(word) && heard(word))
       .map((word) => [word, 1]),
   );
-  const model = languageModel(texts, { classes, unsaid, unsaidShare: UNSAID_SHARE });
+  const ofKinds = tags.length > 0 ? { ...KINDS, [TAG]: classes[TAG] as readonly string[] } : KINDS;
+  const counts = counted(texts, { classes, unsaid, unsaidShare: UNSAID_SHARE });
+  const kinds = counted(texts, { classes: ofKinds, unsaid, unsaidShare: UNSAID_SHARE });
+  const model = languageModel(counts);
   const words = new Set<string>();
   for (const { next } of model.after.values()) for (const word of next.keys()) words.add(word);
   for (const word of model.classes.keys()) words.add(word);
   for (const name of [...Object.keys(classes), "</s>"]) words.delete(name);
   if (call) words.add(call.word);
   const known = [...words].filter(heard);
+  const calling = call && { word: call.word, share: CALLED_SHARE, alone: CALL_ALONE };
   return {
     dictionary: dictionaryText(known, allSounds),
-    network: networkText(model, allSounds, call && { word: call.word, share: CALLED_SHARE }),
+    network: networkText(model, allSounds, calling),
+    chances: new SaidChances(counts, kinds, calling),
     unheard: [...words].filter((word) => !heard(word)).sort(),
     // who called and says nothing more waits for its tone
     mayBeAll: (words) =>

@@ -5,6 +5,9 @@
  * worker and server hand over what they have. Nothing here reads a file or knows where it runs.
  */
 
+import { graphIn, textAt } from "./search-memory.ts";
+import type { WordGraph } from "./word-graph.ts";
+
 /** What is used of the compiled module (`soundswallower`, made by its factory). */
 export interface EngineModule {
   readonly HEAPU8: Uint8Array;
@@ -32,6 +35,7 @@ export interface HeardWord {
   score: number;
 }
 
+/** The best path through the network. */
 export interface Decoded {
   /** nothing where no path reached the network's end */
   words: HeardWord[] | undefined;
@@ -128,19 +132,28 @@ export class Engine {
   /** The words so far; they may change until the end. */
   get partial(): string {
     const at = call(this.#module, "_decoder_hyp", this.#decoder, 0);
-    return at === 0 ? "" : textAt(this.#module, at);
+    return at === 0 ? "" : textAt(this.#module.HEAPU8, at);
   }
 
-  end(): Decoded {
+  end(): void {
+    if (call(this.#module, "_decoder_end_utt", this.#decoder) < 0) throw new Error("no utterance is under way");
+  }
+
+  /** The best path; after the end of an utterance, until the next one begins. */
+  best(): Decoded {
     const m = this.#module;
-    if (call(m, "_decoder_end_utt", this.#decoder) < 0) throw new Error("no utterance is under way");
     const place = call(m, "_malloc", 4);
     const text = call(m, "_decoder_hyp", this.#decoder, place);
     const score = m.HEAP32[place >> 2] as number;
     call(m, "_free", place);
     if (text === 0) return { words: undefined, score, frames: 0 };
-    const result = JSON.parse(textAt(m, call(m, "_decoder_result_json", this.#decoder, 0, 0)));
+    const result = JSON.parse(textAt(m.HEAPU8, call(m, "_decoder_result_json", this.#decoder, 0, 0)));
     return { words: result.w.map(asWord), score, frames: Math.round(result.d * 100) };
+  }
+
+  /** Every word that the search came past; after the end of an utterance, until the next one begins. */
+  graph(): WordGraph {
+    return graphIn(this.#module.HEAPU8, this.#decoder);
   }
 
   free(): void {
@@ -179,13 +192,6 @@ function ascii(text: string): Uint8Array {
   const bytes = new Uint8Array(text.length);
   for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
   return bytes;
-}
-
-function textAt(module: EngineModule, at: number): string {
-  const end = module.HEAPU8.indexOf(0, at);
-  let text = "";
-  for (let i = at; i < end; i++) text += String.fromCharCode(module.HEAPU8[i] as number);
-  return text;
 }
 
 function call(module: EngineModule, name: `_${string}`, ...numbers: number[]): number {

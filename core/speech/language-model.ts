@@ -47,18 +47,34 @@ const WORTH_A_STATE = [0, 4, 12] as const;
 
 type Counts = Map<History, Map<string, number>>;
 
-export function languageModel(texts: readonly SaidLines[], shape: ModelShape): LanguageModel {
+/** What was counted in lines: what came after two words, after one, and how often each word was said. */
+export interface Counted {
+  triples: Counts;
+  pairs: Counts;
+  /** chances of tokens after nothing known */
+  alone: Map<string, number>;
+  classOf: ReadonlyMap<string, string>;
+  /** class of a word, where it has one, and its share in that class */
+  classes: LanguageModel["classes"];
+}
+
+export function counted(texts: readonly SaidLines[], shape: ModelShape): Counted {
   const classOf = new Map<string, string>();
   for (const [name, members] of Object.entries(shape.classes))
     for (const one of members) if (!classOf.has(one)) classOf.set(one, name);
   const { triples, said } = count(texts, classOf);
   const pairs = shortened(triples);
-  const alone = shortened(pairs).get("") ?? new Map();
-  const after: LanguageModel["after"] = new Map([["", { next: chancesAlone(alone, shape), left: 0 }]]);
+  const alone = chancesAlone(shortened(pairs).get("") ?? new Map(), shape);
+  return { triples, pairs, alone, classOf, classes: sharesOf(classOf, said) };
+}
+
+/** The model that is searched while sound comes: of the histories only those that are worth a state. */
+export function languageModel({ triples, pairs, alone, classes }: Counted): LanguageModel {
+  const after: LanguageModel["after"] = new Map([["", { next: alone, left: 0 }]]);
   for (const counts of [pairs, triples])
     for (const [history, row] of counts)
       if (isWorthAState(history, row, after)) after.set(history, chancesAfter(history, row, after));
-  return { after, classes: sharesOf(classOf, said) };
+  return { after, classes };
 }
 
 function isWorthAState(history: History, row: Map<string, number>, after: LanguageModel["after"]): boolean {
@@ -66,7 +82,7 @@ function isWorthAState(history: History, row: Map<string, number>, after: Langua
   return sum(row) >= WORTH_A_STATE[history.includes(" ") ? 2 : 1] && after.has(shorten(history));
 }
 
-function count(texts: readonly SaidLines[], classOf: Map<string, string>) {
+function count(texts: readonly SaidLines[], classOf: ReadonlyMap<string, string>) {
   const triples: Counts = new Map();
   const said = new Map<string, number>();
   for (const { lines, weight } of texts)
@@ -102,15 +118,58 @@ export const shorten = (history: History): History => {
 function chancesAfter(history: History, row: Map<string, number>, after: LanguageModel["after"]) {
   const below = after.get(shorten(history));
   if (!below) throw new Error(`nothing is known after "${shorten(history)}"`);
-  const discount = DISCOUNTS[history.includes(" ") ? 2 : 1];
-  const all = sum(row);
-  let taken = 0;
-  for (const n of row.values()) taken += Math.min(1, n) * discount;
-  const left = taken / all;
+  const { all, left } = discounted(history, row);
   const next = new Map<string, number>();
   for (const [token, n] of row)
-    next.set(token, (n - Math.min(1, n) * discount) / all + left * chanceOf(token, shorten(history), after));
+    next.set(token, (n - Math.min(1, n) * discountOf(history)) / all + left * chanceOf(token, shorten(history), after));
   return { next, left };
+}
+
+const discountOf = (history: History) => DISCOUNTS[history.includes(" ") ? 2 : 1];
+
+/** How often anything came after a history, and the share of it that is left to the shorter one. */
+function discounted(history: History, row: Map<string, number>): { all: number; left: number } {
+  const all = sum(row);
+  let taken = 0;
+  for (const n of row.values()) taken += Math.min(1, n) * discountOf(history);
+  return { all, left: taken / all };
+}
+
+/**
+ * The same chances with no history left out, worked out one by one as they are asked for: for weighing a few ways in which
+ * something may have been said, not for searching all of them.
+ */
+export class EveryHistory {
+  readonly #counted: Counted;
+  readonly #shares = new Map<History, { all: number; left: number }>();
+
+  constructor(counted: Counted) {
+    this.#counted = counted;
+  }
+
+  /** The chance of a word, or of END, after the two words before it. */
+  chanceOf(word: string, [first, second]: readonly [string, string]): number {
+    const { classes } = this.#counted;
+    const share = classes.get(word)?.share ?? 1;
+    return share * this.#chance(this.#token(word), `${this.#token(first)} ${this.#token(second)}`);
+  }
+
+  readonly #token = (word: string) => this.#counted.classOf.get(word) ?? word;
+
+  #chance(token: string, history: History): number {
+    const { alone, pairs, triples } = this.#counted;
+    if (history === "") return alone.get(token) ?? 0;
+    const row = (history.includes(" ") ? triples : pairs).get(history);
+    const below = this.#chance(token, shorten(history));
+    if (!row) return below;
+    let share = this.#shares.get(history);
+    if (!share) {
+      share = discounted(history, row);
+      this.#shares.set(history, share);
+    }
+    const n = row.get(token) ?? 0;
+    return (n - Math.min(1, n) * discountOf(history)) / share.all + share.left * below;
+  }
 }
 
 /** The chance of a token after a history, falling back as far as it takes. */

@@ -1,8 +1,6 @@
 import { entriesOf } from "./dictionary.ts";
 import { END, type History, type LanguageModel, START, shorten } from "./language-model.ts";
-
-/** How often somebody calls and waits for the tone before going on. */
-const CALL_ALONE = 0.3;
+import type { Call } from "./said-chances.ts";
 
 /**
  * A language model as the finite-state network that the engine reads: a state a history, arcs that say a word, and a
@@ -10,11 +8,7 @@ const CALL_ALONE = 0.3;
  * has: each gets its arc here, since the engine takes seconds to add them by itself. `call` may stand before any phrase, or
  * alone: what follows it begins like any phrase.
  */
-export function networkText(
-  model: LanguageModel,
-  soundsOf: (word: string) => readonly string[],
-  call?: { word: string; share: number },
-): string {
+export function networkText(model: LanguageModel, soundsOf: (word: string) => readonly string[], call?: Call): string {
   const canSay = (word: string) => soundsOf(word).length > 0;
   const members = membersOf(model, canSay);
   const saying = (token: string): readonly (readonly [string, number])[] =>
@@ -45,7 +39,7 @@ export function networkText(
   if (call) {
     for (const entry of entriesOf(call.word, soundsOf(call.word)))
       lines.push(transition(stateOf(START), CALLED, call.share, entry));
-    lines.push(transition(CALLED, LAST, CALL_ALONE), transition(CALLED, stateOf(START), 1 - CALL_ALONE));
+    lines.push(transition(CALLED, LAST, call.alone), transition(CALLED, stateOf(START), 1 - call.alone));
   }
   return [
     "FSG_BEGIN said",

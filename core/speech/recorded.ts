@@ -10,6 +10,8 @@ const CLEAN = 40;
 /** Recordings up to here are taken for one phrase, pauses and all, seconds. */
 const ONE_PHRASE = 12;
 const PIECE = EAR_RATE / 10;
+/** A moment without speech, as short as the pads of a tightly cut recording. */
+const TONE = EAR_RATE / 5;
 /** -75 dB */
 const FAINT = 10 ** (-75 / 20);
 
@@ -101,13 +103,13 @@ function withRoom(sound: Float32Array, from: number, to: number): Float32Array {
 /** The quietest moment of a recording: what its room sounds like. Of a quiet that no room has, a faint hiss. */
 function roomTone(sound: Float32Array): Float32Array {
   let quietest = { at: 0, power: Number.POSITIVE_INFINITY };
-  for (let at = 0; at + PIECE <= sound.length; at += PIECE / 2) {
+  for (let at = 0; at + TONE <= sound.length; at += PIECE / 2) {
     let power = 0;
-    for (let i = at; i < at + PIECE; i++) power += (sound[i] as number) ** 2;
+    for (let i = at; i < at + TONE; i++) power += (sound[i] as number) ** 2;
     if (power < quietest.power) quietest = { at, power };
   }
   let state = 1;
-  return sound.slice(quietest.at, quietest.at + PIECE).map((sample) => {
+  return sound.slice(quietest.at, quietest.at + TONE).map((sample) => {
     // a row of numbers without pattern, the same each time
     state = (state * 48_271) % 2_147_483_647;
     return sample + FAINT * (state / 1_073_741_823.5 - 1);

@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
-import { hear } from "../../core/index.ts";
-import { HEARD_FROM } from "../../core/speech/hearing.ts";
+import { hear, mostSensible } from "../../core/index.ts";
+import { HEARD_FROM, type Heard } from "../../core/speech/hearing.ts";
 import { hearRecording } from "../../core/speech/recorded.ts";
 import { decodeWave } from "../../core/speech/wave.ts";
 import { openEar } from "../ear/open-ear.ts";
@@ -34,7 +34,7 @@ else if (files.length === 0) {
       put({ file, error: recording.problem });
       continue;
     }
-    const phrases = hearRecording(ear, recording.value);
+    const phrases = hearRecording(ear, recording.value).map(sensible);
     const heard = phrases.filter(({ confidence }) => confidence >= HEARD_FROM);
     const { entries, unread } = hear({ id: file, say: heard.map(({ text }) => text) });
     const confidence =
@@ -49,6 +49,12 @@ else if (files.length === 0) {
       unread,
     });
   }
+}
+
+/** The way in which a phrase was heard that the reader makes most of, as sure as it is likely beside the first. */
+function sensible({ text, confidence, others }: Heard): { text: string; confidence: number } {
+  const way = mostSensible([{ text, behind: 0 }, ...others]);
+  return { text: way.text, confidence: confidence * Math.exp(-way.behind) };
 }
 
 function put(line: object): void {

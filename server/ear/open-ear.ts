@@ -15,11 +15,15 @@ export const MODEL_FOLDER = fileURLToPath(new URL("../../dist/ear-model", import
 
 /** An ear on this machine: engine, model and words. `say` gets what a person should know, such as which model it is. */
 export async function openEar(say: (line: string) => void, site?: SiteWords): Promise<Hearing> {
-  const place = await bestModel(join(MODEL_FOLDER), say);
-  const dictionary = readDictionary(readFileSync(DICTIONARY_FILE, "utf8"));
-  const words = earWords(soundsFrom(dictionary, OWN_SOUNDS), site);
+  const { module, model, soundsOf } = await earParts(say);
+  return new Hearing(module, model, earWords(soundsOf, site));
+}
+
+/** What an ear is made of, but for its words. */
+export async function earParts(say: (line: string) => void) {
+  const model = readModel(await bestModel(join(MODEL_FOLDER), say));
+  const soundsOf = soundsFrom(readDictionary(readFileSync(DICTIONARY_FILE, "utf8")), OWN_SOUNDS);
   // what the engine prints about itself is for its makers
   const quiet = { print() {}, printErr() {}, modelBase: "none/" };
-  const module = (await createModule(quiet)) as unknown as EngineModule;
-  return new Hearing(module, readModel(place), words);
+  return { module: (await createModule(quiet)) as unknown as EngineModule, model, soundsOf };
 }

@@ -12,10 +12,16 @@ export interface Ear {
   unhush(): void;
 }
 
+export interface WayHeard {
+  text: string;
+  /** not known of every recogniser */
+  confidence: number | undefined;
+}
+
 export interface EarTells {
   view(ear: Partial<EarView>): void;
-  /** `sound`: of this phrase, where the recogniser gives it */
-  phrase(text: string, confidence: number | undefined, sound: Sound | undefined): void;
+  /** `ways`: how it may have been said, the likeliest first; `sound`: of this phrase, where the recogniser gives it */
+  phrase(ways: readonly [WayHeard, ...WayHeard[]], sound: Sound | undefined): void;
   /** somebody stopped speaking: the phrase is on its way */
   ended?(): void;
   /** somebody spoke, and no words were found in it */
@@ -24,8 +30,19 @@ export interface EarTells {
 
 /** How long a recogniser may take to say that it ended: some never do. */
 const END_WAIT_MS = 1500;
+const MOST_WAYS = 8;
 const QUICK_MS = 1000;
 const MOST_QUICK_ENDS = 20;
+
+type Result = Parameters<NonNullable<Recognition["onresult"]>>[0]["results"][number];
+
+function waysOf(result: Result): WayHeard[] {
+  return Array.from(result, ({ transcript, confidence }) => ({
+    text: transcript.trim(),
+    // a confidence of 0 is how some browsers say that they have none
+    confidence: confidence > 0 && confidence <= 1 ? confidence : undefined,
+  })).filter(({ text }) => text !== "");
+}
 
 /**
  * Listens phrase by phrase on whatever recogniser it is given, and keeps listening until closed: browsers end a
@@ -47,6 +64,7 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
     current.lang = "en-US";
     current.continuous = true;
     current.interimResults = true;
+    current.maxAlternatives = MOST_WAYS;
     let sound: Sound | undefined;
     current.onclip = (samples, rate) => {
       sound = { samples, rate };
@@ -61,11 +79,10 @@ export function ear(make: RecognitionMaker | undefined, tells: EarTells): Ear {
         if (!result || !best) continue;
         const text = best.transcript.trim();
         if (!result.isFinal) hearing += ` ${text}`;
-        // a confidence of 0 is how some browsers say that they have none
-        else if (text) {
-          const sure = best.confidence > 0 && best.confidence <= 1 ? best.confidence : undefined;
-          tells.phrase(text, sure, sound);
-          sound = undefined;
+        else {
+          const [way, ...others] = waysOf(result);
+          if (way) tells.phrase([way, ...others], sound);
+          if (way) sound = undefined;
         }
       }
       tells.view({ hearing: hearing.trim() });

@@ -8,6 +8,7 @@ export interface Recognition {
   lang: string;
   continuous: boolean;
   interimResults: boolean;
+  maxAlternatives?: number;
   onstart: (() => void) | null;
   onend: (() => void) | null;
   onerror: ((event: { error: string; message?: string }) => void) | null;

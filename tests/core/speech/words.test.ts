@@ -3,7 +3,15 @@ import { describe, expect, test } from "vitest";
 import { derivedSounds } from "../../../core/speech/derived-sound.ts";
 import { readDictionary, soundsFrom } from "../../../core/speech/dictionary.ts";
 import { earWords, writtenWord } from "../../../core/speech/ear-words.ts";
-import { BEGIN, chanceOf, END, languageModel, START } from "../../../core/speech/language-model.ts";
+import {
+  BEGIN,
+  chanceOf,
+  counted,
+  END,
+  EveryHistory,
+  languageModel,
+  START,
+} from "../../../core/speech/language-model.ts";
 import { letterSound } from "../../../core/speech/letter-sound.ts";
 import { OWN_SOUNDS } from "../../../core/speech/sounds.ts";
 import { spokenTag } from "../../../core/speech/spoken-tag.ts";
@@ -18,7 +26,7 @@ describe("the language model", () => {
     line.split(" "),
   );
   const shape = { classes: { PART: ["seat", "stem", "cage"] }, unsaid: new Map([["galled", 1]]), unsaidShare: 0.1 };
-  const model = languageModel([{ lines, weight: 1 }], shape);
+  const model = languageModel(counted([{ lines, weight: 1 }], shape));
   test("shares out one whole after each history", () => {
     const tokens = [...(model.after.get("")?.next.keys() ?? [])];
     for (const history of [START, "", "is", "PART", `${BEGIN} PART`, "PART is"]) {
@@ -31,6 +39,19 @@ describe("the language model", () => {
     expect(chanceOf("plug", START, model.after)).toBeGreaterThan(chanceOf("bent", START, model.after));
     expect(chanceOf("galled", START, model.after)).toBeGreaterThan(0);
     expect(chanceOf(END, "", model.after)).toBeGreaterThan(0);
+  });
+  test("shares out one whole with no history left out", () => {
+    const every = new EveryHistory(counted([{ lines, weight: 1 }], shape));
+    const words = ["seat", "stem", "cage", "plug", "is", "worn", "fine", "bent", "galled", END];
+    for (const before of [
+      [BEGIN, BEGIN],
+      [BEGIN, "seat"],
+      ["seat", "is"],
+      ["cage", "worn"],
+    ] as const) {
+      const sum = words.reduce((all, word) => all + every.chanceOf(word, before), 0);
+      expect(sum).toBeCloseTo(1, 9);
+    }
   });
   test("a word that was never said is as good as the others of its class", () => {
     const share = (word: string) => model.classes.get(word)?.share ?? 0;

@@ -9,7 +9,7 @@ function listening() {
   const view: EarView = { state: "closed", hearing: "" };
   const it = ear(ScriptedRecognition, {
     view: (now) => Object.assign(view, now),
-    phrase: (text, confidence) => void heard.push([text, confidence]),
+    phrase: ([{ text, confidence }]) => void heard.push([text, confidence]),
   });
   return { it, heard, view };
 }

@@ -1,4 +1,5 @@
 import type { SiteWords } from "../../../core/speech/ear-words.ts";
+import type { Heard } from "../../../core/speech/hearing.ts";
 
 /** What the page and the ear's worker say to each other. `turn` numbers the recognitions: what is late belongs to an old one. */
 
@@ -32,7 +33,7 @@ export type TurnTells =
   | { is: "speechstart" }
   | { is: "speechend" }
   | { is: "partial"; text: string }
-  | { is: "heard"; text: string; confidence: number; words: HeardWords; samples: Float32Array }
+  | ({ is: "heard"; words: HeardWords; samples: Float32Array } & Pick<Heard, "text" | "confidence" | "others">)
   /** speech, and no words of ours in it */
   | { is: "nothing"; samples: Float32Array }
   /** dB below full scale, some times a second */

@@ -6,6 +6,17 @@ import type { Listener, OwnEar } from "./own-ear.ts";
 type Told = (() => void) | null;
 type Results = Parameters<NonNullable<Recognition["onresult"]>>[0];
 
+interface Alternative {
+  transcript: string;
+  confidence: number;
+}
+
+/** The ways in which a phrase may have been heard, each as sure as it is likely beside the first. */
+const alternatives = ({ text, confidence, others }: Extract<TurnTells, { is: "heard" }>): Alternative[] => [
+  { transcript: text, confidence },
+  ...others.map((way) => ({ transcript: way.text, confidence: confidence * Math.exp(-way.behind) })),
+];
+
 /**
  * Our own ear as a SpeechRecognition (W3C Web Speech API): the same names and order of events. What it hears with less
  * confidence than it takes to be heard comes as `nomatch`. Sound never leaves the device.
@@ -17,7 +28,6 @@ export function ownRecognition(ear: OwnEar): RecognitionMaker {
     lang = "en-US";
     continuous = false;
     interimResults = false;
-    /** there is one way in which a phrase was heard */
     maxAlternatives = 1;
     /** sound never leaves the device */
     processLocally = true;
@@ -77,17 +87,18 @@ export function ownRecognition(ear: OwnEar): RecognitionMaker {
           this.#tell(what.is);
           break;
         case "partial":
-          if (this.interimResults && what.text) this.#tell("result", this.#results(what.text, 0, false));
+          if (this.interimResults && what.text)
+            this.#tell("result", this.#results([{ transcript: what.text, confidence: 0 }], false));
           break;
         case "heard":
           this.onclip?.(what.samples, 16_000);
-          this.#tell("result", this.#results(what.text, what.confidence, true));
+          this.#tell("result", this.#results(alternatives(what).slice(0, Math.max(1, this.maxAlternatives)), true));
           this.#settled++;
           if (!this.continuous) this.stop();
           break;
         case "nothing":
           // what was being heard is taken back
-          if (this.interimResults) this.#tell("result", this.#results("", 0, false));
+          if (this.interimResults) this.#tell("result", this.#results([{ transcript: "", confidence: 0 }], false));
           this.#tell("nomatch", { resultIndex: this.#settled, results: [] });
           if (!this.continuous) this.stop();
           break;
@@ -97,10 +108,10 @@ export function ownRecognition(ear: OwnEar): RecognitionMaker {
       }
     }
 
-    #results(transcript: string, confidence: number, isFinal: boolean): Results {
+    #results(ways: Alternative[], isFinal: boolean): Results {
       const results: Results["results"] = {
         length: this.#settled + 1,
-        [this.#settled]: { isFinal, length: 1, 0: { transcript, confidence } },
+        [this.#settled]: { ...ways, isFinal, length: ways.length },
       };
       return { resultIndex: this.#settled, results };
     }

@@ -152,9 +152,9 @@ export class PhraseListener {
     this.#phrase = undefined;
     this.#tell({ is: "speechend" });
     this.#decode(phrase, true);
-    const { text, confidence, words } = this.#hearing.end();
+    const { text, confidence, words, others } = this.#hearing.end();
     const samples = joined(phrase.frames);
-    if (text && confidence >= HEARD_FROM) this.#tell({ is: "heard", text, confidence, words, samples });
+    if (text && confidence >= HEARD_FROM) this.#tell({ is: "heard", text, confidence, words, others, samples });
     else this.#tell({ is: "nothing", samples });
   }
 }

@@ -1,0 +1,57 @@
+import { BEGIN, type Counted, END, EveryHistory } from "./language-model.ts";
+
+/** What was said so far, as far as it tells what comes next: the two words before. */
+export type Before = readonly [string, string];
+
+/** The call word: how often a phrase begins with it, and how often nothing follows it. */
+export interface Call {
+  word: string;
+  share: number;
+  alone: number;
+}
+
+/** Words alone know best what they were often said with; of kinds of words more was said. Least perplexity on other lines. */
+const SHARE_OF_KINDS = 0.3;
+/** Of what nobody ever said. */
+const NEVER = -30;
+
+/**
+ * How likely each next word is, weighed with all that was counted: for choosing among the few ways in which something may
+ * have been said. The network that is searched while sound comes knows much less (`language-model.ts`).
+ */
+export class SaidChances {
+  static readonly START: Before = [BEGIN, BEGIN];
+  readonly #words: EveryHistory;
+  readonly #kinds: EveryHistory;
+  readonly #call: Call | undefined;
+  readonly #known = new Map<string, number>();
+
+  constructor(words: Counted, kinds: Counted, call: Call | undefined) {
+    this.#words = new EveryHistory(words);
+    this.#kinds = new EveryHistory(kinds);
+    this.#call = call;
+  }
+
+  /** Natural log of the chance that `word` comes next; END is that nothing does. */
+  of(word: string, before: Before): number {
+    const [, last] = before;
+    const call = this.#call;
+    if (call && word === call.word) return last === BEGIN ? Math.log(call.share) : NEVER;
+    if (call && last === call.word)
+      return word === END ? Math.log(call.alone) : Math.log(1 - call.alone) + this.of(word, SaidChances.START);
+    const key = `${before[0]} ${last} ${word}`;
+    let known = this.#known.get(key);
+    if (known === undefined) {
+      const chance =
+        (1 - SHARE_OF_KINDS) * this.#words.chanceOf(word, before) + SHARE_OF_KINDS * this.#kinds.chanceOf(word, before);
+      known = chance > 0 ? Math.log(chance) : NEVER;
+      this.#known.set(key, known);
+    }
+    return known;
+  }
+
+  /** What stands before the word after `word`. A phrase begins anew after the call. */
+  afterSaying(word: string, [, last]: Before): Before {
+    return last === this.#call?.word ? [BEGIN, word] : [last, word];
+  }
+}

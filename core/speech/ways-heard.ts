@@ -1,0 +1,92 @@
+import { END } from "./language-model.ts";
+import { type Before, SaidChances } from "./said-chances.ts";
+import { type GraphWord, isFiller, UNIT, type WordGraph } from "./word-graph.ts";
+
+/** A word of a way: where it lies, and what it brings to the way's score. */
+export interface WordHeard {
+  word: string;
+  /** first frame, and first frame behind it */
+  from: number;
+  to: number;
+  score: number;
+}
+
+/** One way in which a whole utterance may have been said. */
+export interface WayHeard {
+  /** words of the network, fillers left out */
+  words: readonly WordHeard[];
+  /** sound and likelihood together, in the engine's units */
+  score: number;
+}
+
+/** How much the likelihood of words counts beside the sound, and what a word more costs: measured on lines not counted. */
+export const LIKELIHOOD_WEIGHT = 8;
+const A_WORD_MORE = Math.log(0.2);
+const A_FILLER_MORE = -4.5;
+/** Ways that fall so far behind the best one at the same moment are given up, in the engine's units. */
+const GIVEN_UP = 2000;
+/** Ways that are followed at one moment. */
+const FOLLOWED = 60;
+
+interface Way {
+  text: string;
+  score: number;
+  before: Before;
+  word?: GraphWord;
+  back?: Way;
+}
+
+/**
+ * The likeliest ways in which an utterance may have been said, best first, each a different row of words. Goes through the
+ * words that the search came past once more, with all that is known of what is said after what.
+ */
+export function waysHeard({ frames, words }: WordGraph, chances: SaidChances): WayHeard[] {
+  const from: GraphWord[][] = Array.from({ length: frames }, () => []);
+  for (const word of words) from[word.from]?.push(word);
+  const at: Map<string, Way>[] = Array.from({ length: frames + 1 }, () => new Map());
+  at[0]?.set("", { text: "", score: 0, before: SaidChances.START });
+  for (let frame = 0; frame < frames; frame++) {
+    const here = at[frame] as Map<string, Way>;
+    const next = from[frame] as GraphWord[];
+    if (here.size === 0 || next.length === 0) continue;
+    for (const way of best(here)) for (const word of next) keep(at[word.to], gone(way, word, chances));
+    here.clear();
+  }
+  return [...(at[frames] ?? new Map<string, Way>()).values()]
+    .map((way) => ({ way, score: way.score + (LIKELIHOOD_WEIGHT * chances.of(END, way.before)) / UNIT }))
+    .sort((a, b) => b.score - a.score)
+    .map(({ way, score }) => ({ words: wordsOf(way), score }));
+}
+
+function best(ways: ReadonlyMap<string, Way>): Way[] {
+  const all = [...ways.values()].sort((a, b) => b.score - a.score);
+  const least = (all[0] as Way).score - GIVEN_UP;
+  return all.slice(0, FOLLOWED).filter(({ score }) => score >= least);
+}
+
+function gone(way: Way, word: GraphWord, chances: SaidChances): Way {
+  const filler = isFiller(word.word);
+  const cost = filler ? A_FILLER_MORE : LIKELIHOOD_WEIGHT * chances.of(word.word, way.before) + A_WORD_MORE;
+  return {
+    text: filler ? way.text : `${way.text} ${word.word}`,
+    score: way.score + word.fits + cost / UNIT,
+    before: filler ? way.before : chances.afterSaying(word.word, way.before),
+    word,
+    back: way,
+  };
+}
+
+/** Of two that say the same until the same moment, the better. */
+function keep(ways: Map<string, Way> | undefined, way: Way): void {
+  const known = ways?.get(way.text);
+  if (!known || known.score < way.score) ways?.set(way.text, way);
+}
+
+function wordsOf(way: Way): WordHeard[] {
+  const words: WordHeard[] = [];
+  for (let one = way; one.back && one.word; one = one.back) {
+    const { word, from, to } = one.word;
+    if (!isFiller(word)) words.push({ word, from, to, score: one.score - one.back.score });
+  }
+  return words.reverse();
+}
