@@ -33,7 +33,7 @@ test.skipIf(!CAN_SPEAK)(
         });
       expect(row.length).toBeGreaterThan(4);
       expect(row.filter((place) => !places.has(place))).toEqual([]);
-      expect(graph.frames).toBe(frames);
+      expect(Math.abs(graph.frames - frames)).toBeLessThanOrEqual(1);
       // and many more besides
       expect(graph.words.length).toBeGreaterThan(10 * row.length);
     }
