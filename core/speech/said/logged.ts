@@ -1251,4 +1251,768 @@ old man used to say measure twice cut once
 that dog's loose again over by the tank battery
 okay so uh
 hmm let me think here a second
+sand cut the seat real bad went ahead and put a new one in
+found a crack in the cage right up at the top
+ain't no cracks or pitting in this plug
+stem ain't worn just dirty needs wiped off
+tore the actuator down diaphragm's ripped clean across
+packing's weeping a little snugged the packing nut up
+bonnet gasket's mashed flat gotta change it
+trim's wore plumb out gonna have to change it
+actuator spring busted right in the middle done swapped it out
+cage o ring's swole up big as a doughnut stem guide o ring's alright
+two new backup rings in and i greased the stem
+top diaphragm's ripped changed it out
+same on the bottom one
+seat ring's wire drawn one side so i went ahead and flipped it
+plug's alright going back in
+somebody buggered up the inlet threads
+outlet threads are okay
+breather was plugged with mud rodded it out
+float's got a hole clean through it gonna have to change that
+cage ain't washed out or nothing it's good to go back in
+stem was bent a touch straightened it in the press
+jam nut was loose slapped some thread locker on it and snugged it back down
+packing nut had been left loose
+solenoid got burnt order another solenoid
+there's ice on the regulator and the supply port's blocked with it
+guide's galled one side and scored on the bottom replaced it
+plug and seat both wire drawn swapped em both
+diaphragm plate's rusted on the edge
+bottom diaphragm's fine
+no damage to the bonnet
+body's rusted outside pretty bad though
+two of the bonnet studs are broke off replaced all four
+linkage is loose as a goose float's dented and the handwheel's missing
+yoke's cracked just a hairline
+snap a picture of that
+might be a hole in the top diaphragm can't tell till i get it out
+cage gasket's gone brittle on me put a new one in
+indicator gasket's stuck in the groove
+finally got it pulled
+signal port was stopped up blew it out
+same on the supply port
+tubing's kinked too
+pulled the strainer it was plugged with sand blew it out and put it back in
+stem's worse than last time scored real bad
+indicator spring's weak travel indicator itself ain't broke
+oil was dirty drained it and filled it back up
+lower diaphragm's a touch hard leaving it for now
+reckon the spring's weak
+it might oughta be replaced
+nothing wrong with the plug ran it again
+stem guide o ring's cut and the backup ring's pinched put in all new seals
+adjusting screw's rounded off can't get a wrench to bite on it
+l c v four oh six
+she's leaking by
+put sixty pounds on the upstream side and it's holding dead tight
+seat test no bubbles at forty five psi
+four bubbles a minute at seventy psi
+about ten drops a minute coming by the seat
+strokes full with twenty pounds on it
+won't stroke got thirty psi signal on it
+only getting half travel at eighteen pounds signal
+took about four and a half seconds to stroke
+shell test's good at two eighty five psi
+opens and closes just fine
+actuator test failed the diaphragm's tore
+went to forty two foot pounds on the bonnet studs and eighty five inch pounds on the packing nut
+tightened the body studs to a hundred and ten foot pounds
+diaphragm nut torqued to thirty newton meters
+measured the travel at twenty two millimeters
+spring measures six and an eighth inches long
+supply's thirty five psi signal's running nine
+upstream's one eighty psi downstream's forty two psi
+running a six to thirty pound signal on this one
+them body bolts got at least sixty foot pounds on em
+got seven eighths of an inch of travel
+fluid's coming through at about sixty degrees celsius
+ten thou of wear on the stem
+supply pressure two point one bar
+signal's twelve inches of water
+she's cracked open about fifteen percent
+hold up we got a fire over by the tank
+block valve's leaking by can't get her isolated
+bled it down but it's still got pressure on it
+mashed my thumb in the yoke got hurt pretty good
+watch it the spring let go on me
+h two s monitor's going off we're backing out
+knocked the drain bucket over got a spill on the ground
+seat's cracked
+bring me two bonnet gaskets and a diaphragm
+put a seat and four o rings on the list
+note that somebody painted over the breather last fall
+for the record the old packing went in upside down
+take a picture of the plug
+it's chipped on the edge
+tell him i'll be there after lunch
+stem's scratched on the left side
+flange is nicked up some
+okay p v two oh seven two inch fail closed
+this here's lima charlie victor fifty two alpha
+bonnet's rusted
+cage is eroded on the inlet side
+cage is good on this one
+pcv nineteen oh four three inch air to close sour service
+f c v one twelve seat's wore out replaced it
+on hotel victor ten
+and the stem won't budge
+lv twenty two seat's pitted lv twenty three seat's fine
+this one's a one inch pressure to open normal service
+plug's got a dent in it
+plug's nicked on the right side
+seat's pitted bad no wait cage is pitted bad
+took the bonnet bolts to fifty one foot pounds
+make that fifty seven
+sorry power diaphragm
+swapped the packing out
+correction packing nut
+body bolts are galled bad
+need replaced
+correction already replaced em
+on l c v thirty
+housing's rusty inside
+correction l c v thirteen
+pv four hundred forty
+i mean four hundred forty one
+cage gasket scratch that seat gasket's tore
+spring's broke
+guide's worn
+stem guide's fine
+flange is dented
+inlet threads are galled
+same on the outlet
+upper housing's got a crack in it
+lower one too
+cage is caked with paraffin scraped it off
+ditto for the plug
+backup ring got pinched swapped it
+three bubbles a minute at fifty five psi
+sorry five bubbles a minute
+replaced three body bolts
+no wait four
+stem's scratched
+no wait scored
+took out the bonnet gasket
+it's flattened and tore on one side
+actuator diaphragm went hard on us replacing it
+balance diaphragm's okay leaving it
+seat area's corroded a little outlet threads are intact
+checked the oil it's low added some
+had a few nicks in the stem dressed it up with emery cloth
+vented the actuator and took the upper housing off
+still leaking by at fifty pounds
+pilot's sticking some
+took it off and cleaned it
+gauge is busted needs a new one
+controller's fouled with scale inside
+gotta clean that out
+fitting's cross threaded took it out and put a new one in
+some knucklehead painted the vent hole shut
+cleaned it out
+lower o ring's extruded real bad upper one's nicked a little
+put a new kit in
+kept the old spring
+changed the seat gasket and the cage gasket didn't change the seat
+s d v three hundred
+power diaphragm's split bottom one ain't
+went ahead and changed the power diaphragm
+bonnet bolts got forty foot pounds
+opens and closes fine at twenty five pounds
+tango victor six one six
+shut in and she won't hold
+pulled the trim
+seat's washed out one side and the plug's cut on the edge
+pv eighty eight
+moving over to pv eighty nine
+packing's leaking bad
+gotta change it
+l c v eighteen bravo
+no leak at a hundred and twenty psi
+cage is clean no wear no cracks
+plug's worn about like last time put it back in
+all the bonnet bolts are eat up with rust two of em are stripped
+blowed a hole in the diaphragm
+went ahead and changed it out
+threw the old one out
+didn't have a seat on the truck so i flipped this one
+spring's rusty but it ain't broke going back in
+tightened the packing
+still seeping a bit
+cleaned the strainer didn't get around to calibrating the positioner
+seat test passed at eighty pounds packing test failed
+six bubbles a minute out of the packing
+seat's starting to pit but it's not cracked
+reused it
+tubing sprung a leak fixed it
+signal port's plugged too
+stem guide comm hole's plugged
+stem needs a shot of grease and the regulator needs adjusted
+bolts are seized and she's bled down but holding pressure
+whole face of the plug's pitted and the seat's scored all the way around
+five cc a minute through the seat at ninety psi
+lower housing's full of mud cleaned it out
+stem connector's misaligned adjusted it
+somebody left the tailgate down and there went my lunch
+gas is up over four dollars a gallon in town
+dog chewed up the seat in my truck
+sorry man couldn't hear you over the compressor next door
+no wait let that water hauler get by first
+boss said ten o'clock make that noon he's running late
+be there in about twenty minutes
+stopping for ice first
+hundred and six in the shade today
+and no wind
+truck's leaking oil again couple quarts a week
+my knee's froze up and my back's shot
+scratch that let's eat at the other place
+he got fired for sleeping in the truck
+bring me a coffee two sugars
+wife's car needs brakes gotta get to that this weekend
+drove sixty miles on a washed out lease road to get here
+ain't turkey season till the spring
+i might take a week off
+plug my phone in would you it's at ten percent
+i mean it rained so hard you couldn't see your hood
+cooler's leaking all over my floorboard
+forty pounds of deer sausage in the freezer
+correction about fifty
+the seat ring shows light pitting all the way around and i have lapped it
+no nicks in it
+both backup rings had taken a compression set and have been renewed
+the balance diaphragm has gone brittle and should be replaced at the next service
+bonnet bolting was torqued to twenty six foot pounds in a star pattern
+the diaphragm nut has been greased
+seat leak test at fifty five psi seven bubbles per minute the plug will need lapping
+no visible cracks in the yoke
+there is however some rust on the outside of the upper housing
+body bolts forty five ft lb
+packing nut sixty in lb
+actuator test twenty five psi ok
+slt sixty five psi pass
+stroke test twenty psi ok
+neither the plug nor the cage is scored
+the stem is not bent but it is scratched at the top
+it has been reused
+the bonnet gasket the seat gasket and the cage o ring were all replaced
+the guide was not only worn but galled as well
+the plug is chipped in the centre
+the free length of the actuator spring is four and three quarter inches
+it might be a little weak
+this is lima charlie victor four one seven two inch air to open
+i have taken the actuator apart
+dismantled the valve
+trim is washed out
+the body is free of cracks
+the threads are intact
+the cage was cleaned inspected and put back in
+the supply port is partially plugged
+the packing nut was rounded off so a new one was fitted
+two of the bonnet studs were stripped
+seat leak test failed at forty psi so the seat needs lapping
+stroked it at twenty psi full travel
+it took six seconds to stroke
+travel is twenty millimetres
+actuator air test at thirty psi no leaks
+shell test passed as well
+the vent hole is not plugged
+the seat has a nick on the inlet side
+correction on the outlet side
+the plug is badly eroded on one side
+the upper housing is corroded on the inside
+order two seat gaskets and a stem guide o ring
+the float has been repaired
+note that the customer wants the old trim returned
+would you read it back please
+there is still pressure on it
+the plug and the seat are both worn
+i have replaced them
+the lock nut was loose so i tightened it and threadlocked it
+the breather was plugged with mud
+i blew it out and put it back in
+the old packing was extruded so it was thrown away and new packing was fitted
+the packing nut was tightened to seventy inch pounds
+the indicator gasket has gone hard and must be replaced
+the travel indicator is missing
+signal pressure is six to thirty psi
+i am not replacing the stem on this rebuild
+it has a minor scratch at the bottom
+the cage may be cracked so i replaced it
+the disc is chipped on the edge
+the disc is fine
+stem diameter is four hundred ninety eight thousandths
+the stem guide is worn
+somebody left the packing slip for the new compressor on my stool
+tag on the next one reads pv two thousand two hundred eight a
+three inch fail closed sour service
+bonnet gasket leaking needs replacing
+order two bonnet gaskets
+seat gskt flattened new one in
+plug reused
+stroke test pass
+the linkage is bent and the handwheel is missing
+i straightened the linkage
+the body bolting was torqued to between fifty five and sixty foot pounds
+replaced six body studs and torqued them to seventy newton metres
+the positioner was recalibrated
+it sits at fifty per cent open on a nine psi signal
+the solenoid is burnt
+the float is dented the pilot is fouled with paraffin and the strainer has scale on it
+the outlet threads are cross threaded
+the inlet threads are intact
+the stem connector was misaligned and has been adjusted
+the plug no the seat is pitted on the face
+bonnet bolts torqued to twenty four ft lb
+make that twenty six
+the top diaphragm needs replacing
+correction i have already replaced it
+seat leak test at four bar twelve millilitres per minute
+upstream pressure is ninety psi and downstream pressure is fifteen
+the valve would not hold at seventy five psi
+held eighty psi for ten minutes bubble tight
+the oil is dirty and a bit low
+i have drained it and filled it
+the fitting was seeping so i have snugged it up
+the signal tubing is kinked
+the ports in the stem guide are plugged with scale
+the nut is galled and a new nut was fitted
+the comm hole in the diaphragm nut was plugged and i rodded it out
+seat slight wear one side flipped
+plug no pitting
+cage ok
+i looked over the regulator and the gauge and there is nothing wrong with either
+the controller was calibrated but the regulator was not adjusted
+the actuator has been vented
+the adjusting screw will not budge
+put an adjusting screw on the list
+the seat is in good condition
+stop i smell gas
+do not touch the housing its spring is still loaded
+i have pinched my finger in the yoke and it is bleeding
+i have spilled oil all over the floor here
+the seat area is washed out at the bottom
+the stem has been greased
+what is left to do
+stop listening please
+the plug is worn
+the plug is galled
+the upper o ring is pinched and the lower one is nicked
+the actuator diaphragm has a pinhole at the edge
+a new one has been installed
+the diaphragm plate is not bent
+the upper housing and the lower housing were both cleaned
+the diaphragm plate was rusted i wire brushed it and reused it
+the plug and the stem guide are both badly worn so both were replaced
+my wife wants a new seat for her bicycle
+she says the one it came with is worn on one side
+the forklift has a flat tyre and its hydraulic oil is low again
+the dentist tells me i have a cracked tooth and it needs replacing
+the seat gasket was stuck in the groove
+i took it out and fitted a new one
+the seat is fine so it was put back in
+the stem was straightened dressed and greased
+i think the actuator spring is weak
+the indicator spring is broken
+the plug might need replacing but the cage is good to go back in
+the cage is eroded at the inlet and pitted at the outlet
+now lcv one hundred nineteen
+body bolts torqued to ninety five nm bonnet bolts torqued to forty nm
+supply twenty five psi
+the packing nut was tightened to fifty five inch pounds
+bonnet bolting torqued to at least twenty five foot pounds
+supply pressure no more than fifty psi
+travel is roughly nine sixteenths of an inch
+the body temperature is about sixty degrees celsius
+the oil temperature is a hundred and forty degrees
+a seat leak test was carried out at sixty psi
+stroke test opens and closes fine
+stroke test failed only half travel
+four drops per minute at the packing
+the packing is leaking so i adjusted the packing nut
+the actuator test failed
+the upper diaphragm is torn at the edge
+there is air leaking from the breather
+new seat new plug new cage gasket
+old plug discarded
+i have put new seals in
+installed a new rebuild kit
+the post office has lost my parcel of o rings for the motorbike forks
+pick up two indicator gaskets and one lock nut
+for the record the spring had been painted blue by somebody
+remark this one came in without a nameplate
+the inlet and outlet threads are both corroded
+i dressed the inlet threads
+there is a hairline crack at the top of the housing
+the diaphragm has blown through and needs a new one
+there is no wear on the stem or the guide
+the yoke is dented on the right side
+the plug shows neither pitting nor galling but it is nicked on the edge
+the signal port is blocked with ice
+there is ice on the breather
+the backup ring is extruded
+l c v six oh two two inch
+correction l c v six two oh
+the tag is pcv four hundred ten
+correction four hundred one
+the flange is pitted on the face
+no cracks in it
+valve disassembled
+bonnet gasket stuck to the body
+no cracks pitting or corrosion on the bonnet
+the bolting is corroded and loose
+whoever borrowed my torque wrench left it set at forty foot pounds and never put it back
+the kettle is fouled with scale and its lid is leaking
+it was minus five degrees on the way in and my wipers were frozen
+their keeper was worn out by half time
+he should have been replaced at the break
+valve on the bench is hotel victor seven zero five four inch air to close severe service
+the bonnet was removed and the packing was removed
+the packing is hard and both backup rings are swollen
+seat leak test passed at one hundred psi
+the cage is cracked scratch that the cage is worn
+the backup ring was flattened and i replaced it
+sorry i mean the cage o ring
+the plug is scored
+the stem is galled
+strike that one as well
+i cannot isolate it the block valve is passing
+it has been bled down but it is still holding pressure
+the seat needs lapping
+the rag bin is on fire
+the seat has been lapped
+there was none of that cake left the night shift had cleaned it out
+upper housing dented left side
+lower housing ok
+two bonnet studs are bent and one is missing
+the stem guide o ring was cut so it was swapped out
+the body was drained cleaned and inspected no pitting found
+the seat is worn on both sides so a new one was installed
+seat leak test at forty five psi no bubbles
+close it out please
+the spring is slightly rusted and it is going back in
+trim is damaged leaving it for now
+the packing needs adjusting and the stem needs greasing
+seat leak test at seven bar bubble tight
+stroke test at one point four bar passed
+zero point four five in travel four s to stroke
+body bolts torqued to forty pounds
+signal pressure is nine inches of water
+pv thirty one passed the seat leak test pv thirty two failed the seat leak test
+seat leak test at fifty psi nine bubbles per minute
+make that six bubbles per minute
+the guide has light wear
+correction heavy wear
+order two cage gaskets
+make that four
+it is a one and a half inch valve pressure to close normal service
+the plug is steam cut all the way around
+the bonnet has been cleaned and put back on
+the gauge needs calibrating
+bonnet bolting torqued to thirty foot pounds sorry thirty two
+the stem drags slightly
+the plug was not replaced but the stem was greased
+the bank wants me to come in and close out my old account
+that lathe drinks oil
+they have drained it and filled it twice this month
+body is eroded below the seat
+found two cracked bolts on the bonnet replaced all eight
+plug tip is worn stem okay
+stem has light galling near the top polished it
+bonnet gasket was leaking replaced with new
+cage gasket damaged during removal replaced
+indicator spring weak indicator gasket cut replaced both
+no corrosion no pitting no cracks on the yoke
+diaphragm nut loose tightened to forty foot pounds
+adjusting screw seized had to heat it still won't turn
+pilot was dirty took it apart and cleaned it works fine now
+backup rings extruded o ring swollen replaced the lot
+supply tubing kinked at the fitting replaced the tubing
+float punctured order a new float
+controller oil is milky drained and refilled
+positioner arm bent straightened
+flange bolts rusty but usable reused them
+seat ring threads galled seat won't come out
+stem connector misaligned realigned
+vent hole plugged with paint drilled it out
+body drained and flushed
+valve disassembled all parts cleaned and inspected
+trim installed bonnet installed bolts torqued to eighty
+seat is nicked slightly at the edge lapped it still nicked
+guide bushing worn both sides
+upper housing dented on the left side
+leak at the body gasket
+fail open three inch severe service
+them bolts was so rusty i had to cut two of 'em off
+ain't no way that plug's going back in
+she was packed plumb full of paraffin steamed it all out
+spring's fine diaphragm's fine plate's fine put her all back
+i done replaced that packing twice this year
+packing was just about gone so i put five new rings in
+seat's a little rough hit it with some lapping compound
+nut's rounded off so i had to cut it off and put a new one on
+this regulator's froze up gonna thaw it out
+gasket's still good left it
+ports on the guide's plugged up solid rodded 'em out
+whoever put this together left out the cage gasket
+breather's full of dirt dauber knocked it out
+tightened up the packing still weeping a little
+both o rings was cut stem's scratched where they rode
+the plug's okay i think but the seat's shot
+got everything but the gasket bring me one next time
+inlet threads are chewed up outlet's okay
+upper diaphragm's hard
+cage o ring's flat changed it
+same for the stem guide o ring
+supply port's clogged blew it out
+ditto the signal port
+seat test fifty pounds tight
+seven bubbles a minute at forty five psi after lapping it
+shell test failed leaking at the bonnet joint
+packing test good at three hundred
+actuator test twenty psi no leaks
+it strokes but only three quarters of the way
+eighteen psi signal to get full stroke
+torqued the packing nuts to at least fifteen foot pounds
+travel about five eighths
+spring's four and five eighths long stem's three quarter inch
+downstream's at eighty upstream's at four hundred
+leaking more than ten drops a minute
+thirty inches of water on the gauge
+minus ten degrees celsius at the inlet
+no wait that's the guide
+sorry reused the seat
+bolts at thirty no thirty five foot pounds
+cage is worn and the plug's pitted
+cage is worn
+f v nine nine
+no wait f v nine eight
+one bubble a minute at a hundred
+make that two bubbles
+we got h two s at ten ppm
+can't get the pressure off this thing
+note bonnet was painted over
+that'll do it close her out
+it's spring break next week
+he's wearing his seat belt wrong
+man that burger was greasy
+somebody stole the battery out of my truck
+i need new tires and an alignment
+we hit ninety percent humidity yesterday
+the pump jack over yonder is squealing
+right we're on p c v four one two two inch
+cracked her open and the seat's cut up on one side
+plug's grand
+stem's got a bow in it
+tried to straighten it but no dice gonna need a new one
+bottom diaphragm has a pinhole near the edge
+swapped that out for a new one
+torqued the housing bolts to fifteen foot pounds
+packing's dried out and weeping a little
+no more weep
+cage is sanded out at the bottom pretty bad
+rest of it looks alright
+strainer was packed solid with scale
+rinsed it off and stuck it back in
+bonnet bolts at twenty six no make that twenty eight foot pounds
+body bolts at thirty
+put eighty pounds on the inlet side and she held
+stroked it four times opens and shuts fine
+seat o ring i mean the cage o ring is nicked
+skipped the packing this time
+greased the stem though
+somebody left gas in this line i can smell it
+backing off till it clears
+she's still got pressure behind the plug
+block valve's letting by
+top diaphragm's good bottom one's got a tear about an inch long
+replaced the bottom one kept the top
+guide's galled up and the stem won't slide in it
+had to knock it out
+honed the guide
+put me down for two seat gaskets and a packing set
+and one cage
+positioner's reading off recalibrated it
+feedback linkage was loose snugged it
+leak test at fifty psi eleven bubbles a minute
+retest at fifty two bubbles a minute
+no way that seat is going back in
+order me one
+there's no way i'm putting that cage back in
+it's wire drawn all the way around
+gauge on the supply reads twenty two
+signal at nine
+yoke's cracked clean through on the left side
+don't touch it shutting down
+took the actuator apart spring's rusty but it ain't broke
+got a hole in it
+flange face has a gouge across it about ten thou deep
+dressed it with a file
+solenoid's not clicking might be burnt out
+bring me one tomorrow
+bleed hole in the nut had mud in it poked it out with a wire
+air's hissing out the breather when i put twenty on it
+upper diaphragm has to be busted
+closed it up strokes smooth took six seconds full open
+note customer wants it back on by noon
+lunch truck's here
+somebody move that hose before we trip on it
+he said the compressor down the road blew a head gasket last week
+the radio says ninety degrees and wind out of the south at thirty
+my knee's shot too many years on ladders
+you want the last sandwich or can i have it
+nah go ahead
+lock nut backed off put locker on it and snugged it to twelve foot pounds
+ice all over the pilot signal line's blocked with it
+thawed it out
+strokes now
+body's a touch pitted on the outlet side wall's still good
+inlet threads look decent
+gonna leave the cage it's only lightly scored
+plug on the other hand is toast new one going in
+seat's worn both sides nothing left to flip
+had one on the truck so i changed it
+tubing's kinked behind the controller
+made up a new piece
+fitting's dribbling cinched it down
+indicator's bent over tweaked it straight
+spring under it is gone
+diaphragm plate's rusted bad wire wheeled it
+needs paint but it'll go another round
+dead tight at a hundred and twenty five
+bonnet joint's dry packing's dry
+nicked my hand on that cage bleeding pretty good
+x v seven zero one bravo fail open clean service
+stem's stuck hard
+took penetrating oil and two hours but she moves now
+on level valve l v six two three inch dirty service
+seat's washed on one side so i rolled it over
+stem's scratched up near the top polished it out
+packing's got to go
+order two sets
+bonnet gasket's blown body face is clean though
+vent hole in the lower housing's plugged with wasp nest cleared it out
+seat not so good nicked on the edge
+torqued the bonnet to thirty two foot pounds
+actually make that thirty
+took the top housing off
+upper diaphragm's soft and oily
+swapped it same with the lower
+can't get this nut to budge
+soaking it
+seat leak at seventy five passed
+bring me a breather and two lock nuts
+gas detector's chirping moving upwind
+o rings on the cage are both flat put new ones in
+the seat looks alright but the gasket under it's shot
+changed the gasket
+inlet threads are beat up outlet ones are good
+chased the inlet
+threads on the packing nut are galled
+replaced the nut
+body's sound no washout no cracks
+float arm's bent straightened it out
+float's okay
+regulator set at twenty
+gauge on it's broke get me a new one
+i put a new kit in it last fall
+seat looks worn again on the bottom
+plug has a bit of pitting nothing major
+lapped it to the seat
+housing bolts are all loose
+ran them down to twenty foot pounds
+note ladder needs a new rung
+is there any more of that brisket
+no he ate it all
+my phone screen is cracked again
+tell the gate guard we're leaving at four
+six bubbles a minute at fifty pounds
+cleaned the seat and retested
+one bonnet stud stripped two more rusty
+changed all three
+seat's sand cut on the inlet side and the plug's tore up too
+put in a new seat and plug
+fixing to swap it
+she's passing pretty bad at two hundred pounds
+packing's weeping took up on the gland nut a flat and she quit
+trash under the seat picked it out and she shut off tight at sixty
+jam nut had backed off
+ran it down and threadlocked it
+breather's plugged plumb up with mud daubers rodded it out
+body bolts is rusted bad changed out all eight thirty foot pound on em
+don't need nothing on this one strokes good and holds at eighty
+hold up i smell gas round the bonnet
+tag pcv dash one one seven bravo three inch globe air to close
+disassembled
+seat ring face pitted
+plug pitted light
+lapped both in
+packing removed and renewed
+stem runout four thou within tolerance
+spring free length six and a quarter inches
+positioner relay fouled with oil cleaned it and recalibrated output tracks three to fifteen
+hydro at four fifty for three minutes no external leaks
+seat leak test air at fifty psi twelve bubbles a minute
+bonnet gasket replaced bonnet studs lubed and torqued to one ten in three passes
+actuator diaphragm cracked renewed
+cage windows sand cut cage and cage gasket scrapped
+order one cage two cage gaskets
+handwheel stripped on its keyway not repaired
+well now i've seen worse but that seat is about wore through on the one side and i flipped it over so she's got a fresh face up
+back when i started we'd have run that gasket again but i went ahead and put a new one in there
+my eyes ain't what they was but i don't see no cracks in that housing nowhere
+tore the regulator down its strainer was stopped up blew it out
+plug's a hair worn on the edge i'd leave it be
+now the pilot was gummed up with paraffin so i washed it out in diesel
+been doing this forty years and i never saw a stem bent that bad
+straightened what i could needs a new one
+the packing it is leaking little bit i make tight the nut
+seat is have the scratches i changed it for new one
+diaphragm of the actuator is broken hole in the center
+valve no open complete only until the half
+i did the test with sixty psi and no have leak
+is missing one bolt in the bonnet i put new
+spring is good no corrosion no crack
+breather is blocked by paint i have cleaned it
+gland's weeping a touch nipped her up a quarter turn
+fitted a new one
+all good on the test forty bar drop tight
+bonnet studs are seized solid had to burn two off
+spindle's bent needs a new one
+supply's sitting at one point four bar
+torqued the bonnet to forty newton metres
+inspected trim ok packing nut loose tightened
+order one stem two stem guide o rings
+torque body twenty eight ft lb bonnet twenty six ft lb
+seat one side worn flipped retest no leak eighty psi
+supply gauge broken replaced regulator set thirty five psi
+upper diaphragm looks good
+lower too
+no wait the lower's got a tear in it
+replaced both cage gaskets
+replaced one cage gasket reused the other
+torqued the body bolts to twenty six
+this is fcv three oh nine
+polished it with emery
+feels smooth now
+took the actuator apart
+spring's good diaphragm plate's corroded
+is that threads galled yeah outlet threads are galled
+took eleven seconds to close that's too slow
+note operator wants it back on line by noon
+still got pressure on the body after i bled it backing off
+float's got a dent in it but no hole
+travel's seven sixteenths
+upstream one twenty downstream fifteen
+you want the rest of this sandwich or not
+his truck's leaking oil all over the pad again
+that boy can't hold his liquor he was wrecked saturday
+they had to replace my knee in april and it's still stiff
+pressure's on for the home team this sunday
+my wife replaced the kitchen faucet all by herself
+seat belt light's been on in this truck for a month
+she told him the spring dance was cancelled
+bring me a cold drink when you come back
+the plug on my phone charger's bent
+doc says my packing days are over no more deer camp
+the ice chest is cracked and all the ice melted
 `;
