@@ -22,6 +22,7 @@ import { doorDeeds } from "./state/door-deeds.ts";
 import { keepsakeDeeds } from "./state/keepsake-deeds.ts";
 import { likeliestHere } from "./state/likeliest-here.ts";
 import { readRoute } from "./state/route.ts";
+import { MOST_SAID_BEFORE, saidAndUnderstood } from "./state/said-before.ts";
 import { readSettings } from "./state/settings.ts";
 import { createStore, type Store } from "./state/store.ts";
 import { talk } from "./state/talk.ts";
@@ -225,6 +226,11 @@ async function open(): Promise<void> {
   store.happen({ is: "listed", ...(await shelf.listed()) });
   store.happen({ is: "outbox", outbox: await shelf.counts() });
 
+  const recallSaid = async () => {
+    const said = (await shelf.saidBefore(MOST_SAID_BEFORE)).filter(({ phrase }) => saidAndUnderstood(phrase));
+    store.happen({ is: "said_before", said: said.map(({ site, phrase }) => ({ site, text: phrase.text })) });
+  };
+
   const passOn = async () => {
     flush();
     await keepToOwnSites({ shelf, state: store.state, tell: store.happen, set: acts.set });
@@ -260,6 +266,7 @@ async function open(): Promise<void> {
   });
   void catchUp();
   if (left) void acts.recall();
+  void recallSaid();
   listenForTalkKey(store, turned);
   if (store.state().settings.handsFree) turned({ is: "hands_free", on: true });
   // asks the browser not to clear the words away when the disk runs short; a refusal changes nothing else

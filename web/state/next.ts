@@ -26,6 +26,7 @@ export type Happening =
   | { is: "started"; card: JobCard }
   | { is: "knew"; known: KnownValve }
   | { is: "listed"; valves: ListedValve[]; sites: KnownSite[] }
+  | { is: "said_before"; said: State["saidBefore"] }
   | { is: "said"; phrase: CardPhrase }
   | { is: "on_device"; id: string }
   | { is: "not_on_device"; id: string; problem: string }
@@ -62,6 +63,7 @@ export function firstState(route: Route): State {
     keepsakes: [],
     closedMissing: [],
     valves: [],
+    saidBefore: [],
     sites: [],
     taught: [],
     ear: { state: "closed", hearing: "" },
@@ -85,6 +87,8 @@ export function next(state: State, now: Happening): State {
       return { ...state, known: now.known };
     case "listed":
       return { ...state, valves: now.valves, sites: now.sites };
+    case "said_before":
+      return { ...state, saidBefore: now.said };
     case "said":
       return {
         ...state,

@@ -138,6 +138,8 @@ export interface State {
   sites: KnownSite[];
   /** words this device was taught beside those that ship */
   taught: KeptWord[];
+  /** what was said on it in jobs that are closed, and understood whole */
+  saidBefore: readonly { site?: string; text: string }[];
   ear: EarView;
   outbox: Outbox;
   /** who the server takes this page for, as it last said */

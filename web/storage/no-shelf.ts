@@ -41,6 +41,9 @@ export function noShelf(why: string): Shelf & { phrasesOf(job: string): CardPhra
     },
     async setOpenJob() {},
     async closeJob() {},
+    async saidBefore() {
+      return [];
+    },
     async job(id) {
       const card = jobs.get(id);
       return card && { card, phrases: phrasesOf(id) };

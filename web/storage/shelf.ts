@@ -34,6 +34,8 @@ export interface Shelf {
   keepValve(known: KnownValve): Promise<void>;
   valve(tag: string, site: string | undefined): Promise<KnownValve | undefined>;
   keepListed(valves: ListedValve[], sites: KnownSite[]): Promise<void>;
+  /** phrases of the jobs closed on this device, site by site, the newest first, at most `limit` in all */
+  saidBefore(limit: number): Promise<{ site?: string; phrase: CardPhrase }[]>;
   listed(): Promise<{ valves: ListedValve[]; sites: KnownSite[] }>;
   /** lets go of what it holds of other sites than these; never of what was not sent */
   keepOnly(sites: readonly string[]): Promise<void>;
@@ -188,6 +190,16 @@ export function shelfOn(db: Database, write: Room["writeWords"] = (put) => put()
     async listed() {
       const sites = await db.get("kept", "sites");
       return { valves: await db.getAll("listed"), sites: Array.isArray(sites) ? (sites as KnownSite[]) : [] };
+    },
+    async saidBefore(limit) {
+      const said: { site?: string; phrase: CardPhrase }[] = [];
+      // by id, which ascends with time
+      for (const { id, site, closedAt } of (await db.getAll("jobs")).reverse()) {
+        if (said.length >= limit) break;
+        if (!closedAt) continue;
+        for (const phrase of await db.getAllFromIndex("phrases", "job", id)) said.push({ site, phrase });
+      }
+      return said.slice(0, limit);
     },
     keepOnly: (sites) => letGoOfOtherSites(db, sites),
     async settings() {
