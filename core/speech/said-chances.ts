@@ -14,6 +14,8 @@ export interface Call {
 const SHARE_OF_KINDS = 0.3;
 /** Of what nobody ever said. */
 const NEVER = -30;
+/** Chances that are remembered: enough for one phrase, and no more after a whole shift. */
+const REMEMBERED = 50_000;
 
 /**
  * How likely each next word is, weighed with all that was counted: for choosing among the few ways in which something may
@@ -45,6 +47,7 @@ export class SaidChances {
       const chance =
         (1 - SHARE_OF_KINDS) * this.#words.chanceOf(word, before) + SHARE_OF_KINDS * this.#kinds.chanceOf(word, before);
       known = chance > 0 ? Math.log(chance) : NEVER;
+      if (this.#known.size >= REMEMBERED) this.#known.clear();
       this.#known.set(key, known);
     }
     return known;
