@@ -5,7 +5,7 @@ import { counted, languageModel, type SaidLines } from "./language-model.ts";
 import { letterSound } from "./letter-sound.ts";
 import { mayBeAll } from "./may-be-all.ts";
 import { networkText } from "./network.ts";
-import { LOGGED_LINES, SAID_LINES } from "./said/index.ts";
+import { ANSWER_LINES, LOGGED_LINES, SAID_LINES } from "./said/index.ts";
 import { SaidChances } from "./said-chances.ts";
 import { spokenTag } from "./spoken-tag.ts";
 import { spokenWords } from "./spoken-words.ts";
@@ -51,6 +51,8 @@ const TAG_LINES = [
 /** Words of the trade that no line has: this share of what may come where nothing is known. */
 const UNSAID_SHARE = 0.03;
 const TAG = "T_site";
+/** How much a line counts that is a whole phrase by itself, beside one of thousands that begin alike. */
+const SAID_ALONE = 12;
 /** How often a phrase begins with the call word, where somebody may call. */
 const CALLED_SHARE = 0.2;
 /** How often somebody calls and waits for the tone before going on. */
@@ -73,6 +75,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   const texts: SaidLines[] = [
     { lines: SAID_LINES.map(spokenWords), weight: 1 },
     { lines: LOGGED_LINES.map(spokenWords), weight: 2 },
+    { lines: ANSWER_LINES.map(spokenWords), weight: SAID_ALONE },
     { lines: site.accepted.map(spokenWords), weight: 2 },
     { lines: site.taught.map(spokenWords), weight: 3 },
   ];
@@ -82,7 +85,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
     const first = tags[0]?.word as string;
     texts.push({
       lines: TAG_LINES.map((line) => line.split(" ").map((word) => (word === "TAG" ? first : word))),
-      weight: 12,
+      weight: SAID_ALONE,
     });
   }
   const heard = (word: string) => allSounds(word).length > 0;

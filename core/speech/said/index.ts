@@ -1,4 +1,5 @@
 import { ANOTHER_SHIFT } from "./another-shift.ts";
+import { ANSWERS } from "./answers.ts";
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
 import { FINDINGS } from "./findings.ts";
@@ -24,6 +25,9 @@ const linesOf = (...texts: readonly string[]): string[] =>
 
 /** What a log gets to hear, phrase for phrase: counted more than what was written to be listened for. */
 export const LOGGED_LINES: readonly string[] = linesOf(LOGGED);
+
+/** What is said alone, to a question. */
+export const ANSWER_LINES: readonly string[] = linesOf(ANSWERS);
 
 /** Lines written for the ear: every part, number and turn of phrase that may come. */
 export const SAID_LINES: readonly string[] = linesOf(
