@@ -42,7 +42,7 @@ const MOST_OTHERS = 7;
 /** Ahead of nothing: as if the next way were so far behind. */
 const FAR_BEHIND = 30;
 /** Under this nothing was heard: most talk that is not ours lies below, few of our phrases do. */
-export const HEARD_FROM = 0.2;
+export const HEARD_FROM = 0.1;
 
 /**
  * One listener: utterances go through `begin`, `feed`, `end`. Sound is 16,000 samples a second and may come in pieces; some
@@ -128,7 +128,7 @@ const NOTHING: Heard = {
   confidence: 0,
   words: [],
   others: [],
-  evidence: { overPhones: 0, fit: 0, ahead: 0 },
+  evidence: { overPhones: 0, ahead: 0 },
 };
 
 const textOf = ({ words }: WayHeard): string => words.map(({ word }) => writtenWord(word)).join(" ");
@@ -164,7 +164,7 @@ function evidenceOf(best: WayHeard, ahead: number, phones: Decoded): Evidence {
   const call = callBefore(best.words);
   const frames = Math.max(1, phones.frames - (call ? call.to - call.from : 0));
   const ofPhones = scoreWithout(phones, call);
-  return { overPhones: (best.score - (call?.score ?? 0) - ofPhones) / frames, fit: ofPhones / frames, ahead };
+  return { overPhones: (best.score - (call?.score ?? 0) - ofPhones) / frames, ahead };
 }
 
 /** The call that something was said after; undefined where nobody called, or only called. */
