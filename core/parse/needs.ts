@@ -3,6 +3,7 @@
 import { ROLE } from "../vocabulary/grammar.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
+import { talkBehind } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
@@ -76,6 +77,8 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
     wanted = [{ part: last.part, count }];
     end = from + (has(scene.at(from), ROLE.fresh) && !spare ? 2 : 1);
   }
+  // "pick up a seat for the camper"
+  if (objects && /^for\b/.test(scene.at(end)?.text ?? "") && talkBehind(scene, end)) return undefined;
   if (wanted.some((one) => !one.part) || state.not !== undefined || state.elsewhere !== undefined) return undefined;
   return logNeeds(scene, state, at, end, wanted);
 }

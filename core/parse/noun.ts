@@ -133,6 +133,16 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       at += 1;
       continue;
     }
+    // "two or three bolts": nobody counted
+    if (
+      chunk.number?.upper !== undefined &&
+      !chunk.used &&
+      Number.isInteger(chunk.number.value) &&
+      sizedOrPart(chunks, at + 1)
+    ) {
+      noun.det = true;
+      continue;
+    }
     const count = countAt(chunks, at);
     // "the other side": of the same part, and no other one
     if (
@@ -141,6 +151,17 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       /^(?:sides?|ends?|face|half)$/.test(chunks[at + 1]?.text ?? "")
     )
       return undefined;
+    // "the other two bolts": how many are left of them
+    if (has(chunk, ROLE.other) && chunks[at + 1]?.number && chunks[at + 2]?.senses.part) {
+      noun.det = true;
+      continue;
+    }
+    // "order me another one": one more of the same, and not its counterpart
+    if (chunk.text === "another one" && [at - 1, at - 2].some((back) => has(chunks[back], ROLE.need))) {
+      noun.fresh = true;
+      noun.one = true;
+      return endAt(at);
+    }
     if (has(chunk, ROLE.other)) {
       noun.other = true;
       return endAt(at);
@@ -217,6 +238,9 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
   }
   return undefined;
 }
+
+const sizedOrPart = (chunks: readonly Chunk[], at: number): boolean =>
+  partAhead(chunks, has(chunks[at], ROLE.fresh) || chunks[at]?.text === "of the" ? at + 1 : at);
 
 /** Whether a place tells which of an upper and a lower, an inlet and an outlet. */
 const isOneOfTwo = (last: Named | undefined, place: Place): boolean =>

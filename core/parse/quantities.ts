@@ -2,7 +2,7 @@
 
 import type { Quantity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { STROKING } from "../vocabulary/tests.ts";
+import { STROKES_TO, STROKING } from "../vocabulary/tests.ts";
 import { has } from "./chunks.ts";
 import { BOLTED, gaugeOf, isPressure, isPressureWord, type Measure, PRESSURES, RATES, TORQUES } from "./measure.ts";
 import { nounOf } from "./measured-part.ts";
@@ -252,7 +252,16 @@ function quantityOf(
   if (unit === "degF" || unit === "degC") return "temperature";
   if (unit === "degree") return word === "temperature" || isRunningAt(scene, measure, low) ? "temperature" : undefined;
   if (unit === "s" || unit === "min") {
-    if (word === "duration" || strokesIn(scene, measure) || eachWay(scene, measure) || heldFor(scene, measure))
+    // "eight seconds to open"
+    const toStroke =
+      scene.chunks[measure.to]?.text === "to" && STROKES_TO.test(scene.chunks[measure.to + 1]?.text ?? "");
+    if (
+      word === "duration" ||
+      toStroke ||
+      strokesIn(scene, measure) ||
+      eachWay(scene, measure) ||
+      heldFor(scene, measure)
+    )
       return "duration";
     const test = testAt(measure.from);
     return test ? "duration" : undefined;

@@ -152,6 +152,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     (first.det || first.count) &&
     state.owed >= at - 2
   ) {
+    // "need a seat for the pickup"
+    if (talkBehind(scene, end)) return end;
     for (const noun of nouns) emitWork(scene, state, "replaced", "needed", noun, [state.owed, end], "needs_part");
     settleSubject(scene, state, nouns, false);
     return end;

@@ -93,6 +93,16 @@ export function findTests(scene: Scene): TestSaid[] {
       chunk.unknown = undefined;
       continue;
     }
+    // "full travel is half an inch", "full stroke took eight seconds": how far, how long, and no verdict
+    const measured = /^full (?:stroke|travel)$/.test(chunk.text) ? unitAhead(scene, at + 1) : undefined;
+    if (measured === "in" || measured === "mm") {
+      chunk.senses = { ...senses, outcome: undefined, quantity: "travel" };
+      continue;
+    }
+    if (measured === "s" && /^t(?:ook|akes)$/.test(chunks[at + 1]?.text ?? "")) {
+      tests.push({ at, test: "stroke", result: null, chunks: [at] });
+      continue;
+    }
     if (chunk.number && strokeStops(scene, at)) tests.push({ at, test: "stroke", result: "fail", chunks: [at] });
     if (chunk.senses.outcome && senses.outcome)
       tests.push({ at, test: senses.outcome.test, result: senses.outcome.result, chunks: [at] });
@@ -116,6 +126,18 @@ const testAhead = ({ chunks }: Scene, at: number): boolean => {
   const article = has(chunks[at], ROLE.det) || /^(?:her|its|his|it)$/.test(chunks[at]?.text ?? "") ? 1 : 0;
   return chunks[at + article]?.senses.test !== undefined;
 };
+
+/** The unit of a number that is said of the word before: "is half an inch". */
+function unitAhead({ chunks }: Scene, from: number): string | undefined {
+  let at = from;
+  while (
+    has(chunks[at], ROLE.is) ||
+    chunks[at]?.senses.bound ||
+    /^(?:took|takes|in|at|of)$/.test(chunks[at]?.text ?? "")
+  )
+    at += 1;
+  return chunks[at]?.number ? chunks[at + 1]?.senses.unit : undefined;
+}
 
 /** "can't get it past forty percent", "won't go past half": as far as it strokes. */
 function strokeStops({ chunks }: Scene, at: number): boolean {

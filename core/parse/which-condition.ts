@@ -62,6 +62,9 @@ export function choose(
   // "upstream's a solid eleven pounds", "pegged at thirty": how a number stands
   if (chunk.text === "solid" && next?.number) return undefined;
   if (/^pegged/.test(chunk.text) && next?.text === "at" && scene.at(at + 2)?.number) return undefined;
+  // "rusted in the groove": where, and it may still turn
+  if (chunk.text === "rusted in" && (next?.senses.place || (has(next, ROLE.det) && scene.at(at + 2)?.senses.place)))
+    return { code: "corroded", form: "is" };
   // "burnt on this one": where, and not what it was burnt to
   if (
     /^(?:burnt|burned|cooked) on$/.test(chunk.text) &&

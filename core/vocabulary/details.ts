@@ -8,7 +8,7 @@ export const SEVERITY_ROWS: Row<Severity>[] = [
 ];
 
 export const EXTENT_ROWS: Row<Extent>[] = [
-  { code: "one_side", name: "one side", say: ["[(on|along|down)] [(the|just|only)] one side [only]", "a single side", "1 side", "on one face", "single sided", "just one side"], help: "on one side only" },
+  { code: "one_side", name: "one side", say: ["[(just|only)] [(on|along|down)] [(the|just|only)] one side [only]", "a single side", "1 side", "on one face", "single sided", "just one side"], help: "on one side only" },
   { code: "both_sides", name: "both sides", say: ["[(on|along|down)] both [of the|the|its] sides", "(on|along) either side", "on each side", "both faces", "two sides", "2 sides", "both sides of it", "on the both sides"], help: "on both sides" },
   { code: "all_around", name: "all around", say: ["all [the way] around", "all [the way] round", "the whole way around", "all over", "(clear|clean|right) around", "around the whole circumference", "the full circumference", "all around it", "all the way around it", "around the entire (circumference|edge)", "the entire way around"], help: "all the way round" },
   { code: "partial", name: "partly", say: ["partly", "partially", "half", "halfway", "part way", "partway", "part of the way", "in part", "mostly"], help: "in part" },
@@ -29,16 +29,16 @@ export const PLACE_ROWS: Row<Place>[] = [
   { code: "groove", name: "groove", say: ["groove", "grooves", "o ring groove", "ring groove", "gland groove"], help: "groove" },
   { code: "face", name: "face", say: ["face", "faces", "sealing face", "seating face", "sealing surface", "gasket face", "gasket surface", "mating face"], help: "face" },
   { code: "hole", name: "communication hole", say: ["comm hole", "comm port", "communication hole", "communication port", "comm holes", "comm ports", "ports", "port", "balance hole", "balance port", "com hole", "comm hole", "(bolt|screw|stud) (hole|holes|circle|pattern)"], help: "hole that passes pressure" },
-  { code: "left", name: "left side", say: ["left side", "left hand side", "the left side", "left (leg|arm|ear|lug|end)"], help: "left side" },
-  { code: "right", name: "right side", say: ["right side", "right hand side", "the right side", "right (leg|arm|ear|lug|end)"], help: "right side" },
+  { code: "left", name: "left side", say: ["[over] on the left [(side|hand side|leg|arm|ear|lug|end)]", "left side", "left hand side", "the left side", "left (leg|arm|ear|lug|end)"], help: "left side" },
+  { code: "right", name: "right side", say: ["[over] on the right [(side|hand side|leg|arm|ear|lug|end)]", "right side", "right hand side", "the right side", "right (leg|arm|ear|lug|end)"], help: "right side" },
 ];
 
 export const ACTS_ROWS: Row<Acts>[] = [
-  { code: "pressure_opens", name: "pressure opens", say: ["pressure to open", "(air|gas) to open", "(fail|fails|failed|failing) (closed|close|shut)", "spring to close", "spring closed", "ato", "normally closed", "pressure opens", "pressure opening", "fail close", "air opens", "reverse acting", "fails to closed", "air opening"], help: "signal opens it; it shuts when the signal is lost" },
-  { code: "pressure_closes", name: "pressure closes", say: ["pressure to close", "(air|gas) to close", "(fail|fails|failed|failing) open", "spring to open", "spring opens", "atc", "normally open", "pressure closes", "pressure closing", "air closes", "direct acting", "air closing"], help: "signal shuts it; it opens when the signal is lost" },
+  { code: "pressure_opens", name: "pressure opens", say: ["pressure to open", "(air|gas) to open", "(fail|fails|failed|failing) (closed|close|shut)", "(opens|open) on (air|pressure|gas|signal)", "(goes|fails|go|fail) (closed|shut) on (loss of|no) (air|gas|pressure|signal)", "spring to close", "spring closed", "ato", "normally closed", "pressure opens", "pressure opening", "fail close", "air opens", "reverse acting", "fails to closed", "air opening"], help: "signal opens it; it shuts when the signal is lost" },
+  { code: "pressure_closes", name: "pressure closes", say: ["pressure to close", "(air|gas) to close", "(fail|fails|failed|failing) open", "(closes|close|shuts) on (air|pressure|gas|signal)", "(goes|fails|go|fail) open on (loss of|no) (air|gas|pressure|signal)", "spring to open", "spring opens", "atc", "normally open", "pressure closes", "pressure closing", "air closes", "direct acting", "air closing"], help: "signal shuts it; it opens when the signal is lost" },
 ];
 
 export const SERVICE_ROWS: Row<Service>[] = [
-  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy", "sandy", "sour", "makes (a lot of|lots of|heavy) sand", "real (sandy|sour|dirty|corrosive)"], help: "sand, sour or dirty fluid" },
+  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy", "sandy", "sour", "(makes|sees|gets) (a lot of|lots of|heavy|plenty of) sand", "real (sandy|sour|dirty|corrosive)"], help: "sand, sour or dirty fluid" },
   { code: "normal", name: "normal service", say: ["(normal|clean|mild|regular|standard|sweet|ordinary|general) service", "normal duty"], help: "nothing out of the ordinary" },
 ];

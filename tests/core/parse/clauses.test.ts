@@ -101,6 +101,21 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["couple of the studs are bent", "finding bolting bent ×2"],
     ["at forty the packing weeps", "finding packing leaking"],
   ],
+  "how many": [
+    ["replaced two or three bonnet bolts", "work bonnet_bolting replaced done"],
+    ["the other two bonnet bolts need replaced", "work bonnet_bolting replaced needed ×2"],
+    ["swapped out every one of the body bolts", "work body_bolting replaced done"],
+    ["upper diaphragm's worn, order me another one", "finding upper_diaphragm worn", "need upper_diaphragm"],
+  ],
+  "where on it": [
+    ["plug's pitted just on one side", "finding plug pitted one_side"],
+    ["plug's pitted over on the right pretty bad", "finding plug pitted severe @right"],
+    ["yoke's cracked on the left leg", "finding yoke cracked @left"],
+    ["stem's rusted in the groove", "finding stem corroded @groove"],
+    ["stem's rusted in", "finding stem seized"],
+    ["stem was burnt on this one", "finding stem burnt"],
+  ],
+  "parts of other things": [["I gotta pick up a seat for the camper"], ["need a seat for the pickup"]],
   "then and now": [
     ["seat was fine last time, now it's worn", "finding seat worn"],
     ["last time the seat was good, this time it's worn", "finding seat worn"],
@@ -115,6 +130,9 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["spring's still loaded", "hazard stored_spring"],
     ["I cut my hand", "hazard injury"],
     ["oil all over the ground", "hazard spill"],
+    ["my four gas is chirping", "hazard gas"],
+    ["can't get it to bleed down", "hazard trapped_pressure"],
+    ["got a gash on my arm", "hazard injury"],
   ],
   "which valve": [
     ["L C V two one three, two inch, fail closed, sandy service", "valve LCV-213 2in pressure_opens severe"],

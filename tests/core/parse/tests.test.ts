@@ -32,6 +32,11 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["no movement on the signal", "test stroke fail"],
     ["she passed her driving test"],
   ],
+  "how far and how long, and no verdict": [
+    ["full travel is half an inch", "reading travel 0.5 in"],
+    ["full stroke took eight seconds", "reading duration 8 s", "test stroke null"],
+    ["eight seconds to open", "reading duration 8 s", "test stroke null"],
+  ],
   "air on the actuator": [
     [
       "thirty pounds on the actuator for five minutes, no drop",
