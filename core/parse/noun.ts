@@ -6,6 +6,7 @@ import { ROLE } from "../vocabulary/grammar.ts";
 import { wordTable } from "../vocabulary/notation.ts";
 import { OWNED } from "../vocabulary/parts.ts";
 import { type Chunk, has } from "./chunks.ts";
+import { countAt, MEASURED_BY, oneOfMany, PIECES } from "./counts.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
 
 /** A part as a phrase names it. */
@@ -37,32 +38,12 @@ export interface Noun extends Named {
 
 /** Words that stand before a part and belong to its name. */
 const ADJECTIVE_PLACES = new Set(["face", "edge", "groove", "hole", "inside", "outside", "center"]);
-/** What goods are measured by where they are not counted. */
-const MEASURED_BY =
-  /^(?:foot|feet|ft|inch|inches|yards?|meters?|metres?|lengths?|pieces?|sections?|sticks?|rolls?|cans?|tubes?)$/;
-const PIECES = /^(?:numbers?|nos?|pcs|pieces|ea|each|qty|units?)$/;
 /** What comes by the piece. */
 const RUNS = /^(?:tubing|packing|gasket|bolting|linkage|diaphragm|spring)$/;
 /** No name is longer than this. */
 const MOST_CHUNKS = 9;
 /** "all the bolts", "that gasket": words for "it" that may also stand before a part. */
 const POINTING = new Set(["that", "this", "those", "these", "all"]);
-
-/** A number that counts things ("four bolts"), and not one with a unit behind it. */
-export function countAt(chunks: readonly Chunk[], index: number): number | undefined {
-  const number = chunks[index]?.number;
-  if (!number || number.fraction || number.upper !== undefined || !Number.isInteger(number.value)) return undefined;
-  if (number.value < 1 || number.value > 200) return undefined;
-  if (chunks[index]?.used || chunks[index + 1]?.senses.unit === "pound") return undefined;
-  // "every one of the bolts"
-  if (number.bareOne && /^(?:every|each|any|this|that|which)$/.test(chunks[index - 1]?.text ?? "")) return undefined;
-  // "item two, bonnet", "number three stud": which, and not how many
-  if (
-    /^(?:items?|steps?|number|section|question|page|phase|stage|point|valve|pass)$/.test(chunks[index - 1]?.text ?? "")
-  )
-    return undefined;
-  return number.value;
-}
 
 /** A noun phrase in the making, with all its keys: nouns are asked and copied more than anything else. */
 const nounAt = (index: number): Noun => ({
@@ -249,12 +230,6 @@ const isOneOfTwo = (last: Named | undefined, place: Place): boolean =>
   placed({ part: last.part, place }).place === undefined;
 
 const RINGED = /^(?:packing|seals|o_ring|backup_ring|cage_o_ring|stem_guide_o_ring)$/;
-
-/** "two studs are bent and one is missing": the number behind the studs counts some of them. */
-function oneOfMany(next: Chunk | undefined, named: readonly Named[]): boolean {
-  if (!(has(next, ROLE.is) || has(next, ROLE.has)) || next?.senses.part || has(next, ROLE.and)) return false;
-  return named.at(-1)?.plural === true;
-}
 
 /** "two of em are broke". */
 function countsThem(chunks: readonly Chunk[], at: number): boolean {

@@ -6,7 +6,8 @@ import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { OF_THE_JOB } from "../vocabulary/talk.ts";
 import { type Chunk, has } from "./chunks.ts";
-import { countAt, type Named, type Noun, readNoun } from "./noun.ts";
+import { countAt } from "./counts.ts";
+import { type Named, type Noun, readNoun } from "./noun.ts";
 import { placed } from "./places.ts";
 import { type Told, toldIn } from "./told.ts";
 
