@@ -196,6 +196,14 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   if (it !== undefined && (back || inOn)) {
     if (!clauseIsOurs(scene, state.since, end)) return undefined;
     const target = pronoun(scene, state, scene.at(it)?.text ?? "it");
+    // "breather was missing, put one in": a new one
+    if (scene.at(it)?.number?.bareOne && !back && inOn === "in" && wasMissing(scene, target)) {
+      const [one] = target;
+      return logPlacing(scene, state, [{ part: one?.part, place: one?.place, count: 1 }], false, "replaced", done, [
+        at,
+        end,
+      ]);
+    }
     return logPlacing(scene, state, target, false, back && inOn !== "on" ? "reused" : "installed", done, [at, end]);
   }
   return undefined;
@@ -281,6 +289,11 @@ function statusFrom(scene: Scene, state: ClauseState, form: VerbForm): Status {
 }
 
 /** Leaves the work on its parts; the index to go on from. */
+const wasMissing = (scene: Scene, target: readonly Named[]): boolean =>
+  [...scene.carry.last, ...scene.drafts.map((draft) => draft.entry)].some(
+    (one) => one.type === "finding" && one.condition === "missing" && !one.absent && one.part === target[0]?.part,
+  );
+
 function logPlacing(
   scene: Scene,
   state: ClauseState,

@@ -116,7 +116,7 @@ export function choose(
   )
     return undefined;
   // "clean the cage" is an order, "cage is clean" a verdict
-  if (chunk.senses.work?.some((one) => one.form === "base") && startsObject && !said) return undefined;
+  if (chunk.senses.work?.some((one) => one.form === "base" && !one.with) && startsObject && !said) return undefined;
   // "tightened it two flats": how far it was turned
   if (chunk.text === "flats" && before?.number) return undefined;
   // "gummed up with paraffin": the dirt, and not the drag it makes

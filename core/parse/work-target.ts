@@ -17,6 +17,8 @@ interface WorkTarget {
   named: boolean;
   from: number;
   to: number;
+  /** chunks of an object that stands further on, behind the last of several verbs */
+  also?: number[];
 }
 
 /** "lapped the seat", "seat was lapped", "lapped it": the parts behind the verb, before it, or carried on. */
@@ -66,7 +68,10 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
     return { nouns: inner.nouns.nouns, named: true, from: at, to: inner.nouns.end };
   }
   const shared = !objects && !subject?.open ? sharedObject(scene, next, form) : undefined;
-  if (shared) return { nouns: shared, named: true, from: at, to: at + 1 };
+  if (shared) {
+    const also = shared.flatMap((one) => range(one.from, one.to));
+    return { nouns: shared, named: true, from: at, to: at + 1, also };
+  }
   const open = subject?.open === true;
   const first = objects?.nouns[0];
   if (objects && first) {

@@ -51,9 +51,8 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
     // "a crack running down it": which way it goes
     if (
       option.form === "ing" &&
-      option.with &&
-      scene.at(at - 1)?.senses.condition?.some((one) => one.form === "has") &&
-      scene.noun(at + 1)?.part === undefined
+      /^running\b/.test(chunk.text) &&
+      scene.at(at - 1)?.senses.condition?.some((one) => one.form === "has")
     )
       continue;
     // "can't tell till I get it out": not yet
@@ -269,7 +268,9 @@ function logWork(
   if (code === "removed" && found.named && found.nouns[0] && dirtAhead(scene, at)) code = "cleaned";
   const status = statusOf(scene, state, at, form, code);
   // "plugged with paint, drilled it out": what came out is what plugged it
-  const last = scene.drafts.at(-1)?.entry;
+  const before = scene.carry.last.at(-1);
+  const blocked = before?.type === "finding" && before.condition === "plugged" ? before : undefined;
+  const last = scene.drafts.at(-1)?.entry ?? blocked;
   if (
     code === "removed" &&
     !found.named &&
@@ -299,8 +300,11 @@ function logWork(
   )
     return undefined;
   if (!found.named && !clauseIsOurs(scene, Math.min(state.since, at), span[1] + 1)) return undefined;
-  for (const one of found.nouns)
+  for (const one of found.nouns) {
     emitWork(scene, state, fitsNew ? "replaced" : code, status, one, span, `work_${status}`);
+    const made = scene.drafts.at(-1);
+    if (aimed?.also && made) made.also = aimed.also;
+  }
   if (small !== undefined) scene.use(small);
   if (found.named) settleSubject(scene, state, found.nouns as Noun[], false);
   else if (state.subject) state.subject.open = false;

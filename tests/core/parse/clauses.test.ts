@@ -115,6 +115,16 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["stem's rusted in", "finding stem seized"],
     ["stem was burnt on this one", "finding stem burnt"],
   ],
+  "what came of it in the next breath": [
+    ["breather was missing, put one in", "finding breather missing", "work breather replaced done ×1"],
+    ["breather's packed with mud / knocked it out", "finding breather plugged", "work breather cleaned done"],
+    ["cleaned and reinstalled four studs", "work bolting cleaned done ×4", "work bolting installed done ×4"],
+  ],
+  "which way a crack goes": [
+    ["stem has a crack running down it", "finding stem cracked"],
+    ["a crack on the left side of the stem", "finding stem cracked @left"],
+    ["crack the packing nut loose", "work packing_nut adjusted needed"],
+  ],
   "parts of other things": [["I gotta pick up a seat for the camper"], ["need a seat for the pickup"]],
   "then and now": [
     ["seat was fine last time, now it's worn", "finding seat worn"],
