@@ -73,6 +73,8 @@ export function trail(
       at += 1;
       continue;
     }
+    // "backed off half a turn": how far, and not how much of it
+    if (chunk.text === "half" && /^an?$/.test(next?.text ?? "")) break;
     if (
       chunk.senses.extent &&
       found.extent === undefined &&

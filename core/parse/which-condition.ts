@@ -88,6 +88,9 @@ export function choose(
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "froze, I greased it and she came loose": free again, and no fault
   if (/^(?:came|come) loose$/.test(chunk.text) && wasFast(scene, state)) return undefined;
+  // "stiff, greased it and she turns fine now": what came of the work, and not how it was found
+  if (/^(?:moves|turns|slides) (?:okay|ok|fine|good|alright)$/.test(chunk.text) && wasFast(scene, state))
+    return undefined;
   // "that's where your leak was": the one told of
   if (
     /^leaks?$/.test(chunk.text) &&

@@ -120,6 +120,12 @@ const TABLE: Record<string, [phrases: string, ...stands: string[]][]> = {
     ["breather's packed with mud / knocked it out", "finding breather plugged", "work breather cleaned done"],
     ["cleaned and reinstalled four studs", "work bolting cleaned done ×4", "work bolting installed done ×4"],
   ],
+  "how it moves, and how far it moved": [
+    ["handwheel turns okay though", "finding handwheel ok"],
+    ["linkage moves fine", "finding linkage ok"],
+    ["packing nut's backed off half a turn", "finding packing_nut loose"],
+    ["seat's half plugged", "finding seat plugged partial"],
+  ],
   "which way a crack goes": [
     ["stem has a crack running down it", "finding stem cracked"],
     ["a crack on the left side of the stem", "finding stem cracked @left"],
