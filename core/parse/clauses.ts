@@ -47,7 +47,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     if (!chunk.hazard) return at + 1;
     // "mashed my thumb in the yoke": where it happened is no subject
     state.subject = undefined;
-    const where = has(scene.chunks[at + 1], ROLE.prep) ? scene.noun(at + 2) : undefined;
+    const behind = has(scene.chunks[at + 1], ROLE.prep) ? scene.noun(at + 2) : undefined;
+    const where = behind?.count === undefined ? behind : undefined;
     if (where) scene.use(...range(at + 1, where.to));
     return where ? where.to : at + 1;
   }
