@@ -27,8 +27,7 @@ const WORDS_SEARCH = {
   beam: 1e-48,
   pbeam: 1e-48,
   wbeam: 1e-36,
-  // more of them in one frame cost a fifth of the time and won no phrase
-  maxhmmpf: 3000,
+  maxhmmpf: 5000,
   cmn: "live",
   compallsen: true,
   bestpath: false,

@@ -41,9 +41,9 @@ export interface LanguageModel {
 const DISCOUNTS = [0, 0.7, 0.8] as const;
 /**
  * A history seen less often than this, by its number of words, is not worth a state: the engine goes through all states
- * a hundred times a second, whatever is said.
+ * a hundred times a second, whatever is said; and all of them are weighed afterwards (`said-chances.ts`).
  */
-const WORTH_A_STATE = [0, 4, 12] as const;
+const WORTH_A_STATE = [0, 4, 40] as const;
 
 type Counts = Map<History, Map<string, number>>;
 
