@@ -58,7 +58,7 @@ export const PART_ROWS: Row<Part>[] = [
   { code: "positioner", name: "positioner", say: ["positioner", "positioner (cover|lid)", "valve positioner", "positioner relay"], help: "makes the travel follow the signal" },
   { code: "controller", name: "controller", say: ["controller", "controller (cover|lid|door|case)", "level controller", "pressure controller", "liquid level controller"], help: "makes the signal" },
   { code: "regulator", name: "regulator", say: ["regulator", "supply regulator", "supply reg", "reg", "air regulator", "filter regulator", "pressure regulator", "airset", "air set", "regulator drip (leg|pot|bowl)", "drip pot"], help: "steadies the supply pressure" },
-  { code: "gauge", name: "gauge", say: ["gauge", "gage", "pressure gauge", "supply gauge", "signal gauge", "gauge (glass|face|lens|needle)", "gauge dial", "(upstream|downstream|inlet|outlet|output) [pressure] gauge"], help: "shows a pressure" },
+  { code: "gauge", name: "gauge", say: ["gauge", "gage", "pressure gauge", "supply gauge", "signal gauge", "gauge (glass|face|lens|needle)", "gauge dial", "needle[s]", "(upstream|downstream|inlet|outlet|output) [pressure] gauge"], help: "shows a pressure" },
   { code: "strainer", name: "strainer", say: ["strainer", "screen", "filter (element|cartridge)", "strainer (basket|element)", "y strainer", "supply filter", "filter", "wye strainer"], help: "keeps dirt out" },
   { code: "solenoid", name: "solenoid", say: ["solenoid", "solenoid (cover|cap)", "solenoid valve", "solenoid coil"], help: "electric valve in the supply or signal" },
   { code: "trim", name: "trim", say: ["trim", "trim set", "valve trim", "internals", "guts", "innards"], help: "seat, plug and cage together" },

@@ -45,7 +45,11 @@ export const OF_THE_JOB =
   access turnaround outage startup shutdown`.split(/\s+/);
 
 /** Things of a valve that the log has no code for, of two words. */
-export const NAMELESS = ["snap", "retaining", "split", "lantern"].flatMap((kind) => [`${kind} ring`, `${kind} rings`]);
+export const NAMELESS = [
+  ...["snap", "retaining", "split", "lantern"].flatMap((kind) => [`${kind} ring`, `${kind} rings`]),
+  "needle valve",
+  "needle valves",
+];
 
 /** Said of a part and no fault of it: what is in it is drained. */
 export const HOLDS_LIQUID = ["full of", "filled with", "half full of"].flatMap((full) =>

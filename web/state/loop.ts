@@ -139,9 +139,9 @@ function letGo(loop: Loop, at: number): [Loop, Act[]] {
 
 /** Somebody wants to speak: the page falls silent and listens. */
 function opening(loop: Loop): [Loop, Act[]] {
-  const acts: Act[] = loop.speaking ? [{ do: "hush" }] : [];
-  if (loop.open && !loop.speaking) acts.push({ do: "tone", tone: "listening" });
-  else acts.push({ do: "open" });
+  const acts: Act[] = loop.open && !loop.speaking ? [{ do: "tone", tone: "listening" }] : [{ do: "open" }];
+  // wanted first: an ear that nobody wants open is told shut when the page falls silent
+  if (loop.speaking) acts.push({ do: "hush" });
   return [{ ...loop, speaking: false, announce: !(loop.open && !loop.speaking) }, acts];
 }
 

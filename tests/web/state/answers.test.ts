@@ -27,7 +27,7 @@ const CASES: [said: string, asked: Question | undefined, answer: string, meant: 
   ["seat worn one side", doubt, "no wear on the plug", phrases("no wear on the plug")],
   ["seat worn one side", doubt, "no plug cracked", phrases("scratch that", "plug cracked")],
   // said back and found wrong, with nothing asked
-  ["bonnet bolts torqued to thirty five", undefined, "no, twenty eight", phrases("correction, twenty eight")],
+  ["bonnet bolts torqued to thirty five", undefined, "no, twenty eight", phrases("no, twenty eight")],
   ["seat worn one side", undefined, "no, both sides", phrases("correction, both sides")],
   ["seat worn one side", undefined, "no cracks in the cage", phrases("no cracks in the cage")],
   ["replace the seat", undefined, "done", phrases("correction, already replaced it")],

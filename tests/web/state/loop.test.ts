@@ -68,7 +68,7 @@ describe("pad and key", () => {
 
   it("pressed while the page speaks, it falls silent and listens", () => {
     const cut = run({ is: "answered", mood: "understood", say: "seat worn" }, press(0));
-    expect(cut.last).toEqual([{ do: "hush" }, { do: "open" }]);
+    expect(cut.last).toEqual([{ do: "open" }, { do: "hush" }]);
     expect(cut.loop.speaking).toBe(false);
     const on = run({ is: "tapped" }, opened, { is: "answered", say: "seat worn" }, press(0), letGo(100));
     expect(on.loop).toMatchObject({ speaking: false, mic: "shut" });
