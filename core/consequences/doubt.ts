@@ -5,7 +5,7 @@ import type { Entry } from "../shapes/entry.ts";
  * marked, and settles nothing until the speaker says that it was heard right.
  */
 
-/** A phrase heard with less confidence than this is asked about. Below it two in five are not heard word for word. */
+/** A phrase heard with less confidence than this is asked about. Below it three in five are not heard word for word. */
 export const DOUBT_BELOW = 0.6;
 
 export const isDoubtful = (confidence: number | undefined): boolean =>
