@@ -20,6 +20,19 @@ export const ASIDE_EXAMPLES: readonly Example[] = [
   { not: "finding_does", say: "it's leaking in my tent" },
   { not: "finding_does", say: "my nose is running like a leaking packing gland" },
   { not: "finding_is", say: "flapper's bent", why: "a thing the log has no name for" },
+  { not: "finding_does", say: "needle valve's leaking", why: "of another line, and not the valve on the bench" },
+  {
+    rule: "finding_is",
+    say: "needle's stuck",
+    gives: [{ type: "finding", condition: "seized", part: "gauge" }],
+    why: "a gauge's",
+  },
+  {
+    rule: "finding_is",
+    say: "packing's got a steady drip",
+    gives: [{ type: "finding", condition: "leaking", part: "packing" }],
+    why: "of a part it is a leak, of a test its outcome",
+  },
   {
     rule: "finding_is",
     say: "solenoid's burned up, probably the coil",
