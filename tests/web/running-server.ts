@@ -1,5 +1,6 @@
 import { type ChildProcess, execFile, spawn } from "node:child_process";
 import { mkdtemp, rm } from "node:fs/promises";
+import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -20,16 +21,27 @@ export interface RunningServer {
   put(path: string, body: unknown): Promise<void>;
 }
 
+/** Whether nobody listens there. */
+function isFree(port: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const trying = createServer();
+    trying.once("error", () => resolve(false));
+    trying.listen(port, "127.0.0.1", () => trying.close(() => resolve(true)));
+  });
+}
+
 export async function runServer(more: Record<string, string> = {}): Promise<RunningServer> {
   await promisify(execFile)(process.execPath, ["server/commands/build.mjs"], { cwd: ROOT });
   const data = await mkdtemp(join(tmpdir(), "handsfull-data-"));
   let child: ChildProcess | undefined;
-  let port = "0";
+  // one that the system gives to nobody who asks for just any, so that it is still free when we come back to it
+  let port = 10_000 + Math.floor(Math.random() * 20_000);
   const server: RunningServer = {
     address: "",
     data,
     async start() {
-      const env = { ...process.env, PORT: port, DATA_DIR: data, LOG_LEVEL: "warn", HOST: "127.0.0.1", ...more };
+      while (!child && !(await isFree(port))) port++;
+      const env = { ...process.env, PORT: String(port), DATA_DIR: data, LOG_LEVEL: "warn", HOST: "127.0.0.1", ...more };
       const started = spawn(process.execPath, ["dist/server/main.js"], { cwd: ROOT, env });
       child = started;
       server.address = await new Promise<string>((resolve, reject) => {
@@ -43,7 +55,6 @@ export async function runServer(more: Record<string, string> = {}): Promise<Runn
         started.stderr.on("data", hear);
         started.once("exit", (code) => reject(new Error(`the server ended with ${code}: ${said}`)));
       });
-      port = new URL(server.address).port;
     },
     async kill() {
       const killed = child;

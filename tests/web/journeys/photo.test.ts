@@ -31,6 +31,11 @@ inBrowser("a photograph at the bench", () => {
     const files = (await readdir(folder, { recursive: true, withFileTypes: true })).filter((one) => one.isFile());
     return Promise.all(files.map((one) => readFile(join(one.parentPath, one.name))));
   };
+  /** or else the trouble it tells of is in the failure */
+  const opened = (page: Device["page"]) =>
+    expect
+      .poll(() => page.locator(".camera-words").textContent(), { timeout: 30_000 })
+      .toBe("Say “now”, or touch the bar.");
   const kept = (page: Device["page"], many: number) =>
     expect.poll(() => page.locator(".strip-photo .kept-kept").count(), { timeout: 20_000 }).toBe(many);
 
@@ -57,7 +62,7 @@ inBrowser("a photograph at the bench", () => {
     await page.press("#words", "Enter");
     const camera = page.getByRole("dialog", { name: "Photo: Seat worn, one side" });
     await camera.waitFor();
-    await page.getByText("Say “now”, or touch the bar.").waitFor();
+    await opened(page);
     for (const [name, viewport] of [
       ["phone", { width: 360, height: 740 }],
       ["lying", { width: 740, height: 360 }],
@@ -94,12 +99,12 @@ inBrowser("a photograph at the bench", () => {
     const { page } = device;
     await openEar(page);
     await hear(page, "take a picture");
-    await page.getByText("Say “now”, or touch the bar.").waitFor();
+    await opened(page);
     await hear(page, "now");
     await page.locator(".camera").waitFor({ state: "detached" });
     await kept(page, 2);
     await hear(page, "take a picture");
-    await page.getByText("Say “now”, or touch the bar.").waitFor();
+    await opened(page);
     await hear(page, "in three");
     await page.locator(".camera-count").waitFor();
     if (show) await page.screenshot({ path: `${show}/camera-count.png` });
@@ -139,13 +144,30 @@ inBrowser("a photograph at the bench", () => {
     await allKept(page);
   });
 
+  it("asks again for a camera that is just being let go of", PATIENCE, async () => {
+    const { page } = device;
+    await page.evaluate(() => {
+      const { mediaDevices } = navigator;
+      const ask = mediaDevices.getUserMedia.bind(mediaDevices);
+      mediaDevices.getUserMedia = (wanted) => {
+        mediaDevices.getUserMedia = ask;
+        return wanted?.video ? Promise.reject(new DOMException("it is held", "NotReadableError")) : ask(wanted);
+      };
+    });
+    await page.fill("#words", "take a picture");
+    await page.press("#words", "Enter");
+    await opened(page);
+    await page.getByRole("button", { name: "Shut", exact: true }).click();
+    await page.locator(".camera").waitFor({ state: "detached" });
+  });
+
   it("taken without a network is there after a reload and sent when there is one, once", PATIENCE, async () => {
     const { page, context } = device;
     await server.kill();
     await context.setOffline(true);
     await page.fill("#words", "take a picture");
     await page.press("#words", "Enter");
-    await page.getByText("Say “now”, or touch the bar.").waitFor();
+    await opened(page);
     await page.locator(".shutter").click();
     await page.locator(".strip-photo .kept-waiting").waitFor();
     await expect.poll(() => page.locator(".outbox").textContent()).toMatch(/^2 waiting \(1 phrase, 1 photo\)/);
