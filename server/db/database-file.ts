@@ -1,7 +1,7 @@
-import { closeSync, existsSync, openSync, readSync, statSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type Client, createClient } from "@libsql/client";
-import { isLock, StoreRefused } from "./failures.ts";
+import { codeOf, isLock, StoreRefused } from "./failures.ts";
 
 /** A database that is a file: whether it is this log's own and whole, found before anything is written to it. */
 
@@ -16,24 +16,18 @@ export function pathOf(url: string): string | undefined {
   return url.slice("file:".length).replace(/\?.*$/, "");
 }
 
-/** What can be told without opening it as a database. */
+/**
+ * What can be told without opening it. The engine alone opens it: the system drops every lock that a process has on a file
+ * when the process closes any handle of it, and the driver keeps a closed connection for a while. Whoever comes and goes
+ * after that thinks itself the last and takes the log away from under the server.
+ */
 export function lookAtFile(path: string): void {
   if (!existsSync(path)) {
     if (existsSync(`${path}-wal`))
       throw refuse(path, `is missing, though ${path}-wal is there: its data would be lost`);
     return;
   }
-  const about = statSync(path);
-  if (!about.isFile()) throw refuse(path, "is not a file");
-  if (about.size === 0) return;
-  const head = Buffer.alloc(16);
-  const file = openSync(path, "r");
-  try {
-    readSync(file, head, 0, 16, 0);
-  } finally {
-    closeSync(file);
-  }
-  if (head.toString("latin1") !== "SQLite format 3\0") throw refuse(path, "is not a database");
+  if (!statSync(path).isFile()) throw refuse(path, "is not a file");
 }
 
 /** A client of the file. The driver waits for a lock without yielding: short here, and the caller tries again. */
@@ -55,6 +49,7 @@ export async function checkFile(client: Client, path: string): Promise<void> {
     if (verdict !== "ok") throw refuse(path, `is damaged (${verdict})`);
   } catch (cause) {
     if (cause instanceof StoreRefused || isLock(cause)) throw cause;
+    if (codeOf(cause) === "SQLITE_NOTADB") throw refuse(path, "is not a database", cause);
     throw refuse(path, `is damaged or cannot be read (${wordsOf(cause)})`, cause);
   }
 }

@@ -8,7 +8,7 @@ import { StoreRefused } from "../../../server/db/failures.ts";
 import { openStore } from "../../../server/db/open.ts";
 import { sites } from "../../../server/db/tables.ts";
 import { folder } from "../app-under-test.ts";
-import { ended } from "../running.ts";
+import { ended, run } from "../running.ts";
 
 const digest = async (path: string) =>
   createHash("sha256")
@@ -99,6 +99,34 @@ describe("opening the database", () => {
     await client.execute("PRAGMA wal_checkpoint(TRUNCATE)");
     client.close();
     await refused(path, /newer version/);
+  });
+
+  it("opened again in the same process, it is not taken for closed by another that comes and goes", {
+    timeout: 60_000,
+  }, async () => {
+    const dir = await folder();
+    const path = join(dir, "handsfull.db");
+    await (await openStore(`file:${path}`)).close();
+    const store = await openStore(`file:${path}`);
+    const add = (site: string) =>
+      store.write(async (tx) => {
+        await tx.insert(sites).values({ site, name: site, zone: "Etc/UTC", createdAt: "" });
+      });
+    await add("before");
+    // whoever closes as the last one takes the log away: what was written after would be lost, or spoil the file
+    const { code, err } = await run("server/commands/people.ts", [], { DATA_DIR: dir });
+    expect([code, err]).toEqual([0, ""]);
+    expect((await stat(`${path}-wal`)).isFile()).toBe(true);
+    await add("after");
+    const other = await run("server/commands/enrol.ts", ["--name", "A. Person", "--role", "lead"], { DATA_DIR: dir });
+    expect(other.code, other.err).toBe(0);
+    await add("last");
+    expect(await store.db.select().from(sites)).toHaveLength(3);
+    await store.close();
+    const client = createClient({ url: `file:${path}` });
+    expect((await client.execute("PRAGMA integrity_check")).rows[0]?.integrity_check).toBe("ok");
+    expect((await client.execute("SELECT count(*) AS n FROM sites")).rows[0]?.n).toBe(3);
+    client.close();
   });
 
   it("refuses to start anew beside the log of a database that is gone", async () => {
