@@ -14,6 +14,7 @@ export { exportLines } from "./consequences/fleet/export.ts";
 export type { RecordedValve } from "./consequences/fleet/recorded.ts";
 export { fleetReliability } from "./consequences/fleet/reliability.ts";
 export type { Stock } from "./consequences/fleet/stock.ts";
+export { followUpKey } from "./consequences/follow-ups.ts";
 export { consequences } from "./consequences/index.ts";
 export { seatLives } from "./consequences/seat-lives.ts";
 export { FAMILIES, familyOf } from "./families/index.ts";
@@ -55,6 +56,7 @@ export type {
   PhotoView,
 } from "./shapes/keepsake.ts";
 export { KEEPING_UNLESS_SAID, MOST_CLIP_BYTES, MOST_PHOTO_BYTES } from "./shapes/keepsake-bounds.ts";
+export type * from "./shapes/owner.ts";
 export type * from "./shapes/people.ts";
 export type * from "./shapes/review.ts";
 export { CERTAIN, REASONS, type ReasonCode } from "./shapes/review-reasons.ts";

@@ -113,11 +113,15 @@ const place = (rule: string): number => rank.get(rule as RuleCode) ?? RULE_ORDER
 const WHEN: Record<string, number> = { now: 0, next_inspection: 2 };
 const soon = (when: string): number => WHEN[when] ?? 1;
 
+/** What tells the follow-ups of a valve apart: one that stays open keeps its key from job to job. */
+export const followUpKey = (one: Pick<FollowUp, "do" | "part" | "test">): string =>
+  `${one.do}|${one.part ?? ""}|${one.test ?? ""}`;
+
 /** One line per `do`, `part` and `test`: the earliest, and of equals the rule first in the table. Stops lead. */
 function merge(found: readonly FollowUp[]): FollowUp[] {
   const best = new Map<string, FollowUp>();
   for (const one of found) {
-    const key = `${one.do}|${one.part ?? ""}|${one.test ?? ""}`;
+    const key = followUpKey(one);
     const held = best.get(key);
     if (!held || sooner(one, held)) best.set(key, held ? { ...one, ...most(one, held) } : one);
     else best.set(key, { ...held, ...most(one, held) });

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { CONDITIONS, PARTS } from "./codes.ts";
 import { entrySchema } from "./entry.ts";
+import { ownedSchema } from "./owner.ts";
+import { siteKeySchema, tagKeySchema } from "./served.ts";
 import { dateSchema } from "./valve.ts";
 
 /** What is looked for in all that was said; every key optional, all that are given must hold. */
@@ -31,8 +33,8 @@ export const foundSchema = z.object({
 export type Found = z.infer<typeof foundSchema>;
 export const foundListSchema = z.object({ found: z.array(foundSchema), next: z.string().optional() });
 
-/** What is still owed of a valve, and whom to ask: whoever logged the job it comes from. */
-export const owedSchema = z.object({
+/** What is still owed of a valve, who does it, and whom to ask: whoever logged the job it comes from. */
+export const owedSchema = ownedSchema.extend({
   site: z.string().optional(),
   tag: z.string(),
   do: z.string(),
@@ -42,8 +44,21 @@ export const owedSchema = z.object({
   /** the day of the valve's last job, and its id */
   since: dateSchema.optional(),
   job: z.string().optional(),
-  owners: z.array(z.string()),
+  loggedBy: z.array(z.string()),
 });
 export type Owed = z.infer<typeof owedSchema>;
 export const owedListSchema = z.object({ owed: z.array(owedSchema), count: z.number().int() });
 export type OwedList = z.infer<typeof owedListSchema>;
+
+/** Gives a follow-up to somebody, or takes it away. */
+export const ownerSentSchema = z.object({
+  id: z.uuid(),
+  site: siteKeySchema.optional(),
+  tag: tagKeySchema,
+  key: z.string().min(1).max(200),
+  /** the person's id; null: nobody */
+  owner: z.uuid().nullable(),
+  /** how often it was seen to be given or taken away: where that has changed, nothing is done */
+  seen: z.number().int().min(0),
+});
+export type OwnerSent = z.infer<typeof ownerSentSchema>;

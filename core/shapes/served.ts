@@ -2,6 +2,7 @@ import { z } from "zod";
 import { checkSchema, consequencesSchema, dueSchema, followUpSchema } from "./consequence.ts";
 import { askSchema, entrySchema, unreadSchema } from "./entry.ts";
 import { clipViewSchema, keepingSchema, photoViewSchema } from "./keepsake.ts";
+import { ownedSchema } from "./owner.ts";
 import { dateSchema, lifeSchema, valveSchema } from "./valve.ts";
 import { phraseSchema } from "./wire.ts";
 
@@ -165,6 +166,8 @@ export const valveViewSchema = z.object({
   due: z.array(dueSchema),
   /** follow-ups not yet settled, as of the last job */
   open: z.array(followUpSchema),
+  /** whose each of them is, in the same order */
+  owned: z.array(ownedSchema),
   /** seat lives of like valves that the dates were reckoned with */
   fleet: z.array(lifeSchema),
   checks: z.array(checkSchema),

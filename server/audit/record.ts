@@ -25,6 +25,8 @@ export type ActName =
   | "question_answered"
   | "job_signed"
   | "job_reopened"
+  | "follow_up_given"
+  | "follow_up_taken_away"
   | "words_taught"
   | "site_set_up"
   | "valve_set_up"

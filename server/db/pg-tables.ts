@@ -27,5 +27,5 @@ export const {
   movedSites,
 } = record;
 export const { people, devices, oneTimeCodes, sessions, signInTries, audit } = peopleTables(pg);
-export const { reviewItems, decisions, answers, signatures } = reviewTables(pg, record);
+export const { reviewItems, decisions, answers, signatures, followUpOwners } = reviewTables(pg, record);
 export const { reportSettings, reportVersions, reportRecipients, calendarFeeds } = reportTables(pg);

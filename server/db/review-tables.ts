@@ -4,8 +4,8 @@ import { jobs, phrases, type recordTables } from "./tables.ts";
 type Recorded = Pick<ReturnType<typeof recordTables>, "jobs" | "phrases">;
 
 /**
- * What a lead makes of what was said. Decisions, answers and signatures are only ever added, by their number within
- * their phrase or job; `review_items` is derived from readings and decisions and may be made again at any time.
+ * What a lead makes of what was said. Decisions, answers, signatures and owners are only ever added, by their
+ * number within their phrase, job or follow-up; `review_items` is derived from readings and decisions and may be made again at any time.
  */
 export function reviewTables({ table, text, integer, index, primaryKey }: Kit, { jobs, phrases }: Recorded) {
   /** A phrase that makes something: why a person should look at it, and whether one has. */
@@ -113,8 +113,27 @@ export function reviewTables({ table, text, integer, index, primaryKey }: Kit, {
     (t) => [primaryKey({ columns: [t.job, t.n] }), index("signatures_by_id").on(t.id)],
   );
 
-  return { reviewItems, decisions, answers, signatures };
+  /** Who does what was left open at a valve: given to a person, or taken away. The newest of a follow-up stands. */
+  const followUpOwners = table(
+    "follow_up_owners",
+    {
+      id: text("id").notNull(),
+      site: text("site").notNull(),
+      tag: text("tag").notNull(),
+      /** which follow-up of the valve: `followUpKey` */
+      key: text("key").notNull(),
+      n: integer("n").notNull(),
+      /** a person's id; null: taken away */
+      owner: text("owner"),
+      person: text("person"),
+      by: text("by").notNull(),
+      madeAt: text("made_at").notNull(),
+    },
+    (t) => [primaryKey({ columns: [t.site, t.tag, t.key, t.n] }), index("follow_up_owners_by_id").on(t.id)],
+  );
+
+  return { reviewItems, decisions, answers, signatures, followUpOwners };
 }
 
 /** As libSQL has them; every query is written with these: see kit.pg.ts. */
-export const { reviewItems, decisions, answers, signatures } = reviewTables(lite, { jobs, phrases });
+export const { reviewItems, decisions, answers, signatures, followUpOwners } = reviewTables(lite, { jobs, phrases });

@@ -1,24 +1,26 @@
 import { and, asc, eq, inArray } from "drizzle-orm";
-import type { Entry } from "../../core/index.ts";
+import { type Entry, followUpKey } from "../../core/index.ts";
 import { namesOf } from "../accounts/people.ts";
 import type { Store } from "../db/open.ts";
 import { signatures } from "../db/review-tables.ts";
 import { jobs, phrases, readings } from "../db/tables.ts";
 import { clockTime, type Moment, writeMoment } from "../moments.ts";
+import { type Owners, ownersOfSites } from "../owners/owners-of.ts";
 import type { JobRow } from "../reading/keep-reading.ts";
 import { pastOfJobs } from "../reading/past.ts";
 import { mainTag } from "../reading/read-job.ts";
 import { byJob, standingOfJobs } from "../reading/standing-of-jobs.ts";
-import { reckonJob } from "../reading/what-follows.ts";
+import { reckonJob, type ShareReckoned } from "../reading/what-follows.ts";
 import type { Reads } from "../reading/what-is-known.ts";
 import type { DayJob } from "./day-report.ts";
 
-/** A site's day, and the names of those who may have said something on it, by person. */
+/** A site's day, the names of those who may have said something on it, by person, and whose its follow-ups are. */
 interface Telling {
   site: string;
   day: string;
   zone: string | undefined;
   names: ReadonlyMap<string, string>;
+  owners: Owners;
 }
 
 /** Jobs read at once: fewer would ask the database more often, more would keep others waiting. */
@@ -27,10 +29,10 @@ const AT_ONCE = 25;
 /** These jobs of a site's day as the report tells them, in the order given. */
 export async function dayJobs(
   store: Store,
-  of: Omit<Telling, "names">,
+  of: Omit<Telling, "names" | "owners">,
   wanted: readonly { id: string }[],
 ): Promise<DayJob[]> {
-  const telling = { ...of, names: await namesOf(store.db) };
+  const telling = { ...of, names: await namesOf(store.db), owners: await ownersOfSites(store.db, [of.site]) };
   const told: DayJob[] = [];
   for (let at = 0; at < wanted.length; at += AT_ONCE) {
     // a day of hundreds of jobs takes a while: others are answered in between
@@ -65,7 +67,7 @@ async function someJobs(db: Reads, telling: Telling, ids: readonly string[]): Pr
       ...signature(job, signers, names),
       time: clock({ utc: job.startedAt, offset: job.startedOffset }, zone),
       by: [...new Set(spoken.flatMap((one) => names.get(one.person ?? "") ?? []))],
-      shares: await reckonJob(past, job, mainTag(own, job.tag), own, day),
+      shares: await withOwners(await reckonJob(past, job, mainTag(own, job.tag), own, day), telling),
       phrases: spoken.map((one) => ({
         time: clock({ utc: one.saidAt, offset: one.saidOffset }, zone),
         text: one.text,
@@ -73,6 +75,21 @@ async function someJobs(db: Reads, telling: Telling, ids: readonly string[]): Pr
         alerts: JSON.parse(one.alerts) as Entry[],
       })),
     });
+  }
+  return told;
+}
+
+/** Whose the follow-ups of these shares are, where somebody has them. */
+async function withOwners(shares: readonly ShareReckoned[], { site, day, owners }: Telling): Promise<DayJob["shares"]> {
+  const told: DayJob["shares"] = [];
+  for (const share of shares) {
+    const { tag, consequences } = share;
+    const named = new Map<string, string>();
+    for (const key of consequences.followUps.map(followUpKey)) {
+      const { owner } = await owners.of({ site, tag, key }, day);
+      if (owner && !owner.left) named.set(key, owner.name);
+    }
+    told.push({ ...share, ...(named.size > 0 ? { owners: named } : {}) });
   }
   return told;
 }

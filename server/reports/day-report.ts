@@ -1,4 +1,4 @@
-import type { Consequences, DueLine, Entry, Part, Valve } from "../../core/index.ts";
+import { type Consequences, type DueLine, type Entry, followUpKey, type Part, type Valve } from "../../core/index.ts";
 import { capital, HAZARD_WORDS, partName } from "../wording/names.ts";
 import {
   checkSentence,
@@ -27,7 +27,14 @@ export interface DayJob {
   by: string[];
   /** that a lead signed it, and who, where that is known */
   signed?: { by?: string };
-  shares: { tag: string; valve: Valve; entries: Entry[]; consequences: Consequences }[];
+  shares: {
+    tag: string;
+    valve: Valve;
+    entries: Entry[];
+    consequences: Consequences;
+    /** whose the follow-ups are, by their keys, where somebody has them */
+    owners?: ReadonlyMap<string, string>;
+  }[];
   phrases: { time: string; text: string; unread: string[]; alerts: Entry[] }[];
 }
 
@@ -184,12 +191,14 @@ function reviewedWords(jobs: readonly DayJob[]): string {
   return `Reviewed and signed${by}: ${signed.length} of ${jobs.length} jobs. Not yet reviewed, and standing as it was heard or typed at the valve: ${left}.`;
 }
 
-/** Whom to ask about what is owed of a job. */
-const ownerOf = (by: readonly string[]): { owner?: string } =>
-  by.length > 0 ? { owner: `Logged by ${by.join(", ")}` } : {};
+/** Who does it; where nobody has it yet, whom to ask. */
+function ownerOf(owner: string | undefined, by: readonly string[]): { owner?: string } {
+  if (owner !== undefined) return { owner: `Owner: ${owner}` };
+  return by.length > 0 ? { owner: `No owner yet, logged by ${by.join(", ")}` } : {};
+}
 
 function followUpsOf(shares: readonly (Share & { job: DayJob })[]): Report["followUps"] {
-  const lines = shares.flatMap(({ tag, consequences, job }) => {
+  const lines = shares.flatMap(({ tag, consequences, owners, job }) => {
     const inspection = consequences.due.find((one) => one.task === "seat_inspection")?.on;
     return consequences.followUps.map((one) => ({
       valve: nameOf(tag),
@@ -197,7 +206,7 @@ function followUpsOf(shares: readonly (Share & { job: DayJob })[]): Report["foll
       when: whenWords(one, inspection),
       why: capital(one.why),
       urgent: one.when === "now",
-      ...ownerOf(job.by),
+      ...ownerOf(owners?.get(followUpKey(one)), job.by),
       stop: one.do === "stop",
     }));
   });

@@ -83,13 +83,15 @@ function lineOf({ name, columns }: Going, row: Row): string {
 export async function namedIn(db: Db | Tx, site: string): Promise<string[]> {
   const ids = new Set<string>();
   for (const { table } of tablesOfSites()) {
-    const { person } = getTableColumns(table) as unknown as { person?: AnySQLiteColumn };
-    if (!person) continue;
-    const rows = await db
-      .selectDistinct({ person })
-      .from(table)
-      .where(isOf(table, site, db));
-    for (const row of rows) if (typeof row.person === "string") ids.add(row.person);
+    const { person, owner } = getTableColumns(table) as unknown as Record<string, AnySQLiteColumn | undefined>;
+    for (const named of [person, owner]) {
+      if (!named) continue;
+      const rows = await db
+        .selectDistinct({ id: named })
+        .from(table)
+        .where(isOf(table, site, db));
+      for (const { id } of rows) if (typeof id === "string") ids.add(id);
+    }
   }
   return [...ids];
 }

@@ -82,7 +82,12 @@ export const EVERY_OPERATION: Record<string, (of: Things) => Calls> = {
   "POST /api/sites/{site}/valve-list": ({ site, tag }) =>
     one(site, { csv: `tag\n${tag}\n` }, { csv: `tag,size_in\n${tag},3\n`, apply: true }),
   "GET /api/search": ({ site, tag }) => list(site, { words: "bent" }, { part: "seat" }, { condition: "worn" }, { tag }),
-  "GET /api/follow-ups": ({ site }) => list(site),
+  "GET /api/follow-ups": ({ site, person }) => list(site, { owner: "nobody" }, { owner: person }),
+  "GET /api/follow-ups/people": ({ site }) => list(site),
+  "PUT /api/follow-ups/owner": ({ site, tag, person }) => {
+    const sent = { id: id(), site, tag, key: "replace|packing|", seen: 0 };
+    return posted(404, { ...sent, owner: person }, { ...sent, owner: null });
+  },
   "GET /api/due": ({ site }) => list(site, { days: "3650" }, { days: "3650", limit: "1" }),
   "GET /api/carry": ({ site }) => list(site, { days: "3650" }),
   "GET /api/reliability": ({ site }) => list(site),

@@ -1,3 +1,4 @@
+import type { Child } from "hono/jsx";
 import {
   type Check,
   checkSentence,
@@ -20,13 +21,21 @@ export function whenWords(when: string): string {
 const MOST_LINES = 6;
 const MOST_PARTS = 8;
 
-/** Follow-ups with when and why; `full` shows all of them, each with its rule and source, for who wants to check. */
-export function FollowLines({ followUps, full }: { followUps: readonly FollowUp[]; full?: boolean }) {
+interface Follows {
+  followUps: readonly FollowUp[];
+  /** shows all of them, each with its rule and source, for who wants to check */
+  full?: boolean;
+  /** what stands beside the one at this place */
+  beside?: (at: number) => Child;
+}
+
+/** Follow-ups with when and why. */
+export function FollowLines({ followUps, full, beside }: Follows) {
   if (!followUps.length) return <p class="none">Nothing follows from what was said so far.</p>;
   const most = full || followUps.length <= MOST_LINES + 1 ? followUps.length : MOST_LINES;
   return (
     <>
-      <Follows followUps={followUps.slice(0, most)} full={full} />
+      <Follows followUps={followUps.slice(0, most)} full={full} beside={beside} />
       {most < followUps.length && (
         <details class="more">
           <summary>{followUps.length - most} more to do</summary>
@@ -37,7 +46,7 @@ export function FollowLines({ followUps, full }: { followUps: readonly FollowUp[
   );
 }
 
-function Follows({ followUps, full }: { followUps: readonly FollowUp[]; full?: boolean }) {
+function Follows({ followUps, full, beside }: Follows) {
   return (
     <ul class="follows">
       {followUps.map((one, index) => (
@@ -51,6 +60,7 @@ function Follows({ followUps, full }: { followUps: readonly FollowUp[]; full?: b
                 {plainWords(one.rule)}: {one.source}
               </span>
             )}
+            {beside?.(index)}
           </span>
         </li>
       ))}

@@ -1,11 +1,20 @@
 import { and, asc, count, eq, max, min } from "drizzle-orm";
-import type { FollowUp, Valve, ValveSetUp, ValveSummary, ValveView } from "../../../core/index.ts";
+import {
+  type FollowUp,
+  followUpKey,
+  type Owned,
+  type Valve,
+  type ValveSetUp,
+  type ValveSummary,
+  type ValveView,
+} from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
 import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import { record } from "../../audit/record.ts";
 import type { Store } from "../../db/open.ts";
 import { due, valveRecords, valveStates, valveTags } from "../../db/tables.ts";
 import { now, writeMoment } from "../../moments.ts";
+import { ownersOfValves } from "../../owners/owners-of.ts";
 import { markStale } from "../../reading/keep-reading.ts";
 import { livesOfLike, serviceOf } from "../../reading/like-valves.ts";
 import { noteNamedValves, refreshStates } from "../../reading/valve-states.ts";
@@ -30,6 +39,9 @@ export async function valveView(store: Store, site: string, tag: string): Promis
   const valve = knownValve(tag, record, visits);
   const like = await livesOfLike(store.db, site, valve, serviceOf(valve, visits));
   const after = reckonValve(valve, visits, todayIn(zone), like);
+  const owners = await ownersOfValves(store.db, site, [tag]);
+  const owned: Owned[] = [];
+  for (const one of after.followUps) owned.push(await owners.of({ site, tag, key: followUpKey(one) }));
   return {
     ...(site ? { site } : {}),
     tag,
@@ -43,6 +55,7 @@ export async function valveView(store: Store, site: string, tag: string): Promis
     ),
     due: after.due,
     open: after.followUps,
+    owned,
     fleet: like,
     checks: after.checks,
   };

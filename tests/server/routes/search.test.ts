@@ -77,8 +77,8 @@ describe("what is left open", () => {
       phrases: [phrase(jobs[0], "seat worn one side, flipped it"), phrase(jobs[1], "hold on I smell gas")],
     });
     const owed = (await (await call("GET", "/api/follow-ups?site=north")).json()) as OwedList;
-    expect(owed.owed[0]).toMatchObject({ tag: "LCV-214", do: "stop", owners: ["C. Tech"], job: jobs[1].id });
-    expect(owed.owed.at(-1)).toMatchObject({ tag: "LCV-213", when: "next_inspection", owners: ["C. Tech"] });
+    expect(owed.owed[0]).toMatchObject({ tag: "LCV-214", do: "stop", loggedBy: ["C. Tech"], job: jobs[1].id });
+    expect(owed.owed.at(-1)).toMatchObject({ tag: "LCV-213", when: "next_inspection", loggedBy: ["C. Tech"] });
     expect(owed.count).toBe(owed.owed.length);
     const few = (await (await call("GET", "/api/follow-ups?limit=1")).json()) as OwedList;
     expect(few).toMatchObject({ count: owed.count, owed: [{ do: "stop" }] });

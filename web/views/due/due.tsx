@@ -100,7 +100,7 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
           })}
         </>
       )}
-      <StillOwed key={site ?? ""} site={site} />
+      <StillOwed key={site ?? ""} site={site} state={state} />
     </DeskFrame>
   );
 }

@@ -2,6 +2,7 @@ import { familyOf, nameOf, type ValveView } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines } from "../../parts/follow-lines.tsx";
+import { OwnerChoice } from "../../parts/owner-choice.tsx";
 import { Plate } from "../../parts/plate.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
@@ -42,7 +43,13 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
           <h2 class="rule-head">Next dates</h2>
           <DueLines due={view.due} today={today} />
           <h2 class="rule-head">Open</h2>
-          <FollowLines followUps={view.open} full />
+          <FollowLines
+            followUps={view.open}
+            full
+            beside={(at) =>
+              view.owned[at] && <OwnerChoice site={view.site} tag={view.tag} owned={view.owned[at]} state={state} />
+            }
+          />
           {view.checks.length > 0 && (
             <>
               <h2 class="rule-head">Last checked against limits</h2>
