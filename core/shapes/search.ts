@@ -31,7 +31,14 @@ export const foundSchema = z.object({
   entries: z.array(entrySchema),
 });
 export type Found = z.infer<typeof foundSchema>;
-export const foundListSchema = z.object({ found: z.array(foundSchema), next: z.string().optional() });
+export const foundListSchema = z.object({
+  found: z.array(foundSchema),
+  /** where to go on; none where all was looked through */
+  next: z.string().optional(),
+  /** the day back to which there was time to look, where that was not all and fewer were found than asked for */
+  lookedTo: dateSchema.optional(),
+});
+export type FoundList = z.infer<typeof foundListSchema>;
 
 /** What is still owed of a valve, who does it, and whom to ask: whoever logged the job it comes from. */
 export const owedSchema = ownedSchema.extend({

@@ -58,8 +58,8 @@ export async function jobsSaying(db: Reads, sites: SitesSeen, say: string): Prom
 async function idsSaying(db: Reads, sites: SitesSeen, part: string): Promise<string[]> {
   const ids = new Set<string>();
   const has = and(ofSites(sites, phrases.site), like(sql`lower(${phrases.text})`, `%${part}%`));
-  for await (const stretch of stretches(db, { words: [part] }, sites, { from: "", before: AFTER_ALL })) {
-    const rows = await db.selectDistinct({ job: phrases.job }).from(phrases).where(and(has, stretch));
+  for await (const { holds } of stretches(db, { words: [part] }, sites, { from: "", before: AFTER_ALL })) {
+    const rows = await db.selectDistinct({ job: phrases.job }).from(phrases).where(and(has, holds));
     for (const { job } of rows) if (ids.size < MOST_SAYING_IT) ids.add(job);
     if (ids.size >= MOST_SAYING_IT) break;
   }

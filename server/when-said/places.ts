@@ -7,6 +7,11 @@ export const placeOf = ({ saidAt, id }: { saidAt: string; id: string }): string 
 
 /** Behind every place: those begin with a digit, which stands before it. */
 export const AFTER_ALL = ":";
+/** In front of every place. */
+export const BEFORE_ALL = "";
+
+/** Where a day begins: in front of whatever was said on it, a day as `dayOf` tells it. */
+export const beginningOf = (day: string): string => placeOf({ saidAt: `${day}T00:00:00.000000000Z`, id: "" });
 
 export const isPlace = (place: string): boolean => readMoment(place.split("~")[0] ?? "") !== undefined;
 

@@ -1,24 +1,33 @@
 import { and, asc, between, desc, eq, inArray, or, type SQL, sql } from "drizzle-orm";
-import type { Entry, Found, Search } from "../../../core/index.ts";
+import type { Entry, Found, FoundList, Search } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
 import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { corrections, entries, jobs, phrases } from "../../db/tables.ts";
 import { aroundDay, localDay, writeMoment } from "../../moments.ts";
 import { zoneOf } from "../../reading/what-is-known.ts";
+import { dayOf } from "../../when-said/list-days.ts";
 import { AFTER_ALL, isBefore, placeOf } from "../../when-said/places.ts";
 import { stretches } from "../../when-said/stretches.ts";
 import { holding } from "../../when-said/words-in.ts";
 import { sitesWith } from "../valves/store.ts";
 
-/** Phrases of these sites in which all that is asked for holds, the latest first, page by page. */
-export async function search(
-  store: Store,
-  wish: Search,
-  seen: SitesSeen,
-  { most, after }: { most: number; after?: string },
-): Promise<{ found: Found[]; next?: string }> {
-  const rows = await rowsOf(store, wish, seen, most + 1, after);
+/** So long one request looks: what takes longer is told how far back it came, and is gone on with by the next. */
+const LONGEST_LOOK_MS = 700;
+
+interface Page {
+  most: number;
+  after?: string | undefined;
+  forMs?: number;
+}
+
+/**
+ * Phrases of these sites in which all that is asked for holds, the latest first, page by page: as many as asked for, or
+ * those that were found in the time there is.
+ */
+export async function search(store: Store, wish: Search, seen: SitesSeen, page: Page): Promise<FoundList> {
+  const { most } = page;
+  const { rows, stopped } = await rowsOf(store, wish, seen, { ...page, most: most + 1 });
   const shown = rows.slice(0, most);
   const ofShown = (named: (row: Row) => string) => [...new Set(shown.map(named))];
   const standing = await store.db
@@ -62,7 +71,8 @@ export async function search(
     });
   }
   const last = shown.at(-1)?.phrase;
-  return { found, ...(rows.length > most && last ? { next: placeOf(last) } : {}) };
+  if (rows.length > most && last) return { found, next: placeOf(last) };
+  return { found, ...(stopped === undefined ? {} : { next: stopped, lookedTo: dayOf(stopped) }) };
 }
 
 interface Row {
@@ -70,13 +80,13 @@ interface Row {
   job: typeof jobs.$inferSelect;
 }
 
+/** `stopped`: the place before which there was no time to look. */
 async function rowsOf(
   store: Store,
   wish: Search,
   seen: SitesSeen,
-  most: number,
-  after: string = AFTER_ALL,
-): Promise<Row[]> {
+  { most, after = AFTER_ALL, forMs = LONGEST_LOOK_MS }: Page,
+): Promise<{ rows: Row[]; stopped?: string }> {
   const found = (where: SQL | undefined) =>
     store.db
       .select({ phrase: phrases, job: jobs })
@@ -87,22 +97,24 @@ async function rowsOf(
     // put in order here: asked for that, libSQL would go through the site's phrases in time instead of the valve's jobs
     const all = await found(await jobsOfValve(store, wish.tag.toUpperCase(), wish.site, seen));
     const placed = all.map((row) => ({ row, place: placeOf(row.phrase) })).filter(({ place }) => place < after);
-    return placed.sort((one, other) => (one.place < other.place ? 1 : -1)).map(({ row }) => row);
+    return { rows: placed.sort((one, other) => (one.place < other.place ? 1 : -1)).map(({ row }) => row) };
   }
   const from = wish.from ? aroundDay(wish.from)[0] : "";
   const end = wish.to ? aroundDay(wish.to)[1] : after;
   const span = { from, before: end < after ? end : after };
   const rows: Row[] = [];
-  for await (const stretch of stretches(store.db, { ...wish, words: wordsOf(wish) }, seen, span)) {
-    const some = await found(and(isBefore(after), stretch))
+  const until = performance.now() + forMs;
+  for await (const { holds: within, begins } of stretches(store.db, { ...wish, words: wordsOf(wish) }, seen, span)) {
+    const some = await found(and(isBefore(after), within))
       .orderBy(desc(phrases.saidAt), desc(phrases.id))
       .limit(most - rows.length);
     rows.push(...some);
-    if (rows.length >= most) break;
+    if (rows.length >= most || begins <= from) break;
+    if (performance.now() >= until) return { rows, stopped: begins };
     // others are answered in between
     await new Promise((turn) => setImmediate(turn));
   }
-  return rows;
+  return { rows };
 }
 
 /** Narrows to the jobs that name the valve: those few are looked up, where all phrases would have to be looked through. */

@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Found } from "../../../core/index.ts";
+import { EVERY_SITE } from "../../../server/accounts/sites-seen.ts";
 import { AT_COMMAND } from "../../../server/commands/at-command.ts";
 import { daysToList, wordDays, wordsSaid } from "../../../server/db/tables.ts";
+import { search as look } from "../../../server/routes/search/store.ts";
 import { moveSite } from "../../../server/transfer/move-site.ts";
 import { listAnew, listOlder } from "../../../server/when-said/list-older.ts";
 import { bench, id, job, phrase } from "../app-under-test.ts";
@@ -100,6 +102,38 @@ describe("what is looked for by the days on which it was said", () => {
     // the phrases themselves are not asked for: whoever looked through them would find it
     await at.store.write((tx) => tx.delete(wordsSaid));
     expect(await search(at, { words: "worn" })).toEqual([]);
+  });
+});
+
+describe("a look for which there is no more time", () => {
+  it("says how far back it came, and the next goes on there: in the end all is found, each phrase once", async () => {
+    const at = await bench();
+    const days = Array.from({ length: 40 }, (_, n) => `2026-0${(n % 8) + 1}-${String((n % 28) + 1).padStart(2, "0")}`);
+    await tell(
+      at,
+      days.flatMap((day, n) => [
+        said("seat worn", day),
+        said("cage bent", day),
+        said(n % 10 ? "seat ok" : "cage and seat bent", day),
+      ]),
+    );
+    const inTime = await search(at, { words: "cage seat" });
+    expect(inTime).toHaveLength(4);
+    const found: Found[] = [];
+    const lookedTo: string[] = [];
+    let after: string | undefined;
+    do {
+      const page = await look(at.store, { words: "cage seat" }, EVERY_SITE, { most: 50, after, forMs: 0 });
+      for (const one of page.found) expect(one.saidAt >= (page.lookedTo ?? ""), one.saidAt).toBe(true);
+      found.push(...page.found);
+      if (page.lookedTo) lookedTo.push(page.lookedTo);
+      after = page.next;
+    } while (after);
+    expect(found.map((one) => one.text)).toEqual(inTime);
+    expect(new Set(found.map((one) => one.phrase)).size).toBe(4);
+    // a day a look, and each further back than the one before
+    expect(lookedTo.length).toBeGreaterThan(20);
+    expect(lookedTo).toEqual([...new Set(lookedTo)].sort().reverse());
   });
 });
 

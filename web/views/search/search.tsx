@@ -1,4 +1,4 @@
-import type { Condition, Found, Part } from "../../../core/index.ts";
+import type { Condition, FoundList, Part } from "../../../core/index.ts";
 import { glossary } from "../../../core/pages/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
@@ -27,15 +27,12 @@ const A_PAGE = 50;
 export function SearchSheet({ state, deeds }: { state: State; deeds: Deeds }) {
   const [asked, setAsked] = useState<Asked>({});
   const [site, setSite] = useState<string | undefined>(undefined);
-  const [most, setMost] = useState(A_PAGE);
   const any = Object.values(asked).some(Boolean);
-  const query = { ...asked, site, limit: String(most) };
-  const [answer, again] = useAnswer<{ found: Found[]; next?: string }>(any ? path("/api/search", query) : undefined);
+  const query = { ...asked, site };
   const onSubmit = (event: Event) => {
     event.preventDefault();
     const form = new FormData(event.target as HTMLFormElement);
     const said = (name: string) => String(form.get(name) ?? "").trim() || undefined;
-    setMost(A_PAGE);
     setAsked({
       tag: said("tag"),
       words: said("words"),
@@ -61,38 +58,55 @@ export function SearchSheet({ state, deeds }: { state: State; deeds: Deeds }) {
           </button>
         </form>
       </search>
-      {!any ? (
-        <p class="none">Everything that was said can be found here.</p>
-      ) : !answer?.ok ? (
-        <Waiting problem={answer?.problem} again={again} />
+      {any ? (
+        <FoundPage key={JSON.stringify(query)} query={query} />
       ) : (
-        <>
-          <p class="count" role="status">
-            {answer.value.found.length === 0
-              ? "Nothing of the kind was said."
-              : `${answer.value.next ? "The latest " : ""}${answer.value.found.length} ${answer.value.found.length === 1 ? "phrase" : "phrases"}`}
-          </p>
-          <ol class="sheet found">
-            {answer.value.found.map((one) => (
-              <li key={one.phrase} class="phrase">
-                <p class="phrase-when">
-                  <Plate tag={one.tag} small /> {dayWords(one.day)}, {clockThere(one.saidAt)}
-                  {one.by ? ` by ${one.by}` : ""} <a href={addressOf({ screen: "job", id: one.job })}>the job</a>
-                </p>
-                <p class="found-said">“{one.text}”</p>
-                <EntryLines entries={one.entries} />
-              </li>
-            ))}
-          </ol>
-          {answer.value.next && most < 200 && (
-            <button type="button" class="tab" onClick={() => setMost((before) => Math.min(200, before + A_PAGE))}>
-              Show more
-            </button>
-          )}
-        </>
+        <p class="none">Everything that was said can be found here.</p>
       )}
     </DeskFrame>
   );
+}
+
+/** A page of what was found, and behind it the next, once that is asked for. */
+function FoundPage({ query, after }: { query: Record<string, string | undefined>; after?: string }) {
+  const [goesOn, setGoesOn] = useState(false);
+  const [answer, again] = useAnswer<FoundList>(path("/api/search", { ...query, after, limit: String(A_PAGE) }));
+  if (!answer?.ok) return <Waiting problem={answer?.problem} again={again} />;
+  const { found, next, lookedTo } = answer.value;
+  return (
+    <>
+      <p class="count" role="status">
+        {countWords(answer.value, after !== undefined)}
+      </p>
+      <ol class="sheet found">
+        {found.map((one) => (
+          <li key={one.phrase} class="phrase">
+            <p class="phrase-when">
+              <Plate tag={one.tag} small /> {dayWords(one.day)}, {clockThere(one.saidAt)}
+              {one.by ? ` by ${one.by}` : ""} <a href={addressOf({ screen: "job", id: one.job })}>the job</a>
+            </p>
+            <p class="found-said">“{one.text}”</p>
+            <EntryLines entries={one.entries} />
+          </li>
+        ))}
+      </ol>
+      {next && goesOn && <FoundPage key={next} query={query} after={next} />}
+      {next && !goesOn && (
+        <button type="button" class="tab" onClick={() => setGoesOn(true)}>
+          {lookedTo ? "Look further back" : "Show more"}
+        </button>
+      )}
+    </>
+  );
+}
+
+/** How many, and how far back was looked where that was not all the way. */
+function countWords({ found, next, lookedTo }: FoundList, isMore: boolean): string {
+  const phrases = `${found.length}${isMore ? " more" : ""} ${found.length === 1 ? "phrase" : "phrases"}`;
+  if (lookedTo)
+    return `${found.length ? phrases : `Nothing${isMore ? " more" : ""} of the kind`} back to ${dayWords(lookedTo)}`;
+  if (found.length === 0) return isMore ? "Nothing more of the kind was said." : "Nothing of the kind was said.";
+  return next && !isMore ? `The latest ${phrases}` : phrases;
 }
 
 function Field({ name, label, type = "text" }: { name: string; label: string; type?: string }) {
