@@ -1,11 +1,12 @@
-import { eq, sql } from "drizzle-orm";
+import { eq } from "drizzle-orm";
 import type { Context } from "hono";
 import { type Door, NOBODY, type Who } from "../access.ts";
 import { StoreBusy, StoreFull } from "../db/failures.ts";
 import type { Store } from "../db/open.ts";
-import { devices, people, sessions } from "../db/people-tables.ts";
+import { people, sessions } from "../db/people-tables.ts";
 import { now } from "../moments.ts";
 import { cookieToken } from "./cookie.ts";
+import { deviceOf } from "./known-devices.ts";
 import { momentIn, SESSION_IDLE_MS, SESSION_MOST_MS, SESSION_STEP_MS } from "./lifetimes.ts";
 import { type PersonRow, rolesOf, sitesOfPerson } from "./people.ts";
 import { EVERY_RIGHT, rightsOf } from "./roles.ts";
@@ -43,29 +44,19 @@ const NOBODY_ENROLLED = `Nobody is enrolled here yet, and this call does not com
 const UNKNOWN = "This needs someone who is known here. Sign in, or open the link with which a lead enrols this device.";
 const AGAIN = "What was said on it stays on it. Ask a lead to enrol it again: People, then Enrol a device.";
 
-/** Every call asks this: building the statement anew each time would cost more than running it. */
-const deviceQuery = (store: Store) =>
-  store.db
-    .select({ device: devices, person: people })
-    .from(devices)
-    .innerJoin(people, eq(people.id, devices.person))
-    .where(eq(devices.tokenHash, sql.placeholder("hash")))
-    .prepare();
-const deviceQueries = new WeakMap<Store, ReturnType<typeof deviceQuery>>();
-
 async function byToken(store: Store, token: string | undefined): Promise<Caller> {
   if (token === undefined) return barred("Send the header as: Authorization: Bearer TOKEN");
-  const asked = deviceQueries.get(store) ?? deviceQuery(store);
-  deviceQueries.set(store, asked);
-  const [found] = await asked.execute({ hash: sha256(token) });
-  if (!found || !isHashOf(found.device.tokenHash, token)) return barred(`This device is not enrolled here. ${AGAIN}`);
-  const { device, person } = found;
-  if (device.revokedAt || person.leftAt) return barred(`This device’s enrolment was revoked. ${AGAIN}`);
+  const device = await deviceOf(store, sha256(token));
+  if (!device || !isHashOf(device.tokenHash, token)) return barred(`This device is not enrolled here. ${AGAIN}`);
+  if (device.revokedAt || device.leftAt) return barred(`This device’s enrolment was revoked. ${AGAIN}`);
   if (device.until && device.until <= now().utc) return barred(`This device’s enrolment has ended. ${AGAIN}`);
-  return { ok: true, who: whoOfDevice(person, device.id) };
+  return { ok: true, who: whoOfDevice({ ...device, id: device.person }, device.id) };
 }
 
-export function whoOfDevice(person: PersonRow, device: string): Who {
+/** What of a person a call goes by. */
+type Calling = Pick<PersonRow, "id" | "roles" | "sites">;
+
+export function whoOfDevice(person: Calling, device: string): Who {
   return known(person, { device, by: `device:${device}` });
 }
 
@@ -99,7 +90,7 @@ async function noteUse(store: Store, session: string): Promise<void> {
   }
 }
 
-function known(person: PersonRow, how: Partial<Who> & { by: string }): Who {
+function known(person: Calling, how: Partial<Who> & { by: string }): Who {
   const roles = rolesOf(person);
   const sees = sitesOfPerson(person);
   return { ...NOBODY, ...how, person: person.id, roles, rights: rightsOf(roles, sees), sees };

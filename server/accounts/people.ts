@@ -15,7 +15,7 @@ import { EVERY_SITE, type SitesSeen, seesSites } from "./sites-seen.ts";
 export type PersonRow = typeof people.$inferSelect;
 export type Done<T> = { ok: true; value: T } | { ok: false; status: 403 | 404 | 409; problem: string };
 
-export const rolesOf = (row: PersonRow): Role[] => JSON.parse(row.roles) as Role[];
+export const rolesOf = (row: Pick<PersonRow, "roles">): Role[] => JSON.parse(row.roles) as Role[];
 export const sitesOfPerson = (row: Pick<PersonRow, "sites">): SitesSeen =>
   row.sites === null ? EVERY_SITE : (JSON.parse(row.sites) as string[]);
 export const nameKeyOf = (name: string): string => name.trim().replace(/\s+/g, " ").normalize("NFKC").toLowerCase();

@@ -121,6 +121,16 @@ async function readAnew(tx: Tx, { job, before, added }: ToRead, { name, nothing 
       written: before.written,
     };
   }
+  // of a job that was never read nothing is here but what was just stored
+  if (added && job.revision === 0)
+    return {
+      job,
+      reader: name,
+      reading: readOn(nothing, inOrder, tag),
+      last: inOrder.at(-1)?.at ?? "",
+      from: 0,
+      written: [],
+    };
   const said = await phrasesToRead(tx, job);
   const rows = await tx
     .select({ tag: entries.tag, body: entries.body, reader: entries.reader })

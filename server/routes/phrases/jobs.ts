@@ -48,8 +48,12 @@ export function notMoved(one: SentJob, moved: MovedSites): SentJob {
 /** Whether a job takes what somebody says. */
 export const takesFrom = (job: JobRow, { sees }: Who): boolean => seesSite(addsTo(sees), job.site);
 
-export async function keepJobs(tx: Tx, sent: readonly SentJob[]): Promise<JobResult[]> {
-  const known = await jobsById(
+/** What became of each job sent, and those that are here now, by id. */
+export async function keepJobs(
+  tx: Tx,
+  sent: readonly SentJob[],
+): Promise<{ results: JobResult[]; here: Map<string, JobRow> }> {
+  const here = await jobsById(
     tx,
     sent.flatMap((one) => (one.ok ? [one.value.id] : [])),
   );
@@ -61,7 +65,7 @@ export async function keepJobs(tx: Tx, sent: readonly SentJob[]): Promise<JobRes
       continue;
     }
     const job = one.value;
-    const before = known.get(job.id);
+    const before = here.get(job.id);
     if (before) {
       if (!takesFrom(before, one.who)) results.push({ id: job.id, status: "refused", problem: TAKEN });
       else if (sameJob(before, job)) results.push({ id: job.id, status: "known" });
@@ -81,11 +85,11 @@ export async function keepJobs(tx: Tx, sent: readonly SentJob[]): Promise<JobRes
       signed: 0,
     };
     fresh.push(row);
-    known.set(job.id, row);
+    here.set(job.id, row);
     results.push({ id: job.id, status: "stored" });
   }
   if (fresh.length > 0) await tx.insert(jobs).values(fresh);
-  return results;
+  return { results, here };
 }
 
 const OTHER_JOB =

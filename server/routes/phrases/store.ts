@@ -48,8 +48,8 @@ export async function keepAll(
     sent.jobs.map((raw) => notMoved(atHisSite(readJob(raw), who), moved)),
   );
   const sentPhrases = deliveries.flatMap(({ sent, who }) => sent.phrases.map((raw) => ({ ...readPhrase(raw), who })));
-  const jobResults = await keepJobs(tx, sentJobs);
-  const kept = await keepPhrases(tx, sentPhrases, sentJobs, moved);
+  const jobs = await keepJobs(tx, sentJobs);
+  const kept = await keepPhrases(tx, sentPhrases, { sent: sentJobs, here: jobs.here }, moved);
   const toRead = [...kept.added]
     .filter(([job]) => !kept.confirmed.has(job))
     .map(([job, added]) => ({ job, before: recent.get(job.id), added }));
@@ -60,7 +60,7 @@ export async function keepAll(
   for (const { sent } of deliveries) {
     answers.push({
       results: results.slice(phrasesFrom, phrasesFrom + sent.phrases.length),
-      jobs: jobResults.slice(jobsFrom, jobsFrom + sent.jobs.length),
+      jobs: jobs.results.slice(jobsFrom, jobsFrom + sent.jobs.length),
     });
     jobsFrom += sent.jobs.length;
     phrasesFrom += sent.phrases.length;
@@ -79,14 +79,12 @@ interface KeptPhrases {
 async function keepPhrases(
   tx: Tx,
   sent: readonly (Read<PhraseRead> & { who: Who })[],
-  sentJobs: readonly SentJob[],
+  jobs: { sent: readonly SentJob[]; here: ReadonlyMap<string, JobRow> },
   moved: MovedSites,
 ): Promise<KeptPhrases> {
   const good = sent.flatMap((one) => (one.ok ? [{ ...one.value, who: one.who }] : []));
-  const found = await jobsById(
-    tx,
-    good.map((one) => one.job),
-  );
+  const earlier = good.map((one) => one.job).filter((id) => !jobs.here.has(id));
+  const found = new Map([...jobs.here, ...(await jobsById(tx, earlier))]);
   const owner = ({ job, who }: { job: string; who: Who }): JobRow | undefined => {
     const row = found.get(job);
     return row && takesFrom(row, who) && !moved.has(row.site) ? row : undefined;
@@ -113,7 +111,7 @@ async function keepPhrases(
       const gone = found.get(phrase.job);
       const to = gone && takesFrom(gone, one.who) ? moved.get(gone.site) : undefined;
       kept.results.push(
-        refused(phrase.id, to === undefined ? withoutJob(phrase.job, sentJobs, one.who) : elsewhere(to)),
+        refused(phrase.id, to === undefined ? withoutJob(phrase.job, jobs.sent, one.who) : elsewhere(to)),
       );
     } else if (before) kept.results.push(refused(phrase.id, TAKEN));
     else {
