@@ -21,6 +21,7 @@ export const {
   readings,
   entries,
   valveStates,
+  owed,
   valveTags,
   due,
   siteStock,

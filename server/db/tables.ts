@@ -265,6 +265,25 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     ],
   );
 
+  /** What the states have open, a row each, in the order in which it is shown: see server/reading/owed.ts. */
+  const owed = table(
+    "owed",
+    {
+      site: text("site").notNull(),
+      tag: text("tag").notNull(),
+      /** which of those that the valve's state has open */
+      n: integer("n").notNull(),
+      urgency: text("urgency").notNull(),
+      /** as in the state */
+      lastOn: text("last_on").notNull(),
+    },
+    (t) => [
+      primaryKey({ columns: [t.site, t.tag, t.n] }),
+      index("owed_by_urgency").on(t.urgency, t.lastOn, t.site, t.tag, t.n),
+      index("owed_of_site_by_urgency").on(t.site, t.urgency, t.lastOn, t.tag, t.n),
+    ],
+  );
+
   /** Every tag that a record or an entry has named, so that the due board need not search for them. */
   const valveTags = table(
     "valve_tags",
@@ -338,6 +357,7 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     readings,
     entries,
     valveStates,
+    owed,
     valveTags,
     due,
     siteStock,
@@ -361,6 +381,7 @@ export const {
   readings,
   entries,
   valveStates,
+  owed,
   valveTags,
   due,
   siteStock,

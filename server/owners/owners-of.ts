@@ -1,10 +1,11 @@
-import { and, asc, eq, inArray, isNull, type SQL } from "drizzle-orm";
+import { asc, isNull, type SQL } from "drizzle-orm";
 import { type FollowUp, followUpKey, type Owned, type Owner } from "../../core/index.ts";
 import { momentOut } from "../accounts/lifetimes.ts";
 import { type PersonRow, sitesOfPerson } from "../accounts/people.ts";
 import { EVERY_SITE, ofSites, type SitesSeen, seesSite } from "../accounts/sites-seen.ts";
 import { people } from "../db/people-tables.ts";
 import { followUpOwners } from "../db/review-tables.ts";
+import { bySite, ofValves, type ValvesBySite } from "../reading/of-valves.ts";
 import { reckonValve } from "../reading/what-follows.ts";
 import { knownValve, type Reads, recordOf, visitsOf, zoneOf } from "../reading/what-is-known.ts";
 
@@ -14,6 +15,8 @@ type Named = Pick<PersonRow, "id" | "name" | "leftAt">;
 
 /** Whose the follow-ups of some valves are. */
 export interface Owners {
+  /** those of which anything is somebody's, or was */
+  valves: ValvesBySite;
   /** `day`: as of a job of that day; left out, as the valve stands after its last job */
   of(follow: Follow, day?: string): Promise<Owned>;
 }
@@ -21,8 +24,8 @@ export interface Owners {
 export const ownersOfSites = (db: Reads, seen: SitesSeen): Promise<Owners> =>
   owners(db, ofSites(seen, followUpOwners.site));
 
-export const ownersOfValves = (db: Reads, site: string, tags: readonly string[]): Promise<Owners> =>
-  owners(db, and(eq(followUpOwners.site, site), inArray(followUpOwners.tag, [...tags])));
+export const ownersOfValves = (db: Reads, valves: Iterable<{ site: string; tag: string }>): Promise<Owners> =>
+  owners(db, ofValves(bySite(valves), followUpOwners));
 
 async function owners(db: Reads, where: SQL | undefined): Promise<Owners> {
   const rows = await db.select().from(followUpOwners).where(where).orderBy(asc(followUpOwners.n));
@@ -31,6 +34,7 @@ async function owners(db: Reads, where: SQL | undefined): Promise<Owners> {
   const all: Named[] = newest.size === 0 ? [] : await db.select().from(people);
   const byId = new Map(all.map((one) => [one.id, one]));
   return {
+    valves: bySite(newest.values()),
     async of(follow, day) {
       const row = newest.get(placeOf(follow));
       const { key } = follow;

@@ -6,6 +6,7 @@ import { due, entries, jobs, valveStates, valveTags } from "../db/tables.ts";
 import type { Tx } from "../db/writer.ts";
 import { markStale } from "./keep-reading.ts";
 import { livesOfLike, serviceOf } from "./like-valves.ts";
+import { keepOwed } from "./owed.ts";
 import { READER } from "./version.ts";
 import { history, reckonValve } from "./what-follows.ts";
 import { knownValve, recordOf, todayIn, type Visit, visitsOf, zoneOf } from "./what-is-known.ts";
@@ -65,6 +66,7 @@ interface Laid {
   valve: Valve;
   visits: Visit[];
   service: string;
+  lastOn: string;
   today: string;
 }
 
@@ -90,16 +92,18 @@ async function keepLives(tx: Tx, site: string, tag: string): Promise<Laid> {
     .insert(valveStates)
     .values({ site, tag, open: "[]", ...state })
     .onConflictDoUpdate({ target: [valveStates.site, valveStates.tag], set: state });
-  return { site, tag, valve, visits, service, today: todayIn(zone) };
+  return { site, tag, valve, visits, service, lastOn, today: todayIn(zone) };
 }
 
-async function reckonAndKeep(tx: Tx, { site, tag, valve, visits, service, today }: Laid): Promise<void> {
+async function reckonAndKeep(tx: Tx, laid: Laid): Promise<void> {
+  const { site, tag, valve, visits, service, today } = laid;
   const rank = service === "severe" ? 0 : 1;
   const after = reckonValve(valve, visits, today, await livesOfLike(tx, site, valve, service));
   await tx
     .update(valveStates)
     .set({ open: JSON.stringify(after.followUps satisfies FollowUp[]) })
     .where(and(eq(valveStates.site, site), eq(valveStates.tag, tag)));
+  await keepOwed(tx, laid, after.followUps);
   await tx.delete(due).where(and(eq(due.site, site), eq(due.tag, tag)));
   for (const one of after.due) {
     await tx.insert(due).values({ site, tag, task: one.task, on: one.on, body: JSON.stringify(one), rank });

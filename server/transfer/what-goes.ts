@@ -12,6 +12,7 @@ const STAYS: Record<string, string> = {
   sign_in_tries: "tries are counted where they are made",
   valve_states: "reckoned again when asked for",
   due: "reckoned again when asked for",
+  owed: "reckoned again when asked for",
   review_items: "weighed again when somebody looks",
   word_days: "listed again out of the phrases",
   words_said: "listed again out of the phrases",

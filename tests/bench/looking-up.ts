@@ -2,15 +2,19 @@ import { randomUUID } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { FollowUp } from "../../core/index.ts";
 import { EVERY_SITE } from "../../server/accounts/sites-seen.ts";
 import { AT_COMMAND } from "../../server/commands/at-command.ts";
 import { openStore, type Store } from "../../server/db/open.ts";
-import { due, valveStates, valveTags } from "../../server/db/tables.ts";
+import { due, entries, jobs, phrases as phraseRows, valveStates, valveTags } from "../../server/db/tables.ts";
+import type { Tx } from "../../server/db/writer.ts";
 import { addDays } from "../../server/moments.ts";
 import { RecentJobs } from "../../server/reading/keep-reading.ts";
+import { keepOwed } from "../../server/reading/owed.ts";
 import { READER } from "../../server/reading/version.ts";
 import { weighChanged } from "../../server/review/weigh-changed.ts";
 import { dueWithin } from "../../server/routes/due/store.ts";
+import { stillOwed } from "../../server/routes/follow-ups/store.ts";
 import { makeDeliver } from "../../server/routes/phrases/deliver.ts";
 import { reviewPage } from "../../server/routes/review/queue.ts";
 import { phrases } from "./corpus-phrases.ts";
@@ -26,7 +30,7 @@ export async function lookingUp(): Promise<string[]> {
   const folder = await mkdtemp(join(tmpdir(), "handsfull-bench-"));
   const store = await openStore(`file:${join(folder, "log.db")}`);
   try {
-    return [...(await review(store)), ...(await dueBoard(store))];
+    return [...(await review(store)), ...(await dueBoard(store)), ...(await leftOpen(store))];
   } finally {
     await store.close();
     await rm(folder, { recursive: true, force: true });
@@ -72,7 +76,7 @@ async function dueBoard(store: Store): Promise<string[]> {
     const some = Array.from({ length: 500 }, (_, n) => from + n);
     await store.write(async (tx) => {
       const of = (n: number) => ({ site: `site-${n % 20}`, tag: `INV-${n}` });
-      const state = { reader: READER, open: "[]", lastOn: today };
+      const state = { reader: READER, open: JSON.stringify(OPEN), lastOn: today };
       const service = (n: number) => (n % 3 ? "normal" : "severe");
       await tx.insert(valveTags).values(some.map((n) => ({ ...of(n), stale: 0 })));
       await tx.insert(valveStates).values(some.map((n) => ({ ...of(n), ...state, service: service(n) })));
@@ -84,6 +88,8 @@ async function dueBoard(store: Store): Promise<string[]> {
         }),
       );
       await tx.insert(due).values(lines);
+      await visitOnce(tx, some.map(of));
+      for (const valve of some.map(of)) await keepOwed(tx, { ...valve, lastOn: today }, OPEN);
     });
   }
   const first = await ms(() => dueWithin(store, EVERY_SITE, 90, { limit: 200 }));
@@ -95,6 +101,40 @@ async function dueBoard(store: Store): Promise<string[]> {
   return [
     `the due board of ${figure(VALVES)} valves, first: ${figure(first)} ms`,
     judged("then 200 lines of it, of all sites and of one", times),
+  ];
+}
+
+/** What every valve has open. */
+const OPEN: FollowUp[] = [
+  { do: "replace", part: "packing", when: "now", why: "packing is leaking", rule: "packing_leaks", source: "" },
+  { do: "replace", part: "seat", when: "next_inspection", why: "seat is worn", rule: "seat_worn", source: "" },
+];
+
+/** A job of one phrase at each. */
+async function visitOnce(tx: Tx, valves: readonly { site: string; tag: string }[]): Promise<void> {
+  const at = "2026-03-04T10:00:00.000000000Z";
+  const said = valves.map((valve) => ({ ...valve, job: randomUUID(), phrase: randomUUID() }));
+  const held = { stale: 0, unweighed: 0, signed: 1, revision: 1, receivedAt: at };
+  await tx
+    .insert(jobs)
+    .values(said.map(({ site, tag, job }) => ({ id: job, site, tag, startedAt: at, startedOffset: 0, ...held })));
+  const words = { text: "seat worn", saidAt: at, saidOffset: 0, how: "typed" as const, reader: READER, receivedAt: at };
+  await tx.insert(phraseRows).values(said.map(({ site, job, phrase }) => ({ id: phrase, site, job, ...words })));
+  const entry = { n: 0, startedAt: at, type: "finding", body: "{}", reader: READER };
+  await tx.insert(entries).values(said.map(({ site, tag, job, phrase }) => ({ site, tag, job, phrase, ...entry })));
+}
+
+async function leftOpen(store: Store): Promise<string[]> {
+  const times: number[] = [];
+  for (let n = 0; n < 100; n++) {
+    const seen = n % 2 ? [`site-${n % 20}`] : EVERY_SITE;
+    times.push(await ms(async () => JSON.stringify(await stillOwed(store, seen, 200))));
+  }
+  return [
+    judged(
+      `what is still owed of them, the first 200 of ${figure(VALVES * OPEN.length)}, of all sites and of one`,
+      times,
+    ),
   ];
 }
 

@@ -68,7 +68,7 @@ export function followUpRoutes({ store }: Given) {
     await refreshStates(store, [at]);
     const done = await store.write((tx) => giveFollowUp(tx, sent, who));
     if (!done.ok) throw new Refusal(done.status, done.problem);
-    const owners = await ownersOfValves(store.db, at, [tag]);
+    const owners = await ownersOfValves(store.db, [{ site: at, tag }]);
     return c.json(await owners.of({ site: at, tag, key }), 200);
   });
   return routes;

@@ -1,11 +1,13 @@
-import { and, desc, eq, ne } from "drizzle-orm";
+import { and, asc, count, desc, eq, type SQL } from "drizzle-orm";
 import { type FollowUp, followUpKey, followUpWords, type Owed, type OwedList } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
 import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
-import { entries, phrases, valveStates } from "../../db/tables.ts";
-import { type Owners, ownersOfSites } from "../../owners/owners-of.ts";
+import { entries, owed, phrases, valveStates } from "../../db/tables.ts";
+import { ownersOfSites, ownersOfValves } from "../../owners/owners-of.ts";
+import { ofValves } from "../../reading/of-valves.ts";
 import { refreshStates } from "../../reading/valve-states.ts";
+import type { Reads } from "../../reading/what-is-known.ts";
 
 /** Of whom: somebody's by his id, or what is nobody's yet. */
 export const NOBODYS = "nobody";
@@ -16,32 +18,18 @@ export const NOBODYS = "nobody";
  */
 export async function stillOwed(store: Store, seen: SitesSeen, most: number, whose?: string): Promise<OwedList> {
   await refreshStates(store, seen);
-  const states = await store.db
-    .select()
-    .from(valveStates)
-    .where(and(ne(valveStates.open, "[]"), ofSites(seen, valveStates.site)));
-  const owners = await ownersOfSites(store.db, seen);
-  const open = states.flatMap((state) =>
-    (JSON.parse(state.open) as FollowUp[]).map((one) => ({
-      ...{ site: state.site, tag: state.tag, on: state.lastOn, one },
-      key: followUpKey(one),
-    })),
-  );
-  const all = whose === undefined ? open : await ofWhom(open, owners, whose);
-  const rank = ({ one }: (typeof all)[number]) =>
-    one.do === "stop" ? "0" : one.when === "now" ? "1" : one.when === "next_inspection" ? "3" : `2 ${one.when}`;
-  const shown = all
-    .map((line) => ({ line, place: `${rank(line)}~${line.on}~${line.site}~${line.tag}` }))
-    .sort((a, b) => (a.place < b.place ? -1 : a.place > b.place ? 1 : 0))
-    .slice(0, most);
+  const { lines, inAll } = await (whose === undefined
+    ? linesOfAll(store.db, seen, most)
+    : linesOfWhom(store.db, seen, most, whose));
+  const owners = await ownersOfValves(store.db, lines);
   const names = await namesOf(store.db);
   const lastJobs = new Map<string, { job: string; loggedBy: string[] } | undefined>();
-  const owed: Owed[] = [];
-  for (const { line } of shown) {
+  const list: Owed[] = [];
+  for (const line of lines) {
     const of = JSON.stringify([line.site, line.tag]);
     if (!lastJobs.has(of)) lastJobs.set(of, await lastJobOf(store, line, names));
     const last = lastJobs.get(of);
-    owed.push({
+    list.push({
       ...(await owners.of(line)),
       ...(line.site ? { site: line.site } : {}),
       tag: line.tag,
@@ -49,27 +37,71 @@ export async function stillOwed(store: Store, seen: SitesSeen, most: number, who
       what: followUpWords(line.one),
       when: line.one.when,
       why: line.one.why,
-      ...(line.on ? { since: line.on } : {}),
+      ...(line.lastOn ? { since: line.lastOn } : {}),
       ...(last ? { job: last.job } : {}),
       loggedBy: last?.loggedBy ?? [],
     });
   }
-  return { owed, count: all.length };
+  return { owed: list, count: inAll };
 }
 
-async function ofWhom<L extends { site: string; tag: string; key: string }>(
-  lines: readonly L[],
-  owners: Owners,
-  whose: string,
-): Promise<L[]> {
-  const own: L[] = [];
-  for (const line of lines) {
-    const { owner } = await owners.of(line);
-    // what is left by somebody who is gone is nobody's
-    const is = owner && !owner.left ? owner.id : NOBODYS;
-    if (is === whose) own.push(line);
+/** A follow-up that is open, with its place among all of them. */
+type Line = typeof owed.$inferSelect & { one: FollowUp; key: string };
+
+/** The most urgent, and how many there are. */
+interface Lines {
+  lines: Line[];
+  inAll: number;
+}
+
+async function linesOfAll(db: Reads, seen: SitesSeen, most: number): Promise<Lines> {
+  const at = ofSites(seen, owed.site);
+  return { lines: await linesWhere(db, at, most), inAll: await countOf(db, at) };
+}
+
+async function linesOfWhom(db: Reads, seen: SitesSeen, most: number, whose: string): Promise<Lines> {
+  const given = await linesGiven(db, seen);
+  if (whose !== NOBODYS) {
+    const own = given.filter((one) => one.owner === whose).map(({ line }) => line);
+    return { lines: own.slice(0, most), inAll: own.length };
   }
-  return own;
+  const taken = new Set(given.map(({ line }) => placeOf(line)));
+  // no more can have to be left out than are somebody's
+  const all = await linesOfAll(db, seen, most + given.length);
+  const left = all.lines.filter((line) => !taken.has(placeOf(line)));
+  return { lines: left.slice(0, most), inAll: all.inAll - given.length };
+}
+
+/** Those that are somebody's, in order; what was given to who has left is nobody's. */
+async function linesGiven(db: Reads, seen: SitesSeen): Promise<{ line: Line; owner: string }[]> {
+  const owners = await ownersOfSites(db, seen);
+  const given: { line: Line; owner: string }[] = [];
+  for (const line of await linesWhere(db, ofValves(owners.valves, owed))) {
+    const { owner } = await owners.of(line);
+    if (owner && !owner.left) given.push({ line, owner: owner.id });
+  }
+  return given;
+}
+
+const placeOf = ({ site, tag, n }: Line) => JSON.stringify([site, tag, n]);
+
+async function countOf(db: Reads, where: SQL | undefined): Promise<number> {
+  const [all] = await db.select({ count: count() }).from(owed).where(where);
+  return all?.count ?? 0;
+}
+
+async function linesWhere(db: Reads, where: SQL | undefined, most?: number): Promise<Line[]> {
+  const all = db
+    .select({ place: owed, open: valveStates.open })
+    .from(owed)
+    .innerJoin(valveStates, and(eq(valveStates.site, owed.site), eq(valveStates.tag, owed.tag)))
+    .where(where)
+    .orderBy(asc(owed.urgency), asc(owed.lastOn), asc(owed.site), asc(owed.tag), asc(owed.n));
+  return (await (most === undefined ? all : all.limit(most))).map(({ place, open }) => {
+    const one = (JSON.parse(open) as FollowUp[])[place.n];
+    if (!one) throw new Error(`what is owed of ${place.tag} is not what its state has open`);
+    return { ...place, one, key: followUpKey(one) };
+  });
 }
 
 /** A valve's last job, and the names of those who logged it. */

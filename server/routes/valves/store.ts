@@ -39,7 +39,7 @@ export async function valveView(store: Store, site: string, tag: string): Promis
   const valve = knownValve(tag, record, visits);
   const like = await livesOfLike(store.db, site, valve, serviceOf(valve, visits));
   const after = reckonValve(valve, visits, todayIn(zone), like);
-  const owners = await ownersOfValves(store.db, site, [tag]);
+  const owners = await ownersOfValves(store.db, [{ site, tag }]);
   const owned: Owned[] = [];
   for (const one of after.followUps) owned.push(await owners.of({ site, tag, key: followUpKey(one) }));
   return {

@@ -49,7 +49,8 @@ const SMALL = [
 const WHOLE: [why: string, statement: RegExp][] = [
   ["every valve, for the list of them", /from "valve_tags" left join/],
   ["every valve as set up, for what to carry and how often what fails", /from "valve_records"/],
-  ["what every valve's last job left open", /from "valve_states" where "valve_states"."open" <> \?/],
+  ["all that was given to anybody, to tell what is whose", /from "follow_up_owners" order by/],
+  ["how much is still owed, of all sites", /^select count\(\*\) from "owed"$/],
   ["all that is due, where no page was asked for", /^select "site", "tag", "task".* from "due" where .*order by/],
   ["all that is due, for what to carry", /^select "site", "tag", "body" from "due"$/],
   ["everything ever noted, to count failures", /^select "entries"."site", "entries"."tag".* from "entries" inner join/],
@@ -147,6 +148,7 @@ const OTHERWISE: Record<string, string> = {
   valve_tags_stale_of_all: "the few that changed, for those who see every site",
   valve_tags_by_tag: "a tag that was said without its site",
   due_by_urgency: "the board of those who see every site",
+  owed_by_urgency: "the board of those who see every site",
   review_items_of_all: "the queue of those who see every site",
   review_items_of_job: "by a job's id",
   decisions_of_phrase: "by a phrase's id",
@@ -154,6 +156,7 @@ const OTHERWISE: Record<string, string> = {
   answers_of_phrase: "by a phrase's id",
   answers_of_question: "by a decision's id",
   signatures_by_id: "by its own id",
+  follow_up_owners_by_id: "by its own id",
   report_versions_waiting: "the outbox, which is one",
   calendar_feeds_by_secret: "whoever has the address says no more than it",
 };

@@ -1,6 +1,12 @@
-import { describe, expect, it } from "vitest";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, inject, it } from "vitest";
 import type { Found, OwedList } from "../../../core/index.ts";
+import { migrations } from "../../../server/db/shape.ts";
+import { owed } from "../../../server/db/tables.ts";
+import { MIGRATIONS, PG_MIGRATIONS } from "../../../server/places.ts";
 import { bench, id, job, phrase } from "../app-under-test.ts";
+import { ask } from "../at-database.ts";
 import { client, enrolled } from "../enrolled.ts";
 
 async function said() {
@@ -82,5 +88,68 @@ describe("what is left open", () => {
     expect(owed.count).toBe(owed.owed.length);
     const few = (await (await call("GET", "/api/follow-ups?limit=1")).json()) as OwedList;
     expect(few).toMatchObject({ count: owed.count, owed: [{ do: "stop" }] });
+  });
+
+  /** Valves of two sites with all kinds of follow-ups, and one of which nothing is owed. */
+  async function manyOwed() {
+    const at = await bench();
+    const said = [
+      ["LCV-1", "north", "2026-03-01", "hold on I smell gas"],
+      ["LCV-2", "south", "2026-03-02", "seat worn one side, flipped it"],
+      ["LCV-3", "north", "2026-03-03", "diaphragm is torn"],
+      ["LCV-4", "south", "2026-03-04", "packing is leaking, cage cracked, hold on I smell gas"],
+      ["LCV-5", "north", "2026-03-05", "seat looks good"],
+      ["LCV-6", undefined, "2026-03-06", "seat worn one side, flipped it"],
+    ] as const;
+    for (const [tag, site, day, text] of said) {
+      const one = job({ tag, startedAt: `${day}T10:00:00Z`, ...(site ? { site } : {}) });
+      await at.ask("POST", "/api/phrases", { jobs: [one], phrases: [{ ...phrase(one, text), saidAt: one.startedAt }] });
+    }
+    const owed = async (query = ""): Promise<OwedList> => at.ask("GET", `/api/follow-ups?${query}`);
+    return { ...at, owed };
+  }
+
+  it("is one order over all valves, of which a page is the beginning", async () => {
+    const { owed } = await manyOwed();
+    const all = await owed();
+    const first = ({ do: what, when }: OwedList["owed"][number]) =>
+      what === "stop" ? 0 : when === "now" ? 1 : when === "next_inspection" ? 3 : 2;
+    const places = all.owed.map((one) => `${first(one)} ${one.since}`);
+    expect(places).toEqual([...places].sort());
+    expect(new Set(all.owed.map((one) => one.tag))).toEqual(new Set(["LCV-1", "LCV-2", "LCV-3", "LCV-4", "LCV-6"]));
+    expect(all.count).toBe(all.owed.length);
+    for (const most of [1, 3, 5]) {
+      expect(await owed(`limit=${most}`)).toEqual({ owed: all.owed.slice(0, most), count: all.count });
+      expect(await owed(`limit=${most}&owner=nobody`)).toEqual({ owed: all.owed.slice(0, most), count: all.count });
+    }
+    const north = all.owed.filter((one) => one.site === "north");
+    expect(await owed("site=north")).toEqual({ owed: north, count: north.length });
+  });
+
+  it("goes as soon as it is done", async () => {
+    const { ask, owed } = await manyOwed();
+    const ofValve = async () =>
+      (await owed("site=north")).owed.filter((one) => one.tag === "LCV-3").map((one) => one.what);
+    expect(await ofValve()).toContain("Replace the diaphragm");
+    const later = job({ tag: "LCV-3", site: "north", startedAt: "2026-04-01T10:00:00Z" });
+    const done = { ...phrase(later, "new diaphragm installed"), saidAt: later.startedAt };
+    await ask("POST", "/api/phrases", { jobs: [later], phrases: [done] });
+    expect(await ofValve()).not.toContain("Replace the diaphragm");
+  });
+
+  it("was put in the same order when it was first kept in one", async () => {
+    const { url, store, owed: look } = await manyOwed();
+    await look();
+    const rows = () => store.db.select().from(owed).orderBy(owed.site, owed.tag, owed.n);
+    const kept = await rows();
+    expect(kept.length).toBeGreaterThan(6);
+    await store.write((tx) => tx.delete(owed));
+    const folder = inject("postgres") ? PG_MIGRATIONS : MIGRATIONS;
+    const { tag = "" } = migrations(folder).find((one) => one.tag.endsWith("_owed")) ?? {};
+    const [last = ""] = (await readFile(join(folder, `${tag}.sql`), "utf8"))
+      .split("--> statement-breakpoint")
+      .slice(-1);
+    await ask(url, last);
+    expect(await rows()).toEqual(kept);
   });
 });

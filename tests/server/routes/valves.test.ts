@@ -114,6 +114,8 @@ describe("health, figures and the document", () => {
       "/api/export",
       "/api/first-password",
       "/api/follow-ups",
+      "/api/follow-ups/owner",
+      "/api/follow-ups/people",
       "/api/jobs",
       "/api/jobs/{id}",
       "/api/jobs/{id}/acceptance",

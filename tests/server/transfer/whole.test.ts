@@ -134,6 +134,7 @@ describe("an export read into an empty database", () => {
       "days_to_list",
       "due",
       "one_time_codes",
+      "owed",
       "review_items",
       "sessions",
       "sign_in_tries",
