@@ -7,6 +7,7 @@ import type { State } from "../state/state.ts";
 import { clockHere } from "../state/time-words.ts";
 import { outboxWords } from "../sync/outbox-words.ts";
 import { DoorBand } from "./door-band.tsx";
+import { useEffect, useRef } from "./hooks.ts";
 import { Stencil } from "./stencil.tsx";
 import { ThemeChoice } from "./theme-choice.tsx";
 
@@ -38,10 +39,16 @@ export function DeskFrame({
   deeds: Deeds;
   children?: Child;
 }) {
+  const here = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // on a phone the screens stand in one row that scrolls sideways
+    here.current?.querySelector("[aria-current]")?.scrollIntoView({ inline: "center", block: "nearest" });
+    return undefined;
+  }, [state.route.screen]);
   return (
     <>
       <header class="desk-head">
-        <nav aria-label="Screens">
+        <nav aria-label="Screens" ref={here}>
           {SCREENS.filter(({ right }) => !right || may(state, right)).map(({ route, name }) => (
             <a
               key={name}

@@ -6,7 +6,7 @@ import type { State } from "../state/state.ts";
 import { dayWords } from "../state/time-words.ts";
 import { uuid7 } from "../storage/uuid7.ts";
 import { path, send } from "../sync/ask.ts";
-import { useState } from "./hooks.ts";
+import { useEffect, useRef, useState } from "./hooks.ts";
 import { useAnswer } from "./use-answer.ts";
 
 interface Whose {
@@ -20,6 +20,12 @@ interface Whose {
 export function OwnerChoice({ site, tag, owned, state }: Whose) {
   const [isOpen, setOpen] = useState(false);
   const [newest, setNewest] = useState(owned);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // what had the keyboard is gone with the list: it goes back to where it came from
+    if (newest !== owned) button.current?.focus();
+    return undefined;
+  }, [newest]);
   // what this page did is newer than what it was told before
   const { owner, given, key } = newest.given > owned.given ? newest : owned;
   const name = owner ? `Owner: ${owner.name}` : "No owner yet";
@@ -29,6 +35,7 @@ export function OwnerChoice({ site, tag, owned, state }: Whose) {
       {may(state, "review") ? (
         <button
           type="button"
+          ref={button}
           class={`tab owner-is${owner && !owner.left ? "" : " owner-none"}`}
           aria-expanded={isOpen ? "true" : "false"}
           onClick={() => setOpen((before) => !before)}

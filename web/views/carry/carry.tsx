@@ -82,6 +82,9 @@ function Lines({ list }: { list: CarryList }) {
         <table class="fleet">
           <thead>
             <tr>
+              <th scope="col" class="fleet-number">
+                Carry
+              </th>
               <th scope="col">Part</th>
               <th scope="col">For</th>
               <th scope="col" class="fleet-number">
@@ -89,9 +92,6 @@ function Lines({ list }: { list: CarryList }) {
               </th>
               <th scope="col" class="fleet-number">
                 Expected
-              </th>
-              <th scope="col" class="fleet-number">
-                Carry
               </th>
               {stocked && (
                 <th scope="col" class="fleet-number">
@@ -109,13 +109,13 @@ function Lines({ list }: { list: CarryList }) {
           <tbody>
             {list.lines.map((line) => (
               <tr key={`${line.part} ${line.family} ${line.size_in}`}>
+                <td class="fleet-number">
+                  <b>{line.carry}</b>
+                </td>
                 <th scope="row">{capital(nameOf(line.part, "part"))}</th>
                 <td>{forWhat(line)}</td>
                 <td class="fleet-number">{line.certain}</td>
                 <td class="fleet-number">{figure(Number(line.expected.toPrecision(2)))}</td>
-                <td class="fleet-number">
-                  <b>{line.carry}</b>
-                </td>
                 {stocked && <td class="fleet-number">{line.onHand ?? ""}</td>}
                 {stocked && <td class={`fleet-number${line.short ? " bad" : ""}`}>{line.short ?? ""}</td>}
                 <td class="why">{line.why}</td>

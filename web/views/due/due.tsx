@@ -54,53 +54,56 @@ export function DueBoard({ site, state, deeds }: { site: string | undefined; sta
           </select>
         </label>
       </form>
-      {!answer?.ok ? (
-        <Waiting problem={answer?.problem} again={again} />
-      ) : !due.length ? (
-        <p class="none">Nothing falls due within {AHEAD} days.</p>
-      ) : (
-        <>
-          {answer.value.count > due.length && (
-            <p class="count">
-              The {due.length} most urgent of {answer.value.count}; {answer.value.overdue} are overdue.{" "}
-              {most < MOST && (
-                <button type="button" class="tab" onClick={() => setMost((before) => before + A_PAGE)}>
-                  Show {A_PAGE} more
-                </button>
-              )}
-            </p>
-          )}
-          {BANDS.map((band) => {
-            const lines = due.filter((one) => band.holds(one.overdue));
-            if (!lines.length) return null;
-            return (
-              <section key={band.name} class="band" aria-label={band.name}>
-                <h2 class={`rule-head${band.name === "Overdue" ? " rule-bad" : ""}`}>
-                  {band.name} ({lines.length})
-                </h2>
-                <ul class="dues">
-                  {lines.map((one) => (
-                    <li key={`${one.site} ${one.tag} ${one.task}`}>
-                      <a class="due" href={addressOf({ screen: "valve", tag: one.tag, site: one.site })}>
-                        <Plate tag={one.tag} small />
-                        <span class="due-words">
-                          <b>{taskName(one.task)}</b> <span class={one.overdue > 0 ? "bad" : ""}>{lateWords(one)}</span>
-                          <span class="why">
-                            {siteName(state, one.site)}
-                            {one.site ? ": " : ""}
-                            {one.why}
+      <StillOwed key={site ?? ""} site={site} state={state}>
+        {!answer?.ok ? (
+          <Waiting problem={answer?.problem} again={again} />
+        ) : !due.length ? (
+          <p class="none">Nothing falls due within {AHEAD} days.</p>
+        ) : (
+          <>
+            {answer.value.count > due.length && (
+              <p class="count">
+                The {due.length} most urgent of {answer.value.count}; {answer.value.overdue} are overdue.{" "}
+                {most < MOST && (
+                  <button type="button" class="tab" onClick={() => setMost((before) => before + A_PAGE)}>
+                    Show {A_PAGE} more
+                  </button>
+                )}
+              </p>
+            )}
+            {BANDS.map((band) => {
+              const lines = due.filter((one) => band.holds(one.overdue));
+              if (!lines.length) return null;
+              return (
+                <section key={band.name} class="band" aria-label={band.name}>
+                  <h2 class={`rule-head${band.name === "Overdue" ? " rule-bad" : ""}`}>
+                    {band.name} ({lines.length})
+                  </h2>
+                  <ul class="dues">
+                    {lines.map((one) => (
+                      <li key={`${one.site} ${one.tag} ${one.task}`}>
+                        <a class="due" href={addressOf({ screen: "valve", tag: one.tag, site: one.site })}>
+                          <Plate tag={one.tag} small />
+                          <span class="due-words">
+                            <b>{taskName(one.task)}</b>{" "}
+                            {one.service === "severe" && <span class="flag flag-severe">severe service</span>}
+                            <span class={one.overdue > 0 ? "bad" : ""}>{lateWords(one)}</span>
+                            <span class="why">
+                              {siteName(state, one.site)}
+                              {one.site ? ": " : ""}
+                              {one.why}
+                            </span>
                           </span>
-                        </span>
-                      </a>
-                    </li>
-                  ))}
-                </ul>
-              </section>
-            );
-          })}
-        </>
-      )}
-      <StillOwed key={site ?? ""} site={site} state={state} />
+                        </a>
+                      </li>
+                    ))}
+                  </ul>
+                </section>
+              );
+            })}
+          </>
+        )}
+      </StillOwed>
     </DeskFrame>
   );
 }

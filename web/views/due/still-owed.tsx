@@ -1,4 +1,5 @@
-import type { MayOwn, OwedList } from "../../../core/index.ts";
+import type { Child } from "hono/jsx";
+import type { MayOwn, Owed, OwedList } from "../../../core/index.ts";
 import { Waiting } from "../../parts/desk-frame.tsx";
 import { whenWords } from "../../parts/follow-lines.tsx";
 import { useState } from "../../parts/hooks.ts";
@@ -14,27 +15,51 @@ import { path } from "../../sync/ask.ts";
 
 const NOBODYS = "nobody";
 
-/** What was left open at every valve, who does it, and whom to ask about it. */
-export function StillOwed({ site, state }: { site: string | undefined; state: State }) {
+/**
+ * What was left open at every valve, who does it, and whom to ask about it: what cannot wait before the dates, the rest
+ * below them.
+ */
+export function StillOwed({ site, state, children }: { site: string | undefined; state: State; children?: Child }) {
   const [owner, setOwner] = useState("");
   const [answer, again] = useAnswer<OwedList>(path("/api/follow-ups", { site, owner, limit: "200" }));
-  if (!answer?.ok) return <Waiting problem={answer?.problem} again={again} />;
-  const { owed, count } = answer.value;
-  if (owed.length === 0 && !owner) return <p class="none">Nothing is left open.</p>;
+  const { owed, count } = answer?.ok ? answer.value : { owed: [], count: 0 };
+  const now = owed.filter((one) => one.when === "now");
+  const later = owed.filter((one) => one.when !== "now");
   return (
-    <section class="band" aria-label="Left open">
-      <h2 class="rule-head">Left open ({count})</h2>
-      <WhosePicker {...{ site, state, owner }} choose={setOwner} />
-      {count > owed.length && <p class="count">The {owed.length} most urgent.</p>}
-      {owed.length === 0 && <p class="none">Nothing of it is left open.</p>}
+    <>
+      {answer && !answer.ok && <Waiting problem={answer.problem} again={again} />}
+      {answer?.ok && (count > 0 || owner) && <WhosePicker {...{ site, state, owner }} choose={setOwner} />}
+      {count > owed.length && (
+        <p class="count">
+          The {owed.length} most urgent of {count} left open.
+        </p>
+      )}
+      <OwedBand name="To do now" lines={now} state={state} />
+      {children}
+      <OwedBand name="At the next inspection" lines={later} state={state} />
+      {answer?.ok && count === 0 && (
+        <p class="none">{owner ? "Nothing of it is left open." : "Nothing is left open."}</p>
+      )}
+    </>
+  );
+}
+
+function OwedBand({ name, lines, state }: { name: string; lines: readonly Owed[]; state: State }) {
+  if (lines.length === 0) return null;
+  const stops = lines.some((one) => one.do === "stop");
+  return (
+    <section class="band" aria-label={name}>
+      <h2 class={`rule-head${stops ? " rule-bad" : ""}`}>
+        {name} ({lines.length})
+      </h2>
       <ul class="dues">
-        {owed.map((one) => (
-          <li key={`${one.site} ${one.tag} ${one.key}`} class="owed">
+        {lines.map((one) => (
+          <li key={`${one.site} ${one.tag} ${one.key}`} class={`owed${one.do === "stop" ? " owed-stop" : ""}`}>
             <a class="due" href={addressOf({ screen: "valve", tag: one.tag, site: one.site })}>
               <Plate tag={one.tag} small />
               <span class="due-words">
                 <b class={one.do === "stop" ? "bad" : ""}>{capital(one.what)}</b>{" "}
-                <span class={one.when === "now" ? "bad" : ""}>{whenWords(one.when)}</span>
+                {/^\d/.test(one.when) && <span>{whenWords(one.when)}</span>}
                 <span class="why">
                   {capital(one.why)}
                   {one.since ? `, ${dayWords(one.since)}` : ""}
@@ -67,7 +92,7 @@ function WhosePicker({
   const self = caller?.id && caller.name ? [{ id: caller.id, name: caller.name }] : [];
   const people = answer?.ok ? answer.value.people : self;
   return (
-    <form class="pickers" aria-label="Whose" onSubmit={(event: Event) => event.preventDefault()}>
+    <form class="pickers" aria-label="Which of it" onSubmit={(event: Event) => event.preventDefault()}>
       <label>
         <span>Whose</span>
         <select value={owner} onChange={(event: Event) => choose((event.target as HTMLSelectElement).value)}>

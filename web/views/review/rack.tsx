@@ -54,7 +54,7 @@ export function Rack({
           <ul>
             {notYet.map((job) => (
               <li key={job.id} class="rack-not-yet">
-                <a href={addressOf({ screen: "job", id: job.id })}>{job.tag ?? "no tag"}</a>{" "}
+                <a href={addressOf({ screen: "job", id: job.id })}>{job.tag ?? "no tag"}</a> {dayWords(job.day)},{" "}
                 {[job.doubtful && `${job.doubtful} to look at`, job.asked && `${job.asked} asked`]
                   .filter(Boolean)
                   .join(", ")}

@@ -24,20 +24,31 @@ const NAMES: Record<Kind, string> = {
 /** A valve's history drawn as a line: each job's weightiest mark in its lane, today, and what is due. */
 export function Timeline({ points, due, today }: { points: readonly Point[]; due: readonly Due[]; today: string }) {
   const box = useRef<HTMLElement>(null);
-  useEffect(() => {
-    // a narrow screen shows the newest end first
-    if (box.current) box.current.scrollLeft = box.current.scrollWidth;
-  }, [points.length]);
   const days = [...points.map((one) => one.on), ...due.map((one) => one.on), today].map(dayNumber);
   const from = Math.min(...days) - 20;
   const to = Math.max(...days) + 20;
   const x = (day: number) => LEFT + ((WIDTH - LEFT - RIGHT) * (day - from)) / (to - from);
   const now = x(dayNumber(today));
+  useEffect(() => {
+    // a narrow screen shows what was last, and a little of what comes
+    const { current } = box;
+    if (current) current.scrollLeft = (now / WIDTH) * current.scrollWidth - 0.7 * current.clientWidth;
+    return undefined;
+  }, [points.length]);
   return (
     <figure class="timeline">
       {/* it scrolls sideways, so the keyboard must reach it */}
       <section class="timeline-scroll" ref={box} tabindex={0} aria-label="Timeline, scrolls sideways">
+        {/* the names stay at the edge while the years pass behind them */}
+        <svg class="tl-names" viewBox={`0 0 ${LEFT - 8} 240`} aria-hidden="true">
+          {LANES.map(({ lane, name, y }) => (
+            <text key={lane} class="tl-lane" x="4" y={y + 6}>
+              {name}
+            </text>
+          ))}
+        </svg>
         <svg
+          class="tl-drawing"
           viewBox={`0 0 ${WIDTH} 240`}
           aria-label={`Timeline of ${points.length} marks; the list below says the same`}
         >
@@ -49,13 +60,8 @@ export function Timeline({ points, due, today }: { points: readonly Point[]; due
               </text>
             </g>
           ))}
-          {LANES.map(({ lane, name, y }) => (
-            <g key={lane}>
-              <text class="tl-lane" x="4" y={y + 6}>
-                {name}
-              </text>
-              <line class="tl-line" x1={LEFT} x2={WIDTH - RIGHT} y1={y} y2={y} />
-            </g>
+          {LANES.map(({ lane, y }) => (
+            <line key={lane} class="tl-line" x1={LEFT} x2={WIDTH - RIGHT} y1={y} y2={y} />
           ))}
           <line class="tl-now" x1={now} x2={now} y1="22" y2="206" />
           <text class="tl-label" x={now} y="16" text-anchor="middle">

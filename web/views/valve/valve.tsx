@@ -1,4 +1,4 @@
-import { familyOf, nameOf, type ValveView } from "../../../core/index.ts";
+import { type Entry, familyOf, nameOf, type ValveView } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { EntryLines } from "../../parts/entry-lines.tsx";
 import { CheckLines, DueLines, FollowLines } from "../../parts/follow-lines.tsx";
@@ -66,7 +66,7 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
                   <p class="phrase-when">
                     <a href={addressOf({ screen: "job", id: job.job })}>{dayWords(job.on)}</a>
                   </p>
-                  <EntryLines entries={job.entries.filter((entry) => entry.type !== "command")} />
+                  <EntryLines entries={job.entries.filter(saysMore)} />
                 </li>
               ))}
             </ol>
@@ -77,6 +77,12 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
       </div>
     </DeskFrame>
   );
+}
+
+/** That it was this valve is what the page is about. */
+function saysMore(entry: Entry): boolean {
+  if (entry.type === "command") return false;
+  return entry.type !== "valve" || [entry.size_in, entry.acts, entry.service].some((said) => said !== undefined);
 }
 
 function factWords({ valve }: ValveView): string[] {
