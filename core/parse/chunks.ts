@@ -199,9 +199,30 @@ function nameCut(words: readonly string[], at: number, end: number, lexicon: Lex
     const object = lexicon.longest(words.slice(at, end - 1), 0);
     if (object?.senses.part) return { senses: object.senses, end: end - 1 };
   }
-  if (!next?.senses.part || next.end <= end) return undefined;
+  // "plug, stem both worn": two of them, though the second may be called by both words
+  const both =
+    words[end] === "both" &&
+    !/^(?:sides|ends|faces|ways|of)$/.test(words[end + 1] ?? "") &&
+    !saidTwice(words, end + 1, lexicon) &&
+    next?.end === end &&
+    !next.senses.plural &&
+    !listed(words, at, lexicon);
+  if (!next?.senses.part || (next.end <= end && !both)) return undefined;
   const head = lexicon.longest(words.slice(at, end - 1), 0);
   return head?.senses.part && head.end === end - 1 - at ? { senses: head.senses, end: end - 1 } : undefined;
+}
+
+/** "cage gasket both hard and cracked": two things said of one part. */
+const saidTwice = (words: readonly string[], at: number, lexicon: Lexicon): boolean => {
+  const first = lexicon.longest(words, at);
+  return first?.senses.condition !== undefined && words[first.end] === "and";
+};
+
+/** "seat gasket and the cage gasket": another part is named just before. */
+function listed(words: readonly string[], at: number, lexicon: Lexicon): boolean {
+  let back = at - 1;
+  while (/^(?:and|the|a|an|both)$/.test(words[back] ?? "")) back -= 1;
+  return back >= 0 && lexicon.longest([words[back] as string], 0)?.senses.part !== undefined;
 }
 
 /** "what's left of that pizza", "all done with lunch": a command followed by something else is talk. */

@@ -73,6 +73,8 @@ export function settleSubject(scene: Scene, state: ClauseState, nouns: Noun[], o
   if (!open) {
     state.said = true;
     for (const noun of nouns) {
+      // "the other three are fine": how many says which
+      if (noun.one && noun.count !== undefined) scene.use(...range(noun.from, noun.to));
       const said = scene.at(noun.core)?.senses.part;
       if (noun.to > noun.from && (said === noun.part || (said && noun.part && KIND_OF[noun.part] === said)))
         scene.use(...range(noun.from, noun.to));

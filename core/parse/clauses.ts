@@ -10,6 +10,7 @@ import { tightSaid } from "./conditions-said.ts";
 import { copyOnto } from "./copying.ts";
 import { readCountBehind, readCountOwed } from "./count-behind.ts";
 import { readFindings } from "./findings.ts";
+import { readGoingOn } from "./going-on.ts";
 import { readImmovable } from "./immovable.ts";
 import { readLeaving } from "./leaving.ts";
 import { readNeed } from "./needs.ts";
@@ -86,6 +87,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
     reset(state);
     if (state.subject) state.subject.open = false;
   }
+  const going = readGoingOn(scene, state, at);
+  if (going) return going;
   const counted = readCountBehind(scene, state, at) ?? readCountOwed(scene, state, at);
   if (counted) return counted;
   const undone = readUndone(scene, state, at);

@@ -3,6 +3,7 @@
 import type { Finding } from "../shapes/entry.ts";
 import { DEEDS } from "../vocabulary/conditions.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { OWNED } from "../vocabulary/parts.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, settleSubject } from "./clause-state.ts";
 import { readGroup, type Said } from "./conditions-said.ts";
@@ -11,7 +12,7 @@ import type { Named, Noun } from "./noun.ts";
 import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { sharpen } from "./which-condition.ts";
-import { partOf } from "./which-part.ts";
+import { partOf, type Target } from "./which-part.ts";
 
 /** Parts that hold no fluid and so cannot leak. */
 const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|travel_indicator|yoke)$/;
@@ -48,7 +49,7 @@ function placeFindings(
   // no fluid stands behind these: "the roof leaks every spring" is about a roof
   if (said.some((one) => one.code === "leaking") && targetRead.nouns.every((noun) => DRY.test(noun.part ?? "")))
     return undefined;
-  const { nouns, named, to, span } = targetRead;
+  const { nouns, named, to, span } = ofOwner(scene, targetRead, end);
   if (!named && !clauseIsOurs(scene, Math.min(state.since, start), end + 1)) return undefined;
   if (named ? talkBehind(scene, to) : strangeBehind(scene, to)) return undefined;
   // "crack in the upper housing, right side": a detail may stand behind the part
@@ -70,6 +71,23 @@ function placeFindings(
   if (/^(?:was|were|been|has|have|had|got)$/.test(scene.at(state.did ?? -1)?.text ?? "")) state.did = undefined;
   state.since = to;
   return Math.max(to, late?.end ?? 0);
+}
+
+/** "two bolts gone out of the bonnet": whose they are is said behind what was found. */
+function ofOwner(scene: Scene, target: Target, end: number): Target {
+  const [noun, more] = target.nouns;
+  const prep = scene.at(end);
+  if (
+    !noun?.part ||
+    more ||
+    target.to !== end ||
+    !/^(?:from|out|out of|off|off of|in|on)(?: the)?$/.test(prep?.text ?? "")
+  )
+    return target;
+  const owner = scene.noun(end + 1);
+  const own = owner?.part && OWNED[noun.part]?.[owner.part];
+  if (!own || !(owner.det || prep?.text.endsWith("the")) || scene.predicateFollows(owner.to)) return target;
+  return { ...target, nouns: [{ ...noun, part: own }], to: owner.to };
 }
 
 /** "salt's ate up the bolts", "sand cut the plug": dirt that does something to a part is not itself what was found. */

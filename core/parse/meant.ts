@@ -243,7 +243,7 @@ function sense(fragment: Fragment): number {
     else if (one.used) total += says(one) ? one.to - one.from : 0;
     else if (one.senses.part || one.senses.condition || one.senses.work || one.number) total -= 1.5;
     // two parts side by side are seldom two parts: "bonnet balls"
-    if (one.senses.part && chunks[at + 1]?.senses.part) total -= 1;
+    if (one.senses.part && chunks[at + 1]?.senses.part && chunks[at + 2]?.text !== "both") total -= 1;
   }
   return total;
 }

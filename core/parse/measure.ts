@@ -13,6 +13,8 @@ export interface Measure {
   upper?: number;
   unit?: Unit | "pound" | "degree";
   bound?: Reading["bound"];
+  /** the chunk that says the bound */
+  boundAt?: number;
   quantity?: Quantity;
   /** the chunk that says what it is of */
   word?: number;

@@ -1,7 +1,6 @@
 /** Step 4a: every measure of a phrase: numbers with units, and bare numbers that their words settle. */
 
 import type { Quantity } from "../shapes/codes.ts";
-import type { Reading } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { bare, pressedTo, TESTED } from "./bare-numbers.ts";
 import { has } from "./chunks.ts";
@@ -25,7 +24,8 @@ export function findMeasures(scene: Scene): Measure[] {
     if (isSlip(scene, at)) continue;
     const measure = withUnit(scene, at) ?? bare(scene, at) ?? pressedTo(scene, at);
     if (!measure) continue;
-    measure.bound = boundOf(scene, measure);
+    const bound = boundAt(scene, measure);
+    if (bound !== undefined) Object.assign(measure, { bound: chunks[bound]?.senses.bound, boundAt: bound });
     // "tested 50 psi": the deed says no more than the test does
     if (measure.lead === undefined && TESTED.test(chunks[measure.from - 1]?.text ?? "") && isPressed(measure))
       measure.lead = measure.from - 1;
@@ -133,26 +133,18 @@ function withUnit(scene: Scene, at: number): Measure | undefined {
 /** Bounds said behind their number: "ninety psi or so", "thirty pounds or better". */
 const BEHIND = /^(?:or |give or take|tops)/;
 
-function boundOf(scene: Scene, measure: Measure): Reading["bound"] | undefined {
+/** The chunk that says how near the number is meant: "about", "at least", "or so". */
+function boundAt(scene: Scene, measure: Measure): number | undefined {
   for (let back = measure.from - 1; back >= 0 && back >= measure.from - 2; back -= 1) {
     const chunk = scene.chunks[back];
     if (!chunk) break;
-    if (chunk.senses.bound) {
-      chunk.used = true;
-      return chunk.senses.bound;
-    }
+    if (chunk.senses.bound) return back;
     if (!(chunk.text === "at" || chunk.text === "to" || chunk.text === "a" || chunk.senses.plain)) break;
   }
   // "max upstream ninety psi": before the word that says of what
   const said = scene.chunks[measure.from - 1]?.senses.quantity ? scene.chunks[measure.from - 2] : undefined;
-  if (/^(?:max|maximum|min|minimum)$/.test(said?.text ?? "") && said?.senses.bound) {
-    said.used = true;
-    return said.senses.bound;
-  }
+  if (/^(?:max|maximum|min|minimum)$/.test(said?.text ?? "") && said?.senses.bound) return measure.from - 2;
   const after = scene.chunks[measure.to];
-  if (after?.senses.bound && (BEHIND.test(after.text) || !scene.chunks[measure.to + 1])) {
-    after.used = true;
-    return after.senses.bound;
-  }
-  return undefined;
+  const behind = after?.senses.bound && (BEHIND.test(after.text) || !scene.chunks[measure.to + 1]);
+  return behind ? measure.to : undefined;
 }

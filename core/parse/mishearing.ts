@@ -8,7 +8,7 @@ import type { ConfusionRow } from "../vocabulary/mishearings.ts";
 import { ONES, SCALES, TEENS, TENS } from "../vocabulary/numerals.ts";
 import { OPENS } from "../vocabulary/opens.ts";
 import { phones, soundDistance } from "../vocabulary/sound.ts";
-import { TOOLS } from "../vocabulary/talk.ts";
+import { TALK, TOOLS } from "../vocabulary/talk.ts";
 
 /**
  * What may have been meant. This step only proposes; whether a proposal is taken is decided by reading the phrase
@@ -91,8 +91,9 @@ function bestRow(
     const next = words[end] ?? "";
     const behind = row.behind === undefined || row.behind.has(previous) || row.behind.has(singular(previous));
     const ahead = row.ahead === undefined || row.ahead.has(next) || row.ahead.has(singular(next));
-    // where a row names both sides, either one will do
-    if (!(row.behind && row.ahead ? behind || ahead : behind && ahead)) continue;
+    // where a row names both sides, either one will do, unless the word is one of other talk ("on the boat")
+    const either = row.behind && row.ahead && !TALK.has(word);
+    if (!(either ? behind || ahead : behind && ahead)) continue;
     best = { row, end };
   }
   if (!best) return undefined;

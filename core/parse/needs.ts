@@ -102,7 +102,7 @@ function readOnOrder(scene: Scene, state: ClauseState, at: number): number | und
 }
 
 /** Leaves what is wanted; the index to go on from. */
-function logNeeds(scene: Scene, state: ClauseState, at: number, end: number, wanted: readonly Named[]): number {
+export function logNeeds(scene: Scene, state: ClauseState, at: number, end: number, wanted: readonly Named[]): number {
   for (const one of wanted) {
     if (!one.part) continue;
     const count = one.count ?? (one.both ? 2 : undefined);

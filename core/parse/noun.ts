@@ -4,9 +4,10 @@ import type { Part, Place } from "../shapes/codes.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { wordTable } from "../vocabulary/notation.ts";
-import { OWNED } from "../vocabulary/parts.ts";
+import { HOLES, OWNED } from "../vocabulary/parts.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, MEASURED_BY, oneOfMany, PIECES } from "./counts.ts";
+import { isNextAbove } from "./numbers.ts";
 import { counterpart, oppositePlace, placed } from "./places.ts";
 
 /** A part as a phrase names it. */
@@ -125,6 +126,27 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
       continue;
     }
     const count = countAt(chunks, at);
+    // "two stripped, the rest are fine": as many as are left of what was named
+    if (
+      noun.det &&
+      REST.test(chunk.text) &&
+      isMany(named.at(-1)) &&
+      !/^of(?: the)?$/.test(chunks[at + 1]?.text ?? "")
+    ) {
+      noun.one = true;
+      return endAt(at);
+    }
+    // "other three rusty": so many of what was named
+    if (
+      has(chunk, ROLE.other) &&
+      countAt(chunks, at + 1) !== undefined &&
+      isMany(named.at(-1)) &&
+      isSaid(chunks[at + 2])
+    ) {
+      noun.count = countAt(chunks, at + 1);
+      noun.one = true;
+      return endAt(at + 1);
+    }
     // "the other side": of the same part, and no other one
     if (
       has(chunk, ROLE.other) &&
@@ -153,7 +175,13 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     }
     if (count !== undefined) {
       // "nineteen six studs" counts nothing; of "three of the eight studs" the first counts
-      if (noun.count !== undefined && chunks[at - 1]?.number) return undefined;
+      if (noun.count !== undefined && chunks[at - 1]?.number) {
+        if (!isNextAbove(noun.count, count) || !sizedOrPart(chunks, at + 1)) return undefined;
+        // "three, four bolts": nobody counted
+        noun.count = undefined;
+        noun.det = true;
+        continue;
+      }
       noun.count ??= count;
       if (oneOfMany(chunks[at + 1], named)) {
         noun.one = true;
@@ -228,6 +256,15 @@ const isOneOfTwo = (last: Named | undefined, place: Place): boolean =>
   last?.part !== undefined &&
   counterpart(last.part) !== last.part &&
   placed({ part: last.part, place }).place === undefined;
+
+const REST = /^(?:rest|others|remainder)$/;
+
+/** Several of a kind were spoken of, so that some of them may be left. */
+const isMany = (last: Named | undefined): boolean =>
+  last?.plural === true || (last?.count ?? 0) > 1 || (last?.part !== undefined && KIND_OF[last.part] === "bolting");
+
+const isSaid = (chunk: Chunk | undefined): boolean =>
+  has(chunk, ROLE.is) || chunk?.senses.condition !== undefined || chunk?.senses.severity !== undefined;
 
 const RINGED = /^(?:packing|seals|o_ring|backup_ring|cage_o_ring|stem_guide_o_ring)$/;
 
@@ -319,6 +356,9 @@ function finish(chunks: readonly Chunk[], noun: Noun, named: readonly Named[]): 
       noun.to += 1;
     }
   }
+  // "breather hole", "supply port hole": a hole by nature, and none that should not be there
+  if (noun.part && !noun.place && HOLES.has(noun.part) && own?.text === "hole" && !has(chunks[noun.to - 1], ROLE.has))
+    noun.to += 1;
   // "the diaphragm of up": of the two, the upper
   const which = /^(?:of|for|on|at)$/.test(chunks[noun.to]?.text ?? "")
     ? UP_OR_DOWN[chunks[noun.to + 1]?.text ?? ""]

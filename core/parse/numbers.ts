@@ -40,7 +40,17 @@ export function readNumber(words: readonly string[], start: number): NumberRead 
     const second = readOne(words, first.end + (upTo ? 2 : 1));
     if (second && second.value > first.value) return { value: first.value, upper: second.value, end: second.end };
   }
-  return between ? undefined : first;
+  if (between) return undefined;
+  return readGuess(words, first) ?? first;
+}
+
+/** "six seven pounds", "thirty thirty five foot pounds": two numbers a little apart, and the unit of both. */
+function readGuess(words: readonly string[], low: NumberRead): NumberRead | undefined {
+  if (!Number.isInteger(low.value) || SOUND_NUMBERS[words[low.end] ?? ""] !== undefined) return undefined;
+  const high = readOne(words, low.end);
+  if (!high || !Number.isInteger(high.value) || !MEASURED.test(words[high.end] ?? "")) return undefined;
+  if (!isNextAbove(low.value, high.value) && !(low.value === 1 && high.value === 2)) return undefined;
+  return { value: low.value, upper: high.value, end: high.end };
 }
 
 /** A number without a range: "two and a half", "point eight". */
@@ -123,7 +133,7 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
     if (one && words[at + 1] !== "o") return { value: (TENS[word] as number) + one, end: at + 2, tens: true };
     // "twenty ate", "thirty to": a sound is a digit only where a digit can stand
     const small = /^(?:to|for|too)$/.test(words[at + 1] ?? "");
-    if (sound && sound < 10 && (!small || MEASURED.test(words[at + 2] ?? "")))
+    if (sound && sound < 10 && (!small || UNIT_BEHIND.test(words[at + 2] ?? "")))
       return { value: (TENS[word] as number) + sound, end: at + 2, tens: true };
     return { value: TENS[word] as number, end: at + 1, tens: true };
   }
@@ -134,7 +144,14 @@ function readTens(words: readonly string[], at: number): { value: number; end: n
 }
 
 /** "thirty for foot pounds": a unit right behind makes a four of it. */
-const MEASURED = /^(?:foot|psi|pounds|bar|percent|degrees|newton|inch)$/;
+const UNIT_BEHIND = /^(?:foot|psi|pounds|bar|percent|degrees|newton|inch)$/;
+
+/** What a number that is measured is followed by. */
+export const MEASURED =
+  /^(?:psi|psig|pounds|lbs|foot|ft|inch|inches|bar|kpa|newton|percent|degrees|seconds|minutes|bubbles|drops|drips|cc|ccs|thou|thousandths|millimeters|mm)$/;
+
+/** "ten, twelve", "thirty thirty five": so little apart are the two ends of a guess. */
+export const isNextAbove = (low: number, high: number): boolean => low > 0 && high > low && high <= low * 1.6;
 
 /** What a number is followed by when its sound was taken for a word: "ate drops a minute", "for inch". */
 const COUNTED = new Set([
@@ -219,7 +236,7 @@ function readWhole(words: readonly string[], start: number): NumberRead | undefi
     const next = words[at] === "and" ? at + 1 : at;
     // "a hundred and too psi"
     const sound = SOUND_NUMBERS[words[next] ?? ""];
-    if (next > at && sound && sound < 10 && MEASURED.test(words[next + 1] ?? ""))
+    if (next > at && sound && sound < 10 && UNIT_BEHIND.test(words[next + 1] ?? ""))
       return { value: total + value + sound, end: next + 1 };
     const tail = readTens(words, next);
     if (!tail) break;
@@ -242,6 +259,8 @@ function readPair(words: readonly string[], head: number, at: number): NumberRea
   if ((second === "oh" || second === "o" || second === "ought") && ONES[words[at + 1] ?? ""] && head < 100)
     return { value: head * 100 + (ONES[words[at + 1] as string] as number), end: at + 2 };
   const tail = readTens(words, at);
-  if (tail?.tens && tail.value >= 10 && head >= 1) return { value: head * 100 + tail.value, end: tail.end };
+  // "thirty thirty five foot pounds": the two ends of a guess, since nobody says so many thousands like that
+  const guessed = tail && head >= 20 && isNextAbove(head, tail.value) && MEASURED.test(words[tail.end] ?? "");
+  if (tail?.tens && tail.value >= 10 && head >= 1 && !guessed) return { value: head * 100 + tail.value, end: tail.end };
   return { value: head, end: at };
 }

@@ -50,6 +50,7 @@ export function settleMeasures(
     } else continue;
     for (let at = measure.from; at < measure.to; at += 1) scene.use(at);
     if (measure.lead !== undefined) scene.use(measure.lead);
+    if (measure.boundAt !== undefined) scene.use(measure.boundAt);
     const said = bareWord(scene, measure, low);
     if (said !== undefined) scene.use(said);
   }

@@ -11,6 +11,8 @@ export interface Reference {
   /** parts named lately, oldest first, each once */
   recent: Named[];
   lastTest?: Test;
+  /** the last phrase did nothing but name the part: "threads", and then "good" */
+  awaits?: boolean;
 }
 
 export const NO_REFERENCE: Reference = { parts: [], recent: [] };

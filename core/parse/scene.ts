@@ -52,6 +52,8 @@ export interface Carry {
   /** entries of the last phrase that left any */
   last: Entry[];
   lastTest?: Test;
+  /** the last phrase did nothing but name the part */
+  awaits?: boolean;
 }
 
 /** An entry in the making: which chunks it came from, and which rule made it. */
@@ -236,6 +238,8 @@ export class Scene {
     if (!first.part || !next.part || first.plural || first.one || first.apart || next.one || next.other) return false;
     if (next.det || next.fresh || next.old || next.both || next.place || next.count !== undefined) return false;
     if (!OWNED_GOODS.has(next.part)) return false;
+    // "seat, gasket both shot"
+    if (this.chunks[next.to]?.text === "both" && !next.plural) return false;
     return HOUSES.has(first.part) || (HOLDS.has(first.part) && !this.#listGoesOn(next.to));
   }
 

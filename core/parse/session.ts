@@ -158,6 +158,7 @@ class Working {
       recent: this.#reference.recent,
       last: here,
       lastTest: this.#reference.lastTest,
+      awaits: this.#reference.awaits,
     };
   }
 
@@ -261,6 +262,7 @@ class Working {
       parts: fragment.named,
       recent: fragment.recent,
       lastTest: tested?.type === "test" ? tested.test : this.#reference.lastTest,
+      awaits: kept.length === 0 && fragment.named !== this.#reference.parts,
     };
     if (kept.some(({ entry }) => entry.type === "valve" && entry.tag))
       this.#reference = keepAfterTag(kept, this.#reference);

@@ -49,6 +49,8 @@ export function findTests(scene: Scene): TestSaid[] {
     const { senses } = chunk;
     // "in three passes"
     if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
+    // "haven't stroked it yet", "didn't stroke it": nobody tried
+    if (isUntried(scene, at)) continue;
     // "she passes the stroke test": a verdict, and nothing that passes the seat
     if (/^pass(?:es|ing)$/.test(chunk.text) && testAhead(scene, at + 1))
       chunk.senses = { ...senses, outcome: undefined };
@@ -119,6 +121,13 @@ export function findTests(scene: Scene): TestSaid[] {
     }
   }
   return tests;
+}
+
+/** A deed of testing that is denied of whoever would have done it. */
+function isUntried({ chunks }: Scene, at: number): boolean {
+  const text = chunks[at]?.text ?? "";
+  if (/^didnt (?:stroke|open|close)$/.test(text)) return has(chunks[at + 1], ROLE.it) || has(chunks[at + 1], ROLE.det);
+  return chunks[at]?.senses.test !== undefined && /^\w+ed\b/.test(text) && has(chunks[at - 1], ROLE.not);
 }
 
 /** "the seat leak test", "her stroke test": right behind. */

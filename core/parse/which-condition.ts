@@ -48,7 +48,9 @@ export function choose(
     saidOver(scene, at) ||
     // "a little worn but still good"
     (chunk.text.startsWith("still ") && state.subject !== undefined) ||
-    lookedAt(scene, at);
+    lookedAt(scene, at) ||
+    // "threads", and then "good"
+    (scene.carry.awaits === true && scene.chunks.every((one, index) => index === at || one.senses.plain));
   // "too much play in the guide"
   const foundOn =
     has(next, ROLE.prep) && options.some((one) => one.form === "has") && scene.noun(at + 2)?.part !== undefined;
@@ -84,6 +86,9 @@ export function choose(
   // "shot, that actuator spring": the verdict first, then its part
   const turned = state.subject === undefined && scene.drafts.length === 0 && verdictFirst(scene, at + 1) !== undefined;
   if (everyday && !joined && !turned && !foundOn && (!said || subject === undefined)) return undefined;
+  // "greased it good": how well it was done
+  if (/^(?:good|real good|pretty good|nice)$/.test(chunk.text) && has(before, ROLE.it) && workedOn(scene, at - 1))
+    return undefined;
   // "the bonnet she wore to easter": worn by somebody; a valve "wore out"
   if (chunk.text === "wore" && /^(?:she|he|i|we|they|you)$/.test(before?.text ?? "")) return undefined;
   // "froze, I greased it and she came loose": free again, and no fault
@@ -193,6 +198,12 @@ const SURELY = /^(?:definitely|clearly|obviously|plainly|certainly|more|already|
 function lookedAt(scene: Scene, at: number): boolean {
   const last = scene.drafts.at(-1);
   return last?.entry.type === "work" && last.entry.work === "inspected" && Math.max(...last.chunks) === at - 1;
+}
+
+/** The last thing done was done to what stands at `at`, and nobody looked how it was. */
+function workedOn(scene: Scene, at: number): boolean {
+  const last = scene.drafts.at(-1);
+  return last?.entry.type === "work" && last.entry.work !== "inspected" && last.chunks.includes(at);
 }
 
 /** What a word means of this part: a split is cracked in metal and torn in rubber. */

@@ -13,7 +13,7 @@ import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
 import { saysAgain, verdictFirst } from "./verdict-first.ts";
 
-interface Target {
+export interface Target {
   nouns: Named[];
   named: boolean;
   /** one past the last chunk taken */
@@ -116,6 +116,9 @@ export function partOf(
   if (open) return subjectNouns();
   if (objects && (last.form !== "is" || here)) {
     const followed = scene.predicateFollows(objects.end) && !saysAgain(scene, objects.end);
+    // "scale inside the cage", "paint outside of the body": the small word is the place
+    const side = scene.at(prepAt)?.senses.place;
+    if (side === "inside" || side === "outside") last.place ??= side;
     if (!followed || last.form === "has")
       return { nouns: objects.nouns, named: true, to: objects.end, span: objects.nouns[0]?.from ?? end };
   }
@@ -185,9 +188,14 @@ function isOneself(scene: Scene, start: number): boolean {
 
 function isOfOther(scene: Scene, start: number, names: readonly string[] = [...NAMELESS, ...OF_THE_JOB]): boolean {
   let back = start - 1;
-  while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
-  return names.includes(scene.at(back)?.text ?? "");
+  while ((has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) || ALMOST.test(scene.at(back)?.text ?? ""))
+    back -= 1;
+  const thing = scene.at(back)?.text ?? "";
+  // an apostrophe is not heard: "nameplate's corroded"
+  return [thing, thing.replace(/s$/, "")].some((one) => names.includes(one) || one === "tag");
 }
+
+const ALMOST = /^(?:about|bout|just about|almost|nearly|pretty|so|all|real|kinda)$/;
 
 const STUCK_ON = /^(?:stuck|(?:baked|glued|welded|bonded|cemented|burned|burnt|cooked) (?:on|to))/;
 

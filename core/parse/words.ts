@@ -4,6 +4,7 @@
  */
 
 import { wordTable } from "../vocabulary/notation.ts";
+import { isNextAbove, MEASURED, readNumber } from "./numbers.ts";
 
 /** A word of a phrase and where it stands in the text. */
 export interface Word {
@@ -54,6 +55,7 @@ export const MOST_WORDS = 2000;
 /** "The seat's worn 1/2\"" → "the", "seats", "worn", "1/2", "inch". */
 export function splitWords(text: string): Word[] {
   const words: Word[] = [];
+  const commas: number[] = [];
   PIECE.lastIndex = 0;
   for (let match = PIECE.exec(text); match && words.length < MOST_WORDS; match = PIECE.exec(text)) {
     const raw = match[0];
@@ -68,8 +70,10 @@ export function splitWords(text: string): Word[] {
       continue;
     }
     const before = words[words.length - 1];
-    if (before && endsNumber(before.text, raw) && /^\s*,/.test(text.slice(before.to, from)))
-      words.push({ text: "then", from: before.to, to: before.to + 1 });
+    if (before && /^\s*,/.test(text.slice(before.to, from))) {
+      commas.push(words.length);
+      if (endsNumber(before.text, raw)) words.push({ text: "then", from: before.to, to: before.to + 1 });
+    }
     const sign = LETTERS.test(raw) ? undefined : SIGNS[raw.toLowerCase()];
     if (sign !== undefined) {
       if ((raw === '"' || raw === "#") && !(before && DIGIT.test(before.text) && before.to === from)) continue;
@@ -84,5 +88,27 @@ export function splitWords(text: string): Word[] {
       to,
     });
   }
-  return words;
+  return commas.length > 0 ? withRanges(words, commas) : words;
+}
+
+/** "ten, twelve psi": between two numbers of one measure, the second a little higher, the comma is a "to". */
+function withRanges(words: readonly Word[], commas: readonly number[]): Word[] {
+  const list = words.map((word) => word.text);
+  const joints = new Set(commas.filter((at) => joinsRange(list, at)));
+  return words.flatMap((word, at) => {
+    const joined = joints.has(at) && word.text === "then" ? [] : [word];
+    return joints.has(at) ? [{ text: "to", from: word.from - 1, to: word.from }, ...joined] : joined;
+  });
+}
+
+function joinsRange(list: readonly string[], at: number): boolean {
+  const high = readNumber(list, list[at] === "then" ? at + 1 : at);
+  if (!high || high.upper !== undefined || !MEASURED.test(list[high.end] ?? "")) return false;
+  for (let from = Math.max(0, at - 4); from < at; from += 1) {
+    const low = readNumber(list.slice(0, at), from);
+    // "L V six two, three inch": digits of a tag are no guess
+    const spelled = /^[a-z]$/.test(list[from - 1] ?? "") || readNumber(list, from - 1) !== undefined;
+    if (low?.end === at) return !spelled && isNextAbove(low.value, high.value);
+  }
+  return false;
 }

@@ -4,6 +4,8 @@
  */
 export const IDIOMS = [
   "crack me",
+  "[(that|this|the|a|our|my|his)] (new|green|young) hand",
+  "[a] lick of work",
   "[over] (at|on) (the|that) other (lease|well|location|pad|site|job|plant|rig)",
   "hes [(as|just as|about as)] loose as a goose",
   "no strings attached",

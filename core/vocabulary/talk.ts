@@ -42,13 +42,14 @@ export const OF_THE_JOB =
   bypass manifold manifolds header headers separator separators treater treaters vessel vessels bleeder bleeders drain sightglass pig launcher wellhead flowline
   tap taps tapped tapping bump bumped bumping jiggle jiggled wiggle wiggled popped creeping creep creeps drift drifts drifting
   stamped stamping casting forging quart quarts pint pints gallon gallons difficulty
-  access turnaround outage startup shutdown`.split(/\s+/);
+  hurts access turnaround outage startup shutdown`.split(/\s+/);
 
 /** Things of a valve that the log has no code for, of two words. */
 export const NAMELESS = [
   ...["snap", "retaining", "split", "lantern"].flatMap((kind) => [`${kind} ring`, `${kind} rings`]),
   "needle valve",
   "needle valves",
+  ...["tag", "name", "data", "id", "stamp"].flatMap((kind) => [`${kind} plate`, `${kind} plates`]),
 ];
 
 /** Said of a part and no fault of it: what is in it is drained. */

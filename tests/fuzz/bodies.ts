@@ -155,9 +155,13 @@ function linkedTo(said: unknown, job: unknown): unknown {
   return isObject(said) && isObject(job) && "job" in said ? { ...said, job: job.id } : said;
 }
 
+/** A value as an address holds it; an object may have a toString of its own making, and none that works. */
+const written = (value: unknown): string =>
+  typeof value === "object" && value !== null ? (JSON.stringify(value) ?? "") : String(value);
+
 function addressOf(path: string, parameters: Parameter[], schemas: Record<string, Schema>): fc.Arbitrary<string> {
   const values = parameters.map((one) => {
-    const any = fromSchema(one.schema, schemas).map(String);
+    const any = fromSchema(one.schema, schemas).map(written);
     const there = THERE[one.name];
     const value = (there ? fc.oneof(any, fc.constant(there)) : any).map((held) => ({ ...one, held }));
     return one.required ? value : fc.oneof(value, fc.constant({ ...one, held: undefined }));

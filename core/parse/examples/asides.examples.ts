@@ -106,4 +106,12 @@ export const ASIDE_EXAMPLES: readonly Example[] = [
     say: "seat gasket was baked onto the body",
     gives: [{ type: "finding", condition: "fouled", part: "seat_gasket", place: "body" }],
   },
+
+  { not: "finding_is", say: "tag's about wore off", why: "the plate with the valve's name, and no part" },
+  { not: "finding_is", say: "nameplate's corroded" },
+  { not: "work_done", say: "replaced the seat on the boat", why: "a boat, and no float" },
+  { not: "finding_is", say: "that new hand ain't worth a nickel" },
+  { not: "test", say: "haven't stroked it yet", why: "nobody tried" },
+  { not: "test", say: "didn't stroke it" },
+  { rule: "test", say: "didn't stroke", gives: [{ type: "test", test: "stroke", result: "fail" }] },
 ];

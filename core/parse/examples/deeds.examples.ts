@@ -185,4 +185,28 @@ export const DEED_EXAMPLES: readonly Example[] = [
   },
   { not: "work_done", say: "pulled up on P V five fifteen", why: "there, and nothing was pulled" },
   { not: "placed_installed", say: "he dropped a bolt in the mud" },
+
+  {
+    rule: "need",
+    say: ["order me a stem", "and a gland nut"],
+    gives: [
+      { type: "need", part: "stem" },
+      { type: "need", part: "packing_nut" },
+    ],
+  },
+  {
+    rule: "copied",
+    say: ["replaced the seat", "plus the plug"],
+    gives: [{ type: "work", work: "replaced", status: "done", part: "plug" }],
+  },
+  {
+    not: "copied",
+    say: ["seat's worn", "and the bonnet bolts", "torqued to thirty"],
+    why: "it begins what is said next",
+  },
+  {
+    rule: "by_tool",
+    say: "studs are rusty, ran a die over the rest",
+    gives: [{ type: "work", work: "dressed", status: "done", part: "bolting" }],
+  },
 ];

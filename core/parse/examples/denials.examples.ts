@@ -49,4 +49,10 @@ export const DENIAL_EXAMPLES: readonly Example[] = [
     gives: [{ type: "finding", condition: "cracked", part: "seat" }],
     why: "no other part to go back to",
   },
+
+  {
+    rule: "finding_absent",
+    say: "guide ain't hurt any",
+    gives: [{ type: "finding", condition: "damaged", part: "guide", absent: true }],
+  },
 ];

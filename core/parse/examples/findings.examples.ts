@@ -192,4 +192,38 @@ export const FINDING_EXAMPLES: readonly Example[] = [
     why: "what would have been done was not",
   },
   { not: "left_old_in", say: "we'd have run that gasket again but I replaced it" },
+
+  {
+    rule: "finding_is",
+    say: "plug, stem both worn",
+    gives: [
+      { type: "finding", condition: "worn", part: "plug" },
+      { type: "finding", condition: "worn", part: "stem" },
+    ],
+    why: "two of them, though a plug stem is a stem",
+  },
+  {
+    rule: "finding_is",
+    say: "cage gasket both hard and cracked",
+    gives: [
+      { type: "finding", condition: "hardened", part: "cage_gasket" },
+      { type: "finding", condition: "cracked", part: "cage_gasket" },
+    ],
+  },
+  {
+    rule: "finding_is",
+    say: "four bolts bad, the rest are fine",
+    gives: [
+      { type: "finding", condition: "damaged", part: "bolting", count: 4 },
+      { type: "finding", condition: "ok", part: "bolting" },
+    ],
+  },
+  {
+    rule: "finding_is",
+    say: "three, four bolts loose",
+    gives: [{ type: "finding", condition: "loose", part: "bolting" }],
+    why: "nobody counted",
+  },
+  { rule: "finding_is", say: ["threads", "good"], gives: [{ type: "finding", condition: "ok", part: "threads" }] },
+  { not: "finding_is", say: "greased it good", why: "how well, and not how it was" },
 ];

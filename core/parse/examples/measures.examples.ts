@@ -175,4 +175,21 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
     say: "it wouldn't hold a hundred",
     gives: [{ type: "reading", quantity: "upstream_pressure", value: 100, unit: "psi" }],
   },
+
+  {
+    rule: "reading",
+    say: "upstream's ten, twelve psi",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 10, unit: "psi", upper: 12 }],
+    why: "a guess has two ends",
+  },
+  {
+    rule: "reading",
+    say: "torqued to thirty thirty five foot pounds",
+    gives: [{ type: "reading", quantity: "torque", value: 30, unit: "ft_lbf", upper: 35 }],
+  },
+  {
+    rule: "reading",
+    say: "upstream's nineteen fifty psi",
+    gives: [{ type: "reading", quantity: "upstream_pressure", value: 1950, unit: "psi" }],
+  },
 ];

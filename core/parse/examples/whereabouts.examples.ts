@@ -248,4 +248,30 @@ export const WHEREABOUTS_EXAMPLES: readonly Example[] = [
   },
   { not: "finding_is", say: "regulator was full of water", why: "nothing that fouls it" },
   { not: "finding_has", say: "he dropped a bolt in the mud", why: "where it lies" },
+
+  {
+    rule: "finding_is",
+    say: "one bolt gone out the bonnet, other three rusty",
+    gives: [
+      { type: "finding", condition: "missing", part: "bonnet_bolting", count: 1 },
+      { type: "finding", condition: "corroded", part: "bonnet_bolting", count: 3 },
+    ],
+    why: "whose they are stands behind what was found, and the others are of the same",
+  },
+  {
+    rule: "finding_has",
+    say: "little rust down inside the body",
+    gives: [{ type: "finding", condition: "corroded", part: "body", severity: "slight", place: "inside" }],
+  },
+  {
+    rule: "finding_is",
+    say: "breather hole full of mud",
+    gives: [{ type: "finding", condition: "plugged", part: "breather" }],
+    why: "its own hole, and none that should not be there",
+  },
+  {
+    rule: "finding_is",
+    say: "breather has a hole in it",
+    gives: [{ type: "finding", condition: "holed", part: "breather" }],
+  },
 ];
