@@ -15,7 +15,8 @@ import { oneEach, order } from "./order.ts";
 import { keptToValve } from "./other-talk.ts";
 import { settleMeasures } from "./quantities.ts";
 import { type Carry, type Draft, Scene } from "./scene.ts";
-import { findTests, settleTests } from "./tests.ts";
+import { findTests } from "./tests.ts";
+import { settleTests } from "./tests-settled.ts";
 import { readValve } from "./valves.ts";
 
 /** What a run of words, free of undo and amendment, says. */

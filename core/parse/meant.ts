@@ -159,6 +159,16 @@ function byConfusions(
     meant = next;
     worth = nextWorth;
   }
+  // one wrong proposal may have spoilt another that stood beside it
+  for (const one of proposals) {
+    if (kept.includes(one) || proposals.length < 2) continue;
+    const also = [...kept, one].sort((a, b) => a.from - b.from);
+    const next = readRespelled(words, also, carry, lexicon);
+    if (sense(next) <= worth) continue;
+    kept = also;
+    meant = next;
+    worth = sense(next);
+  }
   // a phrase made of nothing but corrections is no witness for any of them
   const plainly = [meant, heard].some(({ scene }) =>
     scene.chunks.some((one) => isTrade(one) && !overlaps({ from: one.from, to: one.to, mean: [] }, kept)),

@@ -52,9 +52,10 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
     at = taken ? taken.to : at + 1;
   }
-  // "and the lower housing to": behind a part the last word is "too"
+  // "and the lower housing to", "cage is two": behind a part the last word is "too"
   const end = words.length - 1;
-  if (/^(?:to|two)$/.test(words[end] ?? "") && endsInPart(words, end, lexicon) && !found.some((one) => one.to > end))
+  const named = /^(?:is|are|was|were)$/.test(words[end - 1] ?? "") ? end - 1 : end;
+  if (/^(?:to|two)$/.test(words[end] ?? "") && endsInPart(words, named, lexicon) && !found.some((one) => one.to > end))
     found.push({ from: end, to: end + 1, mean: ["too"] });
   return found;
 }
@@ -91,8 +92,8 @@ function bestRow(
     const next = words[end] ?? "";
     const behind = row.behind === undefined || row.behind.has(previous) || row.behind.has(singular(previous));
     const ahead = row.ahead === undefined || row.ahead.has(next) || row.ahead.has(singular(next));
-    // where a row names both sides, either one will do, unless the word is one of other talk ("on the boat")
-    const either = row.behind && row.ahead && !TALK.has(word);
+    // where a row names both sides, either one will do, unless it is a thing of other talk ("on the boat")
+    const either = row.behind && row.ahead && !(TALK.has(word) && /^(?:the|a|an|my|his|that)$/.test(previous));
     if (!(either ? behind || ahead : behind && ahead)) continue;
     best = { row, end };
   }
