@@ -1,11 +1,11 @@
-import { and, asc, count, desc, eq, type SQL } from "drizzle-orm";
+import { and, asc, count, eq, inArray, type SQL, sql } from "drizzle-orm";
 import { type FollowUp, followUpKey, followUpWords, type Owed, type OwedList } from "../../../core/index.ts";
 import { namesOf } from "../../accounts/people.ts";
 import { ofSites, type SitesSeen } from "../../accounts/sites-seen.ts";
 import type { Store } from "../../db/open.ts";
 import { entries, owed, phrases, valveStates } from "../../db/tables.ts";
 import { ownersOfSites, ownersOfValves } from "../../owners/owners-of.ts";
-import { ofValves } from "../../reading/of-valves.ts";
+import { bySite, ofValves } from "../../reading/of-valves.ts";
 import { refreshStates } from "../../reading/valve-states.ts";
 import type { Reads } from "../../reading/what-is-known.ts";
 
@@ -22,13 +22,10 @@ export async function stillOwed(store: Store, seen: SitesSeen, most: number, who
     ? linesOfAll(store.db, seen, most)
     : linesOfWhom(store.db, seen, most, whose));
   const owners = await ownersOfValves(store.db, lines);
-  const names = await namesOf(store.db);
-  const lastJobs = new Map<string, { job: string; loggedBy: string[] } | undefined>();
+  const lastJob = await lastJobsOf(store.db, lines);
   const list: Owed[] = [];
   for (const line of lines) {
-    const of = JSON.stringify([line.site, line.tag]);
-    if (!lastJobs.has(of)) lastJobs.set(of, await lastJobOf(store, line, names));
-    const last = lastJobs.get(of);
+    const last = lastJob(line);
     list.push({
       ...(await owners.of(line)),
       ...(line.site ? { site: line.site } : {}),
@@ -104,23 +101,34 @@ async function linesWhere(db: Reads, where: SQL | undefined, most?: number): Pro
   });
 }
 
-/** A valve's last job, and the names of those who logged it. */
-async function lastJobOf(
-  store: Store,
-  { site, tag }: { site: string; tag: string },
-  names: ReadonlyMap<string, string>,
-): Promise<{ job: string; loggedBy: string[] } | undefined> {
-  const [last] = await store.db
-    .select({ job: entries.job })
-    .from(entries)
-    .where(and(eq(entries.site, site), eq(entries.tag, tag)))
-    .orderBy(desc(entries.startedAt), desc(entries.job))
-    .limit(1);
-  if (!last) return undefined;
-  const said = await store.db
-    .selectDistinct({ person: phrases.person })
-    .from(phrases)
-    .where(and(eq(phrases.site, site), eq(phrases.job, last.job)));
-  const loggedBy = said.flatMap((row) => (row.person === null ? [] : (names.get(row.person) ?? [])));
-  return { job: last.job, loggedBy };
+interface LastJob {
+  job: string;
+  /** the names of those who logged it */
+  loggedBy: string[];
 }
+
+/** The last job of each of these valves. */
+async function lastJobsOf(db: Reads, valves: readonly Line[]): Promise<(valve: Line) => LastJob | undefined> {
+  // of equal width, a moment stands before its job as it does in the index
+  const last = sql<string>`max(${entries.startedAt} || ' ' || ${entries.job})`;
+  const rows = await db
+    .select({ site: entries.site, tag: entries.tag, last })
+    .from(entries)
+    .where(ofValves(bySite(valves), entries))
+    .groupBy(entries.site, entries.tag);
+  const jobs = new Map(rows.map((row) => [nameOf(row), row.last.slice(row.last.indexOf(" ") + 1)]));
+  const at = and(
+    inArray(phrases.site, [...new Set(rows.map((row) => row.site))]),
+    inArray(phrases.job, [...jobs.values()]),
+  );
+  const said = await db.selectDistinct({ job: phrases.job, person: phrases.person }).from(phrases).where(at);
+  const names = await namesOf(db);
+  return (valve) => {
+    const job = jobs.get(nameOf(valve));
+    if (job === undefined) return undefined;
+    const by = said.filter((one) => one.job === job);
+    return { job, loggedBy: by.flatMap(({ person }) => (person === null ? [] : (names.get(person) ?? []))) };
+  };
+}
+
+const nameOf = ({ site, tag }: Pick<Line, "site" | "tag">) => JSON.stringify([site, tag]);
