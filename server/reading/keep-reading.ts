@@ -1,4 +1,4 @@
-import { and, asc, eq, gte, inArray, sql } from "drizzle-orm";
+import { and, asc, eq, gte, inArray, ne, or, sql } from "drizzle-orm";
 import type { Entry } from "../../core/index.ts";
 import { decisions } from "../db/review-tables.ts";
 import { corrections, entries, jobs, phrases, readings, valveTags } from "../db/tables.ts";
@@ -70,24 +70,31 @@ export async function keepReadings(tx: Tx, asked: readonly ToRead[]): Promise<Ma
   }
   await writePhrases(tx, reread);
   const written = await writeStanding(tx, reread);
-  // the valves' states are marked by way of the job: one statement instead of one a valve
-  for (const some of chunks(reread, 100)) {
-    await tx
-      .update(jobs)
-      .set({ revision: sql`${jobs.revision} + 1`, stale: 1, unweighed: 1, signed: 0 })
-      .where(
-        inArray(
-          jobs.id,
-          some.map(({ job }) => job.id),
-        ),
-      );
-  }
+  for (const some of chunks(reread, 100))
+    await markRead(
+      tx,
+      some.map(({ job }) => job.id),
+    );
   return new Map(
     reread.map(({ job, reader, reading, last }, at) => [
       job.id,
       { revision: job.revision + 1, reader, reading, last, written: written[at] ?? [] },
     ]),
   );
+}
+
+/**
+ * The valves' states are marked by way of the job: one statement instead of one a valve. What is marked already is let be:
+ * the marks stand in five indexes, which libSQL writes anew for every row that is set, though to what it was.
+ */
+async function markRead(tx: Tx, ids: readonly string[]): Promise<void> {
+  const these = inArray(jobs.id, [...ids]);
+  await tx
+    .update(jobs)
+    .set({ revision: sql`${jobs.revision} + 1` })
+    .where(these);
+  const unmarked = or(ne(jobs.stale, 1), ne(jobs.unweighed, 1), ne(jobs.signed, 0));
+  await tx.update(jobs).set({ stale: 1, unweighed: 1, signed: 0 }).where(and(these, unmarked));
 }
 
 /** A job as it reads now, and what the database still holds of how it read before. */

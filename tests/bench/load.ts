@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { type Device, newJob, peopled, say } from "../faults/devices.ts";
-import { gone, spawnBuilt } from "../server/server-process.ts";
+import { gone, spawnBuilt, spawnServer } from "../server/server-process.ts";
 import { phrases } from "./corpus-phrases.ts";
 import { bareInserts, median } from "./storing.ts";
 import { figure } from "./timing.ts";
@@ -40,6 +40,34 @@ export async function load(): Promise<string[]> {
       `bare node and libSQL, one insert at a time    ${figure(inserts)} rows/s; the log stores ${figure(rate / inserts)} of that (target 0.25: ${rate / inserts >= 0.25 ? "met" : "not met"})`,
       `memory of the server, every ${FOR_MS / 2000} s            ${megabytes.map(Math.round).join(", ")} MB`,
     ];
+  } finally {
+    child.kill("SIGTERM");
+    await gone(child);
+    await remove();
+  }
+}
+
+const MINUTES = 5;
+
+/**
+ * What the server holds while fifty devices say all they can for five minutes: its live objects after each minute's last
+ * whole collection of rubbish, which is when they can be told, and all that its process takes, rubbish with it.
+ */
+export async function loadMemory(): Promise<string[]> {
+  const { dir, devices, remove } = await peopled(DEVICES);
+  const { address, child, said } = await spawnServer({ DATA_DIR: dir, DATABASE_URL: "" }, [
+    "--trace-gc",
+    "dist/server/main.js",
+  ]);
+  try {
+    const lines: string[] = [];
+    for (let minute = 1; minute <= MINUTES; minute++) {
+      const { perSecond } = await run(devices, address, 60_000, 0);
+      const [, live = ""] = [...said().matchAll(/Mark-Compact.*? -> ([\d.]+) /g)].at(-1) ?? [];
+      const process = figure(await memory(address));
+      lines.push(`minute ${minute}: live objects ${live} MB, process ${process} MB; ${figure(perSecond)} phrases/s`);
+    }
+    return lines;
   } finally {
     child.kill("SIGTERM");
     await gone(child);

@@ -7,7 +7,7 @@ import { corpora } from "./corpora.ts";
 import { growth } from "./growth.ts";
 import { hearing } from "./hearing.ts";
 import { hostile } from "./hostile.ts";
-import { load } from "./load.ts";
+import { load, loadMemory } from "./load.ts";
 import { lookingUp } from "./looking-up.ts";
 import { benchMemory, earMemory } from "./memory.ts";
 import { reading } from "./reading.ts";
@@ -25,6 +25,7 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["hostile", "Hostile phrases", hostile],
   ["storing", "Phrases stored through HTTP", storing],
   ["load", "Fifty devices at once", load],
+  ["load-memory", "Memory of the server under fifty devices for five minutes", loadMemory],
   ["looking-up", "Pages of the desk", lookingUp],
   ["report", "The day's report", reporting],
   ["size", "Client size", () => clientSize(ROOT)],
@@ -38,8 +39,8 @@ const SECTIONS: [name: string, heading: string, run: () => string[] | Promise<st
   ["scale", "From one valve to a hundred thousand", () => scale()],
   ["scale-whole", "Ten million entries", () => scale(WHOLE)],
 ];
-/** An hour of a machine and gigabytes of its disk: only where it is named. */
-const WHEN_NAMED = ["scale-whole"];
+/** Five minutes of a machine, or an hour and gigabytes of its disk: only where they are named. */
+const WHEN_NAMED = ["load-memory", "scale-whole"];
 
 const wanted = process.argv.slice(2);
 const names = SECTIONS.map(([name]) => name).join(" ");
