@@ -70,7 +70,10 @@ export function reviewTables({ table, text, integer, index, primaryKey }: Kit, {
       by: text("by").notNull(),
       madeAt: text("made_at").notNull(),
     },
-    (t) => [index("decisions_of_phrase").on(t.phrase, t.n), index("decisions_of_job").on(t.job)],
+    (t) => [
+      index("decisions_of_site_by_phrase").on(t.site, t.phrase, t.n),
+      index("decisions_of_site_by_job").on(t.site, t.job),
+    ],
   );
 
   /** What a technician answered to a question. */

@@ -170,7 +170,7 @@ export async function phrasesToRead(tx: Pick<Tx, "select">, job: { id: string; s
   const decided = await tx
     .select({ phrase: decisions.phrase, what: decisions.what })
     .from(decisions)
-    .where(eq(decisions.job, job.id))
+    .where(and(eq(decisions.site, job.site), eq(decisions.job, job.id)))
     .orderBy(asc(decisions.n));
   const last = new Map(decided.map((one) => [one.phrase, one.what]));
   return said.map((one) => {

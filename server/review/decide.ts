@@ -10,6 +10,7 @@ import { newId } from "../ids.ts";
 import { now } from "../moments.ts";
 import { type JobRow, keepReading } from "../reading/keep-reading.ts";
 import { nameMeaning } from "../reading/meaning.ts";
+import type { Reads } from "../reading/what-is-known.ts";
 import { amend } from "./amend.ts";
 import { newestSignature } from "./standing.ts";
 import { weighJob } from "./weigh-job.ts";
@@ -38,7 +39,7 @@ export async function decide(tx: Tx, id: string, sent: DecisionSent, who: Who): 
   const frozen = await frozenWords(tx, found.job);
   if (frozen) return refuse(409, frozen);
   const job = await freshlyWeighed(tx, found.job);
-  const last = await newestDecision(tx, id);
+  const last = await newestDecision(tx, job.site, id);
   if ((last?.n ?? 0) !== sent.seen && last) {
     if (agrees(last, sent)) return { ok: true, status: "known", job: job.id };
     const by = await whoAndWhen(tx, last);
@@ -162,11 +163,12 @@ export async function freshlyWeighed(tx: Tx, job: JobRow): Promise<JobRow> {
   return { ...job, unweighed: 0 };
 }
 
-export async function newestDecision(tx: Tx, phrase: string): Promise<DecisionRow | undefined> {
-  const [row] = await tx
+/** The last that was decided of a phrase of this site. */
+export async function newestDecision(db: Reads, site: string, phrase: string): Promise<DecisionRow | undefined> {
+  const [row] = await db
     .select()
     .from(decisions)
-    .where(eq(decisions.phrase, phrase))
+    .where(and(eq(decisions.site, site), eq(decisions.phrase, phrase)))
     .orderBy(desc(decisions.n))
     .limit(1);
   return row;

@@ -74,7 +74,7 @@ async function acceptCertain(tx: Tx, job: JobRow, who: Who): Promise<void> {
   if (items.length === 0) return;
   const madeAt = now().utc;
   for (const item of items) {
-    const n = ((await newestDecision(tx, item.phrase))?.n ?? 0) + 1;
+    const n = ((await newestDecision(tx, item.site, item.phrase))?.n ?? 0) + 1;
     const { site, job: of, phrase, meaning } = item;
     const own = { id: newId(), site, job: of, phrase, n, what: "accepted" as const, meaning, words: null };
     await tx.insert(decisions).values({ ...own, correction: null, person: who.person ?? null, by: who.by, madeAt });

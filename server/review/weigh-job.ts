@@ -103,7 +103,7 @@ async function keepItems(
     .where(and(eq(phrases.site, job.site), eq(phrases.job, job.id)));
   const about = new Map(rows.map((row) => [row.phrase.id, row]));
   const signed = await newestSignature(tx, job.id);
-  const decided = await newestDecisions(tx, job.id);
+  const decided = await newestDecisions(tx, job);
   const answered = await answeredQuestions(
     tx,
     [...decided.values()].map((one) => one.id),
@@ -158,7 +158,8 @@ async function keepItems(
   for (let at = 0; at < items.length; at += 100) await tx.insert(reviewItems).values(items.slice(at, at + 100));
 }
 
-async function newestDecisions(db: Reads, job: string) {
-  const rows = await db.select().from(decisions).where(eq(decisions.job, job)).orderBy(asc(decisions.n));
+async function newestDecisions(db: Reads, { id, site }: JobRow) {
+  const ofJob = and(eq(decisions.site, site), eq(decisions.job, id));
+  const rows = await db.select().from(decisions).where(ofJob).orderBy(asc(decisions.n));
   return new Map(rows.map((row) => [row.phrase, row]));
 }

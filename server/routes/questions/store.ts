@@ -1,4 +1,4 @@
-import { and, asc, desc, eq } from "drizzle-orm";
+import { and, asc, eq } from "drizzle-orm";
 import type { Question } from "../../../core/index.ts";
 import type { Who } from "../../access.ts";
 import { momentOut } from "../../accounts/lifetimes.ts";
@@ -9,7 +9,7 @@ import type { Store } from "../../db/open.ts";
 import { answers, decisions, reviewItems } from "../../db/review-tables.ts";
 import { jobs, phrases } from "../../db/tables.ts";
 import { now, writeMoment } from "../../moments.ts";
-import { type Refused, refuse } from "../../review/decide.ts";
+import { newestDecision, type Refused, refuse } from "../../review/decide.ts";
 
 /** More at once nobody answers at a valve. */
 const MOST = 50;
@@ -27,12 +27,7 @@ export async function questionsFor(store: Store, who: Who): Promise<Question[]> 
   const names = rows.length > 0 ? await namesOf(store.db) : new Map<string, string>();
   const questions: Question[] = [];
   for (const { item, phrase } of rows) {
-    const [asked] = await store.db
-      .select()
-      .from(decisions)
-      .where(eq(decisions.phrase, phrase.id))
-      .orderBy(desc(decisions.n))
-      .limit(1);
+    const asked = await newestDecision(store.db, phrase.site, phrase.id);
     if (asked?.what !== "asked") continue;
     const by = asked.person === null ? undefined : names.get(asked.person);
     questions.push({

@@ -25,7 +25,7 @@ export async function itemsOf(db: Reads, rows: readonly ItemRow[]): Promise<Revi
   const names = await namesOf(db);
   const zones = new Map<string, string | undefined>();
   for (const { site } of rows) if (!zones.has(site)) zones.set(site, await zoneOf(db, site));
-  const decided = await decisionsOf(db, ids, names);
+  const decided = await decisionsOf(db, rows, names);
   const answered = await answersOf(db, ids, names);
   const beside = await besideOf(db, rows);
   const items: ReviewItem[] = [];
@@ -87,16 +87,17 @@ export async function itemOf(db: Reads, phrase: string, seen: SitesSeen): Promis
   return (await itemsOf(db, rows))[0];
 }
 
-/** Every decision made of these phrases, in order. */
-export async function decisionsOf(
+/** Every decision made of the phrases of these items, in order. */
+async function decisionsOf(
   db: Reads,
-  ids: readonly string[],
+  items: readonly ItemRow[],
   names: ReadonlyMap<string, string>,
 ): Promise<Map<string, Decision[]>> {
+  const named = (which: "site" | "phrase") => [...new Set(items.map((one) => one[which]))];
   const rows = await db
     .select()
     .from(decisions)
-    .where(inArray(decisions.phrase, [...ids]))
+    .where(and(inArray(decisions.site, named("site")), inArray(decisions.phrase, named("phrase"))))
     .orderBy(asc(decisions.n));
   const byPhrase = new Map<string, Decision[]>();
   for (const row of rows) {

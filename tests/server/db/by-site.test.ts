@@ -151,8 +151,6 @@ const OTHERWISE: Record<string, string> = {
   owed_by_urgency: "the board of those who see every site",
   review_items_of_all: "the queue of those who see every site",
   review_items_of_job: "by a job's id",
-  decisions_of_phrase: "by a phrase's id",
-  decisions_of_job: "by a job's id",
   answers_of_phrase: "by a phrase's id",
   answers_of_question: "by a decision's id",
   signatures_by_id: "by its own id",
