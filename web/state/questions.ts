@@ -10,7 +10,7 @@ export type Question =
   | { is: "close"; missing: readonly Part[] }
   /** the last phrase was heard doubtfully */
   | { is: "doubt"; phrase: string; heard: string }
-  /** a tag was heard doubtfully, and a job would start by it */
+  /** a job would start by a tag that was heard doubtfully, or that may be half of another */
   | { is: "start"; offer: Offer }
   /** the reader asks, or what follows from the job does */
   | { is: "reader" | "follow_up"; question: string };
@@ -44,10 +44,15 @@ export function questionWords(question: Question): string {
     case "doubt":
       return `I heard: ${question.heard}. Right?`;
     case "start":
-      return `${question.offer.tag}. Right?`;
+      return startWords(question.offer);
     default:
       return question.question;
   }
+}
+
+function startWords({ tag, beginSo }: Offer): string {
+  if (!beginSo) return `${tag}. Right?`;
+  return `${tag} is new here, and ${beginSo === 1 ? "one valve begins" : `${beginSo} valves begin`} so. Open ${tag}?`;
 }
 
 /** Whether a plain yes or no answers it. */

@@ -52,11 +52,21 @@ export function sayDeeds(
   async function choose(text: string, how: How, heard: Said = {}): Promise<void> {
     const reading = readPhrase(text, startListening(wordsHere(store.state())));
     const tag = tagIn(reading.entries);
+    const beginSo = tag && isAll(text, reading) ? valvesBeginning(tag) : 0;
     if (!tag && !reading.alerts.length) search(text);
-    else if (tag && isDoubtful(heard.confidence) && !reading.alerts.length) {
+    else if (tag && beginSo) {
+      store.happen({ is: "offered", offer: { tag, text, beginSo } });
+      ask();
+    } else if (tag && isDoubtful(heard.confidence) && !reading.alerts.length) {
       store.happen({ is: "offered", offer: { tag, text } });
       ask();
     } else await open(tag, text, how, heard);
+  }
+
+  /** How many valves of the site have a tag that begins so, where none is named just so: "HV-2" may be half of one said. */
+  function valvesBeginning(tag: string): number {
+    const tags = new Set(valvesHere(store.state()).map((valve) => valve.tag));
+    return tags.has(tag) ? 0 : [...tags].filter((one) => one.startsWith(tag)).length;
   }
 
   /** A part of a tag shows the valves that have it; where there is one alone, it is asked whether that is meant. */
@@ -232,6 +242,8 @@ export function sayDeeds(
       .at(-1)
       ?.entries.some((one) => one.type === "command" && one.command === "finish");
     store.happen({ is: "offered" });
+    // not a new one: those that begin so stay on the screen
+    if (state.offered?.beginSo) store.happen({ is: "strayed", text: state.offered.tag });
     store.happen({ is: "closing", closing: false });
     if (state.closing && finished) await inJob("scratch that", "typed");
     else answered({ mood: "understood" });
@@ -242,6 +254,10 @@ function tagIn(entries: readonly Entry[]): string | undefined {
   for (const entry of entries) if (entry.type === "valve" && entry.tag) return entry.tag;
   return undefined;
 }
+
+/** The phrase names a valve and says nothing else. */
+const isAll = (text: string, { entries, unread }: PhraseReading): boolean =>
+  text.trim() !== "" && entries.length === 1 && entries[0]?.type === "valve" && unread.length === 0;
 
 const isOrder = (reading: PhraseReading): boolean => reading.entries.some((entry) => entry.type === "command");
 

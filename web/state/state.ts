@@ -68,6 +68,8 @@ export interface ListedValve {
 export interface Offer {
   tag: string;
   text: string;
+  /** how many known valves have a tag that begins with this one, which is new */
+  beginSo?: number;
 }
 
 export type EarState = "closed" | "opening" | "open" | "hushed";

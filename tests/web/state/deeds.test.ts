@@ -117,6 +117,34 @@ describe("at the bench", () => {
     expect(kept).toEqual([]);
   });
 
+  it("a tag that is new, and with which others begin, is asked about before it opens a job", async () => {
+    const { store, acts, spoken } = bench();
+    store.happen({ is: "listed", valves: known("HV-201", "HV-202", "PCV-113"), sites: [] });
+    await acts.say("h v two", "heard");
+    expect(spoken).toEqual(["HV-2 is new here, and 2 valves begin so. Open HV-2?"]);
+    expect(store.state().card).toBeUndefined();
+    await acts.say("no", "heard");
+    expect(store.state()).toMatchObject({ offered: undefined, stray: "HV-2" });
+    await acts.say("h v two", "heard");
+    await acts.say("h v two oh one", "heard");
+    expect(store.state().card?.tag).toBe("HV-201");
+  });
+
+  it("a new tag with which others begin opens on a yes, and at once where more was said than the tag", async () => {
+    const one = bench();
+    one.store.happen({ is: "listed", valves: known("HV-201"), sites: [] });
+    await one.acts.say("HV-20", "typed");
+    expect(one.spoken).toEqual(["HV-20 is new here, and one valve begins so. Open HV-20?"]);
+    await one.acts.say("yes", "typed");
+    expect(one.store.state().card?.tag).toBe("HV-20");
+    expect(one.kept).toEqual([]);
+    const other = bench();
+    other.store.happen({ is: "listed", valves: known("HV-201"), sites: [] });
+    await other.acts.say("HV-20, seat worn one side", "typed");
+    expect(other.store.state().card?.tag).toBe("HV-20");
+    expect(other.kept.map(({ text }) => text)).toEqual(["HV-20, seat worn one side"]);
+  });
+
   it("a part of a tag that several have is held in sight, and more of it is asked for", async () => {
     const { store, acts, spoken, moods } = bench();
     store.happen({ is: "listed", valves: known("LCV-213", "LCV-214", "PCV-113"), sites: [] });

@@ -15,7 +15,7 @@ export function Choose({ state, deeds, typed }: { state: State; deeds: Deeds; ty
   const { closed, closedMissing, stray } = state;
   const question = openQuestion(state);
   const here = valvesHere(state);
-  const asked = typed.trim() || stray || "";
+  const asked = typed.trim() || stray || (state.offered?.beginSo && state.offered.tag) || "";
   const found = findValves(here, asked);
   return (
     <>
