@@ -52,17 +52,19 @@ async function review(store: Store): Promise<string[]> {
     }));
     await deliver({ jobs: [job], phrases: said }, AT_COMMAND);
   }
-  const weighing = await ms(() => weighChanged(store));
-  const times: number[] = [];
+  const weighing = (await timed(() => weighChanged(store))).ms;
+  const times: Took[] = [];
   let items = 0;
   let after: string | undefined;
   do {
-    const start = performance.now();
-    const page = await reviewPage(store, EVERY_SITE, { state: "open", most: 25, after });
-    JSON.stringify(page);
-    times.push(performance.now() - start);
-    items += page.items.length;
-    after = page.next;
+    const from: string | undefined = after;
+    const look = async () => {
+      const page = await reviewPage(store, EVERY_SITE, { state: "open", most: 25, after: from });
+      JSON.stringify(page);
+      items += page.items.length;
+      after = page.next;
+    };
+    times.push(await timed(look));
   } while (after);
   return [
     `${figure(items)} phrases to review, weighed for the first time: ${figure(weighing / 1000)} s, ${figure(weighing / jobs)} ms a job`,
@@ -92,14 +94,14 @@ async function dueBoard(store: Store): Promise<string[]> {
       for (const valve of some.map(of)) await keepOwed(tx, { ...valve, lastOn: today }, OPEN);
     });
   }
-  const first = await ms(() => dueWithin(store, EVERY_SITE, 90, { limit: 200 }));
-  const times: number[] = [];
+  const first = await timed(() => dueWithin(store, EVERY_SITE, 90, { limit: 200 }));
+  const times: Took[] = [];
   for (let n = 0; n < 100; n++) {
     const seen = n % 2 ? [`site-${n % 20}`] : EVERY_SITE;
-    times.push(await ms(async () => JSON.stringify(await dueWithin(store, seen, 90, { limit: 200 }))));
+    times.push(await timed(async () => JSON.stringify(await dueWithin(store, seen, 90, { limit: 200 }))));
   }
   return [
-    `the due board of ${figure(VALVES)} valves, first: ${figure(first)} ms`,
+    `the due board of ${figure(VALVES)} valves, first: ${figure(first.ms)} ms, ${figure(first.core)} of a core`,
     judged("then 200 lines of it, of all sites and of one", times),
   ];
 }
@@ -125,10 +127,10 @@ async function visitOnce(tx: Tx, valves: readonly { site: string; tag: string }[
 }
 
 async function leftOpen(store: Store): Promise<string[]> {
-  const times: number[] = [];
+  const times: Took[] = [];
   for (let n = 0; n < 100; n++) {
     const seen = n % 2 ? [`site-${n % 20}`] : EVERY_SITE;
-    times.push(await ms(async () => JSON.stringify(await stillOwed(store, seen, 200))));
+    times.push(await timed(async () => JSON.stringify(await stillOwed(store, seen, 200))));
   }
   return [
     judged(
@@ -138,14 +140,23 @@ async function leftOpen(store: Store): Promise<string[]> {
   ];
 }
 
-async function ms(work: () => Promise<unknown>): Promise<number> {
-  const start = performance.now();
-  await work();
-  return performance.now() - start;
+/** Milliseconds on the clock, which others on the machine lengthen, and of a core. */
+interface Took {
+  ms: number;
+  core: number;
 }
 
-function judged(what: string, times: number[]): string {
-  const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
-  return `${what}: median ${figure(at(0.5))} ms, p95 ${figure(at(0.95))} ms (at most ${MOST_MS} ms asked: ${at(0.95) <= MOST_MS ? "met" : "NOT met"})`;
+async function timed(work: () => Promise<unknown>): Promise<Took> {
+  const [start, before] = [performance.now(), process.cpuUsage()];
+  await work();
+  const { user, system } = process.cpuUsage(before);
+  return { ms: performance.now() - start, core: (user + system) / 1_000 };
+}
+
+function judged(what: string, times: readonly Took[]): string {
+  const [wall, core] = (["ms", "core"] as const).map((of) => times.map((one) => one[of]).sort((a, b) => a - b));
+  const at = (sorted: readonly number[] = [], share = 0.5) =>
+    sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
+  const p95 = at(wall, 0.95);
+  return `${what}: median ${figure(at(wall))} ms, ${figure(at(core))} of a core; p95 ${figure(p95)} ms (at most ${MOST_MS} ms asked: ${p95 <= MOST_MS ? "met" : "NOT met"})`;
 }
