@@ -65,6 +65,7 @@ export type * from "./shapes/search.ts";
 export type { ReportSettings, ReportState, SentVersion } from "./shapes/sending.ts";
 export type * from "./shapes/served.ts";
 export type { Session, SessionResult } from "./shapes/session.ts";
+export type * from "./shapes/site-family.ts";
 export type { SiteWord, TaughtWord, WordResult, WordTried } from "./shapes/taught-word.ts";
 export type { Family, Life, PastJob, Valve } from "./shapes/valve.ts";
 export type { ValveListRead } from "./shapes/valve-list.ts";

@@ -12,6 +12,7 @@ import { carryRoutes } from "./routes/carry/route.ts";
 import { correctionRoutes } from "./routes/corrections/route.ts";
 import { dueRoutes } from "./routes/due/route.ts";
 import { entryRoutes } from "./routes/entries/route.ts";
+import { familyRoutes } from "./routes/families/route.ts";
 import { followUpRoutes } from "./routes/follow-ups/route.ts";
 import { healthRoutes } from "./routes/health/route.ts";
 import { jobRoutes } from "./routes/jobs/route.ts";
@@ -60,6 +61,7 @@ export function makeApp(given: Given, web?: string) {
   app.route("/", valveRoutes(given));
   app.route("/", valveImportRoutes(given));
   app.route("/", searchRoutes(given));
+  app.route("/", familyRoutes(given));
   app.route("/", followUpRoutes(given));
   app.route("/", dueRoutes(given));
   app.route("/", carryRoutes(given));

@@ -44,7 +44,7 @@ export function seatDate(bench: Bench, fleet: readonly Life[]): Due {
       on,
       months,
       basis,
-      why: "no job on record has seen the seat, so it is due today",
+      why: "no job on record has seen the seat, so it is due at once",
     };
   }
   const seen = seat.seenOn;

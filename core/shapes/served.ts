@@ -1,16 +1,17 @@
 import { z } from "zod";
 import { checkSchema, consequencesSchema, dueSchema, followUpSchema } from "./consequence.ts";
 import { askSchema, entrySchema, unreadSchema } from "./entry.ts";
+import { keepable } from "./keepable.ts";
 import { clipViewSchema, keepingSchema, photoViewSchema } from "./keepsake.ts";
 import { ownedSchema } from "./owner.ts";
-import { dateSchema, lifeSchema, valveSchema } from "./valve.ts";
+import { ownFamilySchema } from "./site-family.ts";
+import { dateSchema, familySchema, lifeSchema, valveSchema } from "./valve.ts";
 import { phraseSchema } from "./wire.ts";
 
 /** What the server answers, and what it is told to set up. Days are the site's own. */
 
-/** Text that every store keeps letter for letter: no NUL, no half of a surrogate pair. */
-export const keepable = (text: string): boolean =>
-  !/\0|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/.test(text);
+export { keepable };
+
 const KEEPABLE = "holds a character that cannot be kept (NUL or half a surrogate pair): send it without";
 
 export const siteKeySchema = z.string().trim().min(1).max(80).refine(keepable, KEEPABLE);
@@ -92,6 +93,8 @@ export type PhraseView = z.infer<typeof phraseViewSchema>;
 export const shareSchema = z.object({
   tag: z.string().optional(),
   valve: valveSchema,
+  /** its family, where that is one of the site's own */
+  family: familySchema.optional(),
   entries: z.array(entrySchema),
   consequences: consequencesSchema,
 });
@@ -148,6 +151,8 @@ export const valveSummarySchema = z.object({
   lastOn: dateSchema.optional(),
   open: z.number().int(),
   nextOn: dateSchema.optional(),
+  /** how often its family was set up, where that is one of the site's own */
+  ownFamily: z.number().int().optional(),
 });
 export type ValveSummary = z.infer<typeof valveSummarySchema>;
 export const valveListSchema = z.object({ valves: z.array(valveSummarySchema) });
@@ -159,6 +164,8 @@ export const valveViewSchema = z.object({
   valve: valveSchema,
   /** whether a person set it up, or it is only known from what was said */
   setUp: z.boolean(),
+  /** its family, where that is one of the site's own */
+  ownFamily: ownFamilySchema.optional(),
   /** oldest first */
   history: z.array(z.object({ job: z.string(), on: dateSchema, startedAt: z.string(), entries: z.array(entrySchema) })),
   /** what was found and done at the seat, oldest first */

@@ -30,6 +30,8 @@ export type ActName =
   | "words_taught"
   | "site_set_up"
   | "valve_set_up"
+  | "family_set_up"
+  | "family_taken_back"
   | "stock_set"
   | "keeping_set"
   | "calendar_opened"

@@ -10,6 +10,7 @@ export const {
   sites,
   siteWords,
   valveRecords,
+  siteFamilies,
   jobs,
   phrases,
   wordDays,

@@ -6,6 +6,7 @@ import { EVERY_SITE, ofSites, type SitesSeen, seesSite } from "../accounts/sites
 import { people } from "../db/people-tables.ts";
 import { followUpOwners } from "../db/review-tables.ts";
 import { bySite, ofValves, type ValvesBySite } from "../reading/of-valves.ts";
+import { dataOf, ownFamiliesAt } from "../reading/site-families.ts";
 import { reckonValve } from "../reading/what-follows.ts";
 import { knownValve, type Reads, recordOf, visitsOf, zoneOf } from "../reading/what-is-known.ts";
 
@@ -73,7 +74,10 @@ async function isSameStill(db: Reads, row: OwnerRow, day = "9999-12-31"): Promis
   });
   if (between.length === 0) return true;
   const valve = knownValve(row.tag, await recordOf(db, row.site, row.tag), visits);
-  return between.every((at) => isOpen(reckonValve(valve, visits.slice(0, at + 1), day).followUps, row.key));
+  const families = dataOf(await ownFamiliesAt(db, row.site));
+  return between.every((at) =>
+    isOpen(reckonValve(valve, visits.slice(0, at + 1), day, [], families).followUps, row.key),
+  );
 }
 
 export const isOpen = (followUps: readonly FollowUp[], key: string): boolean =>

@@ -1,6 +1,7 @@
-import type { Life, Valve } from "../../core/index.ts";
+import type { Family, Life, Valve } from "../../core/index.ts";
 import type { JobRow } from "./keep-reading.ts";
 import { livesOfLike } from "./like-valves.ts";
+import { dataOf, ownFamiliesAt } from "./site-families.ts";
 import type { StandingOf } from "./standing-of-jobs.ts";
 import {
   isBefore,
@@ -21,6 +22,8 @@ export interface Past {
   record(tag: string): Promise<Valve | undefined>;
   /** seat lives of others like it */
   like(valve: Valve, service: string): Promise<Life[]>;
+  /** the site's own families */
+  families(): Promise<readonly Family[]>;
 }
 
 /** Looked up as it is asked: for one job. */
@@ -28,6 +31,7 @@ export const pastOf = (db: Reads, site: string, zone: string | undefined): Past 
   visits: (tag, before) => visitsOf(db, site, tag, zone, before),
   record: (tag) => recordOf(db, site, tag),
   like: (valve, service) => livesOfLike(db, site, valve, service),
+  families: async () => dataOf(await ownFamiliesAt(db, site)),
 });
 
 /** Looked up at once for all that these jobs of a site will ask: a day of hundreds of jobs asks thousands of times. */
@@ -44,9 +48,11 @@ export async function pastOfJobs(
   const tags = [...new Set([...jobs, ...heard].flatMap(({ tag }) => tag || []))];
   const visits = await visitsOfMany(db, site, tags, zone, heard);
   const records = await recordsOf(db, site, tags);
+  const families = dataOf(await ownFamiliesAt(db, site));
   return {
     ...pastOf(db, site, zone),
     visits: async (tag, before) => (visits.get(tag) ?? []).filter((visit) => isBefore(visit, before)),
     record: async (tag) => records.get(tag),
+    families: async () => families,
   };
 }

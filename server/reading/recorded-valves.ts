@@ -5,6 +5,7 @@ import { ofSites, onlySite, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, sites, valveRecords, valveStates, valveTags } from "../db/tables.ts";
 import { localDay } from "../moments.ts";
+import { dataOf, ownFamiliesOf } from "./site-families.ts";
 import { refreshStates } from "./valve-states.ts";
 import { knownValve, readRecord, todayIn, type Visit, zoneOf } from "./what-is-known.ts";
 
@@ -81,7 +82,9 @@ export async function recordedValves(store: Store, seen: SitesSeen): Promise<Rec
     visits.set(key(row), held);
   }
 
+  const families = await ownFamiliesOf(store.db, seen);
   return tags.map((row) => {
+    const own = families.get(row.site);
     const jobsOf = visits.get(key(row)) ?? [];
     return {
       ...(row.site ? { site: row.site } : {}),
@@ -90,6 +93,7 @@ export async function recordedValves(store: Store, seen: SitesSeen): Promise<Rec
       jobs: jobsOf.map(({ on, entries: heard }) => ({ on, entries: heard })),
       open: row.open ? (JSON.parse(row.open) as FollowUp[]) : [],
       due: dues.get(key(row)) ?? [],
+      ...(own ? { families: dataOf(own) } : {}),
     };
   });
 }

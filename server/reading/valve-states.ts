@@ -1,5 +1,5 @@
 import { and, asc, eq } from "drizzle-orm";
-import { type FollowUp, seatLives, type Valve } from "../../core/index.ts";
+import { type Family, type FollowUp, seatLives, type Valve } from "../../core/index.ts";
 import { EVERY_SITE, ofSites, type SitesSeen } from "../accounts/sites-seen.ts";
 import type { Store } from "../db/open.ts";
 import { due, entries, jobs, valveStates, valveTags } from "../db/tables.ts";
@@ -7,6 +7,7 @@ import type { Tx } from "../db/writer.ts";
 import { markStale } from "./keep-reading.ts";
 import { livesOfLike, serviceOf } from "./like-valves.ts";
 import { keepOwed } from "./owed.ts";
+import { dataOf, ownFamiliesAt } from "./site-families.ts";
 import { READER } from "./version.ts";
 import { history, reckonValve } from "./what-follows.ts";
 import { knownValve, recordOf, todayIn, type Visit, visitsOf, zoneOf } from "./what-is-known.ts";
@@ -68,6 +69,7 @@ interface Laid {
   service: string;
   lastOn: string;
   today: string;
+  families: readonly Family[];
 }
 
 /**
@@ -81,24 +83,26 @@ async function keepLives(tx: Tx, site: string, tag: string): Promise<Laid> {
   const valve = knownValve(tag, record, visits);
   const lastOn = visits[visits.length - 1]?.on ?? "";
   const service = serviceOf(valve, visits);
+  const families = dataOf(await ownFamiliesAt(tx, site));
   const state = {
     reader: READER,
     service,
     lastOn,
     family: valve.family ?? "",
-    lives: JSON.stringify(seatLives(record ?? {}, history(visits), lastOn)),
+    lives: JSON.stringify(seatLives(record ?? {}, history(visits), lastOn, families)),
   };
   await tx
     .insert(valveStates)
     .values({ site, tag, open: "[]", ...state })
     .onConflictDoUpdate({ target: [valveStates.site, valveStates.tag], set: state });
-  return { site, tag, valve, visits, service, lastOn, today: todayIn(zone) };
+  return { site, tag, valve, visits, service, lastOn, today: todayIn(zone), families };
 }
 
 async function reckonAndKeep(tx: Tx, laid: Laid): Promise<void> {
-  const { site, tag, valve, visits, service, today } = laid;
+  const { site, tag, valve, visits, service, today, families } = laid;
   const rank = service === "severe" ? 0 : 1;
-  const after = reckonValve(valve, visits, today, await livesOfLike(tx, site, valve, service));
+  const like = await livesOfLike(tx, site, valve, service);
+  const after = reckonValve(valve, visits, today, like, families);
   await tx
     .update(valveStates)
     .set({ open: JSON.stringify(after.followUps satisfies FollowUp[]) })

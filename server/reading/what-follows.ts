@@ -1,4 +1,12 @@
-import { type Consequences, consequences, type Entry, type Life, type PastJob, type Valve } from "../../core/index.ts";
+import {
+  type Consequences,
+  consequences,
+  type Entry,
+  type Family,
+  type Life,
+  type PastJob,
+  type Valve,
+} from "../../core/index.ts";
 import { serviceOf } from "./like-valves.ts";
 import type { Past } from "./past.ts";
 import { type JobPlace, knownValve, type Visit } from "./what-is-known.ts";
@@ -7,6 +15,8 @@ import { type JobPlace, knownValve, type Visit } from "./what-is-known.ts";
 export interface ShareReckoned {
   tag: string;
   valve: Valve;
+  /** its family, where that is one of the site's own */
+  family?: Family;
   entries: Entry[];
   consequences: Consequences;
 }
@@ -28,29 +38,33 @@ export async function reckonJob(
     if (share) share.push(entry);
     else byTag.set(tag, [entry]);
   }
+  const families = await past.families();
   const shares: ShareReckoned[] = [];
   for (const [tag, entries] of byTag) {
     const visits = await past.visits(tag, job);
     const valve = knownValve(tag, await past.record(tag), visits);
     const like = await past.like(valve, serviceOf(valve, [...visits, { entries }]));
-    shares.push({ tag, valve, entries, consequences: consequences(valve, history(visits), entries, day, like) });
+    const family = families.find((one) => one.family === valve.family);
+    const after = consequences(valve, history(visits), entries, day, like, families);
+    shares.push({ tag, valve, ...(family ? { family } : {}), entries, consequences: after });
   }
   return shares;
 }
 
 /**
  * What follows for a valve as it stands after its last job. `today` counts only where no job is known; `like`: seat
- * lives of like valves.
+ * lives of like valves; `families`: the site's own.
  */
 export function reckonValve(
   valve: Valve,
   visits: readonly Visit[],
   today: string,
-  like: readonly Life[] = [],
+  like: readonly Life[],
+  families: readonly Family[],
 ): Consequences {
   const last = visits[visits.length - 1];
-  if (!last) return consequences(valve, [], [], today, like);
-  return consequences(valve, history(visits.slice(0, -1)), last.entries, last.on, like);
+  if (!last) return consequences(valve, [], [], today, like, families);
+  return consequences(valve, history(visits.slice(0, -1)), last.entries, last.on, like, families);
 }
 
 export const history = (visits: readonly Visit[]): PastJob[] => visits.map(({ on, entries }) => ({ on, entries }));

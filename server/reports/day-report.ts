@@ -57,7 +57,7 @@ export interface Report {
     tests: string[];
     checks: string[];
   }[];
-  followUps: { valve: string; what: string; when: string; why: string; urgent: boolean; owner?: string }[];
+  followUps: { valve: string; what: string; when: string; why: string; urgent: boolean; owner: string }[];
   parts: { used: CountedPart[]; needed: CountedPart[] };
   due: { valve: string; what: string; overdue: boolean; why: string }[];
   dueDays: number;
@@ -192,9 +192,9 @@ function reviewedWords(jobs: readonly DayJob[]): string {
 }
 
 /** Who does it; where nobody has it yet, whom to ask. */
-function ownerOf(owner: string | undefined, by: readonly string[]): { owner?: string } {
-  if (owner !== undefined) return { owner: `Owner: ${owner}` };
-  return by.length > 0 ? { owner: `No owner yet, logged by ${by.join(", ")}` } : {};
+function ownerOf(owner: string | undefined, by: readonly string[]): string {
+  if (owner !== undefined) return `Owner: ${owner}`;
+  return by.length > 0 ? `No owner yet, logged by ${by.join(", ")}` : "No owner yet";
 }
 
 function followUpsOf(shares: readonly (Share & { job: DayJob })[]): Report["followUps"] {
@@ -206,7 +206,7 @@ function followUpsOf(shares: readonly (Share & { job: DayJob })[]): Report["foll
       when: whenWords(one, inspection),
       why: capital(one.why),
       urgent: one.when === "now",
-      ...ownerOf(owners?.get(followUpKey(one)), job.by),
+      owner: ownerOf(owners?.get(followUpKey(one)), job.by),
       stop: one.do === "stop",
     }));
   });
@@ -243,18 +243,28 @@ function totalsOf(data: DayData, all: readonly Entry[], shares: readonly Share[]
   const result = (wanted: string) => all.filter((one) => one.type === "test" && one.result === wanted).length;
   const follow = shares.flatMap((share) => share.consequences.followUps);
   return [
-    { what: "jobs", count: data.jobs.length },
-    { what: "valves", count: new Set(shares.map((share) => share.tag).filter(Boolean)).size },
-    { what: "phrases", count: phrases.length },
-    { what: "findings", count: of("finding") },
-    { what: "pieces of work done", count: all.filter((one) => one.type === "work" && one.status === "done").length },
-    { what: "tests passed", count: result("pass") },
-    { what: "tests failed", count: result("fail") },
-    { what: "follow-ups due now", count: follow.filter((one) => one.when === "now").length },
-    { what: "follow-ups for later", count: follow.filter((one) => one.when !== "now").length },
-    { what: "phrases not wholly understood", count: phrases.filter((one) => one.unread.length > 0).length },
+    many(data.jobs.length, "job"),
+    many(new Set(shares.map((share) => share.tag).filter(Boolean)).size, "valve"),
+    many(phrases.length, "phrase"),
+    many(of("finding"), "finding"),
+    many(
+      all.filter((one) => one.type === "work" && one.status === "done").length,
+      "piece of work done",
+      "pieces of work done",
+    ),
+    many(result("pass"), "test passed", "tests passed"),
+    many(result("fail"), "test failed", "tests failed"),
+    many(follow.filter((one) => one.when === "now").length, "follow-up due now", "follow-ups due now"),
+    many(follow.filter((one) => one.when !== "now").length, "follow-up for later", "follow-ups for later"),
+    many(
+      phrases.filter((one) => one.unread.length > 0).length,
+      "phrase not wholly understood",
+      "phrases not wholly understood",
+    ),
   ];
 }
+
+const many = (count: number, one: string, several = `${one}s`) => ({ what: count === 1 ? one : several, count });
 
 function serviceSaid(entries: readonly Entry[]): string | undefined {
   const last = entries.findLast((entry) => entry.type === "valve" && entry.service !== undefined);

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { type DueLine, dueSentence, taskName } from "../../core/index.ts";
 import { addDays } from "../moments.ts";
+import { capital } from "../wording/names.ts";
 import { calendarLines, calendarText } from "./calendar-lines.ts";
 
 /** How often a calendar looks again. */
@@ -37,7 +38,7 @@ function eventLines(site: string, line: DueLine, stamp: string): string[] {
     `DTEND;VALUE=DATE:${addDays(line.on, 1).replaceAll("-", "")}`,
     `SUMMARY:${calendarText(what)}`,
     "TRANSP:TRANSPARENT",
-    `DESCRIPTION:${calendarText(oneLine(`${dueSentence(line)}. ${line.why}`))}`,
+    `DESCRIPTION:${calendarText(oneLine(`${dueSentence(line)}. ${capital(line.why)}`))}`,
     "END:VEVENT",
   ];
 }

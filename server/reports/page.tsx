@@ -143,8 +143,7 @@ const FollowUps: FC<{ report: Report }> = ({ report }) => (
         <li class={one.urgent ? "urgent" : ""}>
           <bdi>{one.valve}</bdi>: {one.what}, <strong>{one.when}</strong>{" "}
           <span class="why">
-            {one.why}
-            {one.owner ? `. ${one.owner}` : ""}
+            {one.owner}. {one.why}
           </span>
         </li>
       ))}

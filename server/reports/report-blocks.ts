@@ -25,7 +25,7 @@ export function reportBlocks(report: Report): Block[] {
         lead(valve),
         run(`${what}, `),
         run(when, urgent ? "alarm" : "strong"),
-        aside(owner ? `${owner}. ${why}` : why),
+        aside(`${owner}. ${why}`),
       ]),
     ),
     ...list(

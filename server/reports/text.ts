@@ -27,9 +27,7 @@ export function reportText(report: Report): string {
   if (report.valves.length === 0) lines.push("No job was recorded on this day.", "");
   section(
     "Follow-ups",
-    report.followUps.map(
-      (one) => `- ${one.valve}: ${one.what}, ${one.when}. ${capped(one.why)}${one.owner ? ` ${one.owner}.` : ""}`,
-    ),
+    report.followUps.map((one) => `- ${one.valve}: ${one.what}, ${one.when}. ${one.owner}. ${capped(one.why)}`),
   );
   section("Parts used", report.parts.used.map(partLine));
   section("Parts needed", report.parts.needed.map(partLine));

@@ -58,7 +58,7 @@ export async function weighJob(tx: Tx, job: JobRow): Promise<void> {
 
 /** General parts taken for the valve's own; the record is only looked up where there is something to narrow. */
 async function narrowedOf(db: Reads, job: JobRow, share: ShareReckoned, zone: string | undefined) {
-  const bill = familyOf(share.valve.family).bill.map((line) => line.part);
+  const bill = familyOf(share.valve.family, share.family && [share.family]).bill.map((line) => line.part);
   const general = share.entries.some((one) => "part" in one && one.part !== undefined && !bill.includes(one.part));
   const past = general ? history(await visitsOf(db, job.site, share.tag, zone, job)) : [];
   return narrow(share.entries, bill, past);

@@ -1,3 +1,4 @@
+import { familyOf } from "../../core/index.ts";
 import { id, phrase } from "./app-under-test.ts";
 import { wav } from "./keepsakes/with-place.ts";
 import { DAY, JPEG, type Things } from "./two-sites.ts";
@@ -94,6 +95,9 @@ export const EVERY_OPERATION: Record<string, (of: Things) => Calls> = {
   "GET /api/export": ({ site }) => list(site),
   "GET /api/sites": () => plain,
   "PUT /api/sites/{site}": ({ site }) => one(site, { name: "Mine", zone: "Etc/UTC" }),
+  "GET /api/sites/{site}/families": ({ site }) => one(site),
+  "PUT /api/sites/{site}/families": ({ site }) =>
+    one(site, { family: { ...familyOf("globe_control"), family: "our_globe" } }, { withdraw: "our_globe" }),
   "GET /api/sites/{site}/stock": ({ site }) => one(site),
   "PUT /api/sites/{site}/stock": ({ site }) => one(site, { stock: {} }),
   "GET /api/sites/{site}/words": ({ site }) => one(site),

@@ -32,7 +32,8 @@ export function OwnerChoice({ site, tag, owned, state }: Whose) {
   const since = owner && dayWords(dayAtSite(state, site, owner.since));
   return (
     <div class="owner">
-      {may(state, "review") ? (
+      <b class={may(state, "review") ? "owner-on-paper" : ""}>{name}</b>
+      {may(state, "review") && (
         <button
           type="button"
           ref={button}
@@ -42,8 +43,6 @@ export function OwnerChoice({ site, tag, owned, state }: Whose) {
         >
           {name}
         </button>
-      ) : (
-        <b>{name}</b>
       )}
       {owner && (
         <span class="owner-since">

@@ -5,12 +5,13 @@ import {
   consequences,
   doubtfulPhrases,
   type Entry,
+  type Family,
   familyOf,
   markDoubtful,
   narrow,
   type PhraseReading,
 } from "../../core/index.ts";
-import type { CardPhrase, State } from "./state.ts";
+import type { CardPhrase, KnownValve, State } from "./state.ts";
 import { dayThere } from "./time-words.ts";
 
 /** What the screens read out of the state: computed when asked, never stored beside it. */
@@ -50,12 +51,14 @@ export function valveAtHand(state: State): AtHand {
   const stretches = byValve(markDoubtful(heard.entries, doubtful), card?.tag);
   const { tag, entries } = stretches[stretches.length - 1] ?? { tag: card?.tag, entries: [] };
   const same = known && known.tag === tag ? known : undefined;
-  const bill = familyOf(same?.valve.family).bill.map((line) => line.part);
+  const bill = familyOf(same?.valve.family, ownFamilies(same)).bill.map((line) => line.part);
   const found = narrow(entries, bill, same?.history);
   const answer = { tag, entries: found.entries, ask: heard.ask[0] ?? found.ask[0] };
   narrowed = { key, answer };
   return answer;
 }
+
+const ownFamilies = (known: KnownValve | undefined): Family[] => (known?.ownFamily ? [known.ownFamily.data] : []);
 
 /** What now stands of the phrases that the last one amended or answered: shown where its own entries would be. */
 export function amendedNow(state: State): Entry[] {
@@ -127,6 +130,7 @@ export function whatFollows(state: State): Consequences {
     at.entries,
     dayOfJob(state),
     same?.fleet ?? [],
+    ownFamilies(same),
   );
   asked = { key, answer };
   return answer;

@@ -1,4 +1,4 @@
-import type { Caller, Keeping, Life, Listening, Part, PastJob, Valve } from "../../core/index.ts";
+import type { Caller, Keeping, Life, Listening, OwnFamily, Part, PastJob, Valve } from "../../core/index.ts";
 import type { CameraOrder } from "../speech/camera-words.ts";
 import type { CardKeepsake } from "./keepsake.ts";
 import type { Loop } from "./loop.ts";
@@ -45,6 +45,8 @@ export interface KnownValve {
   valve: Valve;
   history: PastJob[];
   fleet: Life[];
+  /** its family, where that is one of the site's own */
+  ownFamily?: OwnFamily;
 }
 
 /** A site, and the zone its days go by. */
@@ -63,6 +65,8 @@ export interface ListedValve {
   note?: string;
   /** the day of its last job, as the server knows it */
   lastOn?: string;
+  /** how often its family was set up, where that is one of the site's own */
+  ownFamily?: number;
 }
 
 export interface Offer {

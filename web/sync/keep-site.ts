@@ -35,5 +35,5 @@ function isFresh(kept: KnownValve, listed: ListedValve): boolean {
     .map(({ on }) => on)
     .sort()
     .at(-1);
-  return last === listed.lastOn;
+  return last === listed.lastOn && kept.ownFamily?.number === listed.ownFamily;
 }

@@ -17,6 +17,7 @@ export async function listValves(shelf: Shelf): Promise<{ valves: ListedValve[];
     site: one.site,
     note: noteOf(one),
     lastOn: one.lastOn,
+    ownFamily: one.ownFamily,
   }));
   await shelf.keepListed(valves, sites);
   return { valves, sites };
@@ -31,13 +32,14 @@ export async function knowValve(
 ): Promise<KnownValve | undefined> {
   const answer = await ask<ValveView>(path(`/api/valves/${encodeURIComponent(tag)}`, { site }));
   if (!answer.ok) return shelf.valve(tag, site);
-  const { valve, history, fleet } = answer.value;
+  const { valve, history, fleet, ownFamily } = answer.value;
   const known: KnownValve = {
     tag,
     site,
     valve: { ...valve, tag },
     history: history.filter((job) => job.job !== except).map(({ on, entries }) => ({ on, entries })),
     fleet,
+    ...(ownFamily ? { ownFamily } : {}),
   };
   await shelf.keepValve(known);
   return known;

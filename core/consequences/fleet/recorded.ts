@@ -11,11 +11,14 @@ export interface RecordedValve {
   jobs: readonly PastJob[];
   open: readonly FollowUp[];
   due: readonly Due[];
+  /** the families of its site's own, where it has some */
+  families?: readonly Family[];
 }
 
 /** Its jobs laid out for reading; undefined where none is known by `today`. */
-export function benchOf({ valve, jobs }: RecordedValve, today: string, families: readonly Family[]): Bench | undefined {
+export function benchOf(of: RecordedValve, today: string, families: readonly Family[]): Bench | undefined {
+  const { valve, jobs } = of;
   const past = jobs.filter((job) => job.on <= today).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
   const last = past[past.length - 1];
-  return last && layOut(valve, past.slice(0, -1), last.entries, last.on, families);
+  return last && layOut(valve, past.slice(0, -1), last.entries, last.on, of.families ?? families);
 }

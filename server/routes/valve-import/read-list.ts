@@ -1,6 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
 import type { Valve, ValveListRead } from "../../../core/index.ts";
-import { FAMILIES } from "../../../core/index.ts";
 import { valveSetUpSchema } from "../../../core/shapes/served.ts";
 import { VALVE_COLUMNS } from "../../../core/shapes/valve-list.ts";
 import { Refusal } from "../../errors.ts";
@@ -11,8 +10,14 @@ const NUMBERS = new Set<string>(["size_in", "port_in", "rated_dp_psi", "cv", "xT
 const MOST_ROWS = 5000;
 const SEPARATORS = [",", ";", "\t"];
 
+/** The site of a list, and the codes of the families that its valves can be of. */
+export interface Where {
+  site: string;
+  families: readonly string[];
+}
+
 /** Reads the text of a spreadsheet, row by row; a row that cannot be read says why, and spoils no other. */
-export function readList(csv: string, site: string, known: ReadonlyMap<string, Valve>): RowRead[] {
+export function readList(csv: string, where: Where, known: ReadonlyMap<string, Valve>): RowRead[] {
   const [head = [], ...rows] = table(csv);
   const columns = head.map((name) => name.trim().toLowerCase().replaceAll(" ", "_").replace(/^xt$/, "xT"));
   const strange = columns.filter((name) => name !== "" && !(VALVE_COLUMNS as readonly string[]).includes(name));
@@ -24,7 +29,7 @@ export function readList(csv: string, site: string, known: ReadonlyMap<string, V
   if (rows.length > MOST_ROWS) throw new Refusal(413, `At most ${MOST_ROWS} valves at once: send the list in pieces.`);
   const seen = new Map<string, number>();
   return rows.map((cells, at) => {
-    const read = readRow(columns, cells, site, at + 2);
+    const read = readRow(columns, cells, where, at + 2);
     if (!read.tag || read.becomes === "refused") return read;
     const before = seen.get(read.tag);
     if (before !== undefined) return refused(read.row, read.tag, [`${read.tag} stands in row ${before} already`]);
@@ -47,7 +52,8 @@ function table(csv: string): string[][] {
   }
 }
 
-function readRow(columns: readonly string[], cells: readonly string[], site: string, row: number): RowRead {
+function readRow(columns: readonly string[], cells: readonly string[], at: Where, row: number): RowRead {
+  const { site, families } = at;
   const problems: string[] = [];
   const said: Record<string, unknown> = { site };
   if (cells.length > columns.length) problems.push(`it has ${cells.length} cells, and the head ${columns.length}`);
@@ -66,8 +72,8 @@ function readRow(columns: readonly string[], cells: readonly string[], site: str
   if (!read.success)
     problems.push(...read.error.issues.map((issue) => `${issue.path.join(".") || "row"}: ${worded(issue.message)}`));
   const family = said.family;
-  if (typeof family === "string" && !FAMILIES.some((one) => one.family === family))
-    problems.push(`family: ${short(family)} is not known; there are ${FAMILIES.map((one) => one.family).join(", ")}`);
+  if (typeof family === "string" && !families.includes(family))
+    problems.push(`family: ${short(family)} is not known; there are ${families.join(", ")}`);
   const tag = read.success ? read.data.tag : undefined;
   if (problems.length > 0 || !read.success) return refused(row, tag, problems);
   const { site: _, ...valve } = read.data;

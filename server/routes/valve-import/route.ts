@@ -1,8 +1,10 @@
 import { createRoute, z } from "@hono/zod-openapi";
+import { FAMILIES } from "../../../core/index.ts";
 import { siteKeySchema } from "../../../core/shapes/served.ts";
 import { valveListReadSchema, valveListSentSchema } from "../../../core/shapes/valve-list.ts";
 import { may } from "../../access.ts";
 import { Refusal } from "../../errors.ts";
+import { ownFamiliesAt } from "../../reading/site-families.ts";
 import { type Given, json, refusals, router, writeRefusals } from "../kit.ts";
 import { knownAt, setUpValve } from "../valves/store.ts";
 import { readList } from "./read-list.ts";
@@ -28,7 +30,9 @@ export function valveImportRoutes({ store }: Given) {
   routes.openapi(post, async (c) => {
     const { site } = c.req.valid("param");
     const { csv, apply = false } = c.req.valid("json");
-    const rows = readList(csv, site, await knownAt(store, site));
+    const own = await ownFamiliesAt(store.db, site);
+    const families = [...new Set([...FAMILIES.map((one) => one.family), ...own.keys()])];
+    const rows = readList(csv, { site, families }, await knownAt(store, site));
     const of = (becomes: string) => rows.filter((row) => row.becomes === becomes).length;
     if (apply && of("refused") > 0)
       throw new Refusal(400, `${of("refused")} rows are refused: mend them and send the list again. Nothing was kept.`);

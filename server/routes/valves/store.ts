@@ -17,6 +17,7 @@ import { now, writeMoment } from "../../moments.ts";
 import { ownersOfValves } from "../../owners/owners-of.ts";
 import { markStale } from "../../reading/keep-reading.ts";
 import { livesOfLike, serviceOf } from "../../reading/like-valves.ts";
+import { dataOf, ownFamiliesAt, ownFamiliesOf, ownFamilyOf } from "../../reading/site-families.ts";
 import { noteNamedValves, refreshStates } from "../../reading/valve-states.ts";
 import { reckonValve } from "../../reading/what-follows.ts";
 import { knownValve, readRecord, recordOf, todayIn, visitsOf, zoneOf } from "../../reading/what-is-known.ts";
@@ -38,7 +39,9 @@ export async function valveView(store: Store, site: string, tag: string): Promis
   const visits = await visitsOf(store.db, site, tag, zone);
   const valve = knownValve(tag, record, visits);
   const like = await livesOfLike(store.db, site, valve, serviceOf(valve, visits));
-  const after = reckonValve(valve, visits, todayIn(zone), like);
+  const families = await ownFamiliesAt(store.db, site);
+  const after = reckonValve(valve, visits, todayIn(zone), like, dataOf(families));
+  const ownFamily = ownFamilyOf(valve, families);
   const owners = await ownersOfValves(store.db, [{ site, tag }]);
   const owned: Owned[] = [];
   for (const one of after.followUps) owned.push(await owners.of({ site, tag, key: followUpKey(one) }));
@@ -47,6 +50,7 @@ export async function valveView(store: Store, site: string, tag: string): Promis
     tag,
     valve,
     setUp: record !== undefined,
+    ...(ownFamily ? { ownFamily } : {}),
     history: visits.map(({ job, on, startedAt, entries }) => ({ job, on, startedAt: writeMoment(startedAt), entries })),
     seat: visits.flatMap(({ job, on, entries }) =>
       entries
@@ -94,14 +98,20 @@ export async function valvesOf(store: Store, seen: SitesSeen): Promise<ValveSumm
     .leftJoin(next, and(eq(next.site, valveTags.site), eq(next.tag, valveTags.tag)))
     .where(ofSites(seen, valveTags.site))
     .orderBy(asc(valveTags.site), asc(valveTags.tag));
-  return rows.map((row) => ({
-    ...(row.site ? { site: row.site } : {}),
-    tag: row.tag,
-    valve: { ...(row.known ? readRecord(row.known) : {}), tag: row.tag },
-    ...(row.state?.lastOn ? { lastOn: row.state.lastOn } : {}),
-    open: row.state ? (JSON.parse(row.state.open) as FollowUp[]).length : 0,
-    ...(row.nextOn ? { nextOn: row.nextOn } : {}),
-  }));
+  const families = await ownFamiliesOf(store.db, seen);
+  return rows.map((row) => {
+    const valve: Valve = { ...(row.known ? readRecord(row.known) : {}), tag: row.tag };
+    const own = ownFamilyOf(valve, families.get(row.site) ?? new Map());
+    return {
+      ...(row.site ? { site: row.site } : {}),
+      tag: row.tag,
+      valve,
+      ...(row.state?.lastOn ? { lastOn: row.state.lastOn } : {}),
+      open: row.state ? (JSON.parse(row.state.open) as FollowUp[]).length : 0,
+      ...(row.nextOn ? { nextOn: row.nextOn } : {}),
+      ...(own ? { ownFamily: own.number } : {}),
+    };
+  });
 }
 
 /** Every valve that was set up at a site, by tag. */

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import type { SiteFamilies } from "../../../core/index.ts";
 import { violations } from "../axe.ts";
 import { allKept, type Device, inBrowser, newDevice, say } from "../chromium.ts";
 import { type RunningServer, runServer } from "../running-server.ts";
@@ -45,11 +46,40 @@ inBrowser("a log set up at the desk", () => {
     await page.getByRole("button", { name: /^Look at it/ }).click();
     await page.getByRole("button", { name: "Keep all 2" }).click();
     await page.getByText("Kept: 2 new").waitFor();
-    await page.locator("select[name=part]").selectOption("seat");
+    await page.locator("form[aria-label='On the shelf'] select[name=part]").selectOption("seat");
     await page.getByLabel("How many").fill("3");
     await page.getByRole("button", { name: "Set it" }).click();
     await page.getByText("× Seat").waitFor();
     await look("set-up");
+  });
+
+  it("sets up a family like one there is, with a torque limit of its own, and takes it back", {
+    timeout: 90_000,
+  }, async () => {
+    const { page } = desk;
+    await page.getByRole("button", { name: "Set up one like balanced_dump" }).click();
+    await page.getByLabel("Code, as lists of valves name it").fill("our_dump");
+    await page.getByLabel("Name", { exact: true }).last().fill("dump valve of the pad");
+    await page.getByLabel("Seat looked at every, months").fill("3");
+    await page.getByRole("button", { name: "One more limit" }).click();
+    const limit = page.locator("tr[data-rows='Torque limits']").last();
+    await limit.locator("[data-key=part]").selectOption("yoke");
+    await limit.locator("[data-key=unit]").selectOption("ft_lbf");
+    for (const [key, value] of Object.entries({ from: "2", to: "4", min: "60", max: "50", source: "our drawing" }))
+      await limit.locator(`[data-key=${key}]`).fill(value);
+    await look("set-up-family");
+    await page.getByRole("button", { name: "Keep the family" }).click();
+    await page.getByText(/the lower limit first/).waitFor();
+    await limit.locator("[data-key=max]").fill("70");
+    await page.getByRole("button", { name: "Keep the family" }).click();
+    await page.getByRole("button", { name: "Change our_dump" }).waitFor();
+    await page.getByText(/dump valve of the pad\. Seat every 3 months/).waitFor();
+    const { families } = await server.get<SiteFamilies>("/api/sites/north/families");
+    expect(families[0]?.torque.at(-1)).toMatchObject({ part: "yoke", size_in: [2, 4], min: 60, max: 70 });
+    expect(families[0]?.bill.length).toBeGreaterThan(20);
+    expect(families[0]?.inspection.length).toBeGreaterThan(10);
+    await page.getByRole("button", { name: "Take back our_dump" }).click();
+    await expect.poll(() => page.getByRole("button", { name: "Change our_dump" }).count()).toBe(0);
   });
 
   it("what is said there is due, left open and found", { timeout: 90_000 }, async () => {
@@ -62,7 +92,7 @@ inBrowser("a log set up at the desk", () => {
     await say(page, "seat worn one side, flipped it");
     await allKept(page);
     await page.goto(`${server.address}#/due`);
-    await page.getByRole("region", { name: "Left open" }).getByText("Replace the seat").first().waitFor();
+    await page.getByRole("region", { name: "At the next inspection" }).getByText("Replace the seat").first().waitFor();
     await look("due");
     await page.goto(`${server.address}#/search`);
     await page.getByLabel("Words said").fill("flipped");
@@ -92,7 +122,7 @@ inBrowser("a log set up at the desk", () => {
     await page.setViewportSize({ width: 703, height: 1000 });
     const seen = await page.evaluate(() => {
       const shown = (at: string) => [...document.querySelectorAll(at)].filter((one) => one.getClientRects().length > 0);
-      const picture = document.querySelector(".timeline svg")?.getBoundingClientRect();
+      const picture = document.querySelector(".timeline .tl-drawing")?.getBoundingClientRect();
       return {
         paper: getComputedStyle(document.documentElement).backgroundColor,
         controls: shown("button, nav a, select, input").length,

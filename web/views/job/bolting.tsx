@@ -4,7 +4,7 @@ import { capital } from "../../parts/words.ts";
 
 /** In what order the joints of this valve are tightened, in rounds; open where bolts were said or are owed again. */
 export function Bolting({ share }: { share: Share }) {
-  const plans = boltingPlans(share.valve, share.entries, share.consequences.followUps);
+  const plans = boltingPlans(share.valve, share.entries, share.consequences.followUps, share.family && [share.family]);
   if (!plans.length) return null;
   return (
     <>

@@ -34,7 +34,11 @@ export function ShareSheet({ share, site, today }: { share: Share; site?: string
       <PartChips parts={consequences.missing} label="Not heard in this job" />
       <PartChips parts={consequences.parts.used} label="Parts used" />
       <PartChips parts={consequences.parts.needed} label="Parts needed" />
-      {openedKits([...consequences.parts.used, ...consequences.parts.needed], share.valve).map((line) => (
+      {openedKits(
+        [...consequences.parts.used, ...consequences.parts.needed],
+        share.valve,
+        share.family && [share.family],
+      ).map((line) => (
         <p key={line} class="why">
           {line}
         </p>

@@ -45,6 +45,10 @@ const ACTS: Record<string, string> = {
   words_taught: "taught words",
   site_set_up: "set up site",
   valve_set_up: "set up valve",
+  family_set_up: "set up valve family",
+  family_taken_back: "took back valve family",
+  follow_up_given: "gave somebody what is open at",
+  follow_up_taken_away: "took from somebody what is open at",
   stock_set: "said what is on hand at",
   keeping_set: "said how long sound is kept at",
   report_set_up: "said who gets the report of",
@@ -65,7 +69,9 @@ export function actWords(record: AuditRecord, names: ReadonlyMap<string, string>
   const { about, act } = record;
   const person =
     typeof about.person === "string" && about.person !== record.person ? names.get(about.person) : undefined;
-  const thing = [about.tag, about.site].find((one) => typeof one === "string" && one !== "") as string | undefined;
+  const thing = [about.tag, about.family, about.site].find((one) => typeof one === "string" && one !== "") as
+    | string
+    | undefined;
   const who = record.name ?? BY_WORDS[record.by] ?? "Somebody unknown";
   return [who, ACTS[act] ?? act.replaceAll("_", " "), person ?? thing].filter(Boolean).join(" ");
 }

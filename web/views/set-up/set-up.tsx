@@ -1,4 +1,4 @@
-import { FAMILIES, type Site } from "../../../core/index.ts";
+import type { Site } from "../../../core/index.ts";
 import { DeskFrame, Waiting } from "../../parts/desk-frame.tsx";
 import { useAnswer } from "../../parts/use-answer.ts";
 import type { Deeds } from "../../state/deeds.ts";
@@ -7,10 +7,11 @@ import { addressOf } from "../../state/route.ts";
 import type { State } from "../../state/state.ts";
 import { send } from "../../sync/ask.ts";
 import { DoorForm, TextField, typed } from "../people/door-form.tsx";
+import { FamilyList } from "./family-list.tsx";
 import { StockForm } from "./stock-form.tsx";
 import { ValveList } from "./valve-list.tsx";
 
-/** Sites, their valves, what is on the shelf: set up by a person, and not in a file. */
+/** Sites, their valves and families, what is on the shelf: set up by a person, and not in a file. */
 export function SetUp({ site, state, deeds }: { site: string | undefined; state: State; deeds: Deeds }) {
   const [answer, again] = useAnswer<{ sites: Site[] }>("/api/sites");
   const sites = answer?.ok ? answer.value.sites : [];
@@ -67,20 +68,12 @@ export function SetUp({ site, state, deeds }: { site: string | undefined; state:
                 </DoorForm>
               </>
             )}
-            <h2 class="rule-head">Valve families</h2>
-            <ul class="site-lines">
-              {FAMILIES.map((one) => (
-                <li key={one.family}>
-                  <b>{one.family}</b>: {one.name}. Seat every {one.intervals.seat_inspection_months} months, seals every{" "}
-                  {one.intervals.seal_replacement_months}; {one.intervals.source}.
-                </li>
-              ))}
-            </ul>
           </section>
           <div class="paper-column">
             {at ? (
               <>
                 <ValveList key={`valves ${at.site}`} site={at} />
+                <FamilyList key={`families ${at.site}`} site={at} />
                 <StockForm key={`stock ${at.site}`} site={at} />
                 <h2 class="rule-head">Who gets the report</h2>
                 <p>

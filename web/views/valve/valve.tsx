@@ -40,8 +40,6 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
       {view.history.length > 0 && <Timeline points={timelinePoints(view.history)} due={view.due} today={today} />}
       <div class="sheet">
         <section class="paper-column" aria-label="What is open">
-          <h2 class="rule-head">Next dates</h2>
-          <DueLines due={view.due} today={today} />
           <h2 class="rule-head">Open</h2>
           <FollowLines
             followUps={view.open}
@@ -50,6 +48,8 @@ export function ValveSheet({ tag, site, state, deeds }: { tag: string; site?: st
               view.owned[at] && <OwnerChoice site={view.site} tag={view.tag} owned={view.owned[at]} state={state} />
             }
           />
+          <h2 class="rule-head">Next dates</h2>
+          <DueLines due={view.due} today={today} />
           {view.checks.length > 0 && (
             <>
               <h2 class="rule-head">Last checked against limits</h2>
@@ -85,9 +85,9 @@ function saysMore(entry: Entry): boolean {
   return entry.type !== "valve" || [entry.size_in, entry.acts, entry.service].some((said) => said !== undefined);
 }
 
-function factWords({ valve }: ValveView): string[] {
+function factWords({ valve, ownFamily }: ValveView): string[] {
   const facts = [
-    valve.family && familyOf(valve.family).name,
+    valve.family && familyOf(valve.family, ownFamily && [ownFamily.data]).name,
     valve.size_in && `${valve.size_in} inch`,
     valve.acts && nameOf(valve.acts, "acts"),
     valve.service && nameOf(valve.service, "service"),

@@ -48,7 +48,14 @@ function markedDay(): Report {
       tests: [`${mark()}.`],
       checks: [`${mark()}.`],
     })),
-    followUps: many(() => ({ valve: mark(), what: mark(), when: mark(), why: mark(), urgent: marks % 2 === 0 })),
+    followUps: many(() => ({
+      valve: mark(),
+      what: mark(),
+      when: mark(),
+      why: mark(),
+      urgent: marks % 2 === 0,
+      owner: mark(),
+    })),
     parts: {
       used: many(() => ({ count: 2, part: mark(), valves: mark() })),
       needed: many(() => ({ count: 1, part: mark(), valves: mark() })),
