@@ -36,6 +36,7 @@ const SMALL = [
   "sites",
   "site_words",
   "site_stock",
+  "site_families",
   "site_keeping",
   "moved_sites",
   "people",
