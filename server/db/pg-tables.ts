@@ -2,6 +2,7 @@ import { pg } from "./kit.pg.ts";
 import { peopleTables } from "./people-tables.ts";
 import { reportTables } from "./report-tables.ts";
 import { reviewTables } from "./review-tables.ts";
+import { setUpTables } from "./set-up-tables.ts";
 import { recordTables } from "./tables.ts";
 
 /** The tables as PostgreSQL has them, one by one: drizzle-kit looks at what a file exports. */
@@ -10,7 +11,6 @@ export const {
   sites,
   siteWords,
   valveRecords,
-  siteFamilies,
   jobs,
   phrases,
   wordDays,
@@ -31,3 +31,4 @@ export const {
 export const { people, devices, oneTimeCodes, sessions, signInTries, audit } = peopleTables(pg);
 export const { reviewItems, decisions, answers, signatures, followUpOwners } = reviewTables(pg, record);
 export const { reportSettings, reportVersions, reportRecipients, calendarFeeds } = reportTables(pg);
+export const { siteFamilies } = setUpTables(pg);

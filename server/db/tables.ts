@@ -47,20 +47,6 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     (t) => [primaryKey({ columns: [t.site, t.tag, t.number] })],
   );
 
-  /** Valve families that a site set up for itself, in place of ours or beside them. The newest of a code stands. */
-  const siteFamilies = table(
-    "site_families",
-    {
-      site: text("site").notNull(),
-      family: text("family").notNull(),
-      number: integer("number").notNull(),
-      /** familySchema as JSON; null where it was taken back */
-      known: text("known"),
-      madeAt: text("made_at").notNull(),
-    },
-    (t) => [primaryKey({ columns: [t.site, t.family, t.number] })],
-  );
-
   const jobs = table(
     "jobs",
     {
@@ -360,7 +346,6 @@ export function recordTables({ table, text, integer, real, index, primaryKey }: 
     sites,
     siteWords,
     valveRecords,
-    siteFamilies,
     jobs,
     phrases,
     wordDays,
@@ -385,7 +370,6 @@ export const {
   sites,
   siteWords,
   valveRecords,
-  siteFamilies,
   jobs,
   phrases,
   wordDays,
@@ -403,3 +387,4 @@ export const {
   siteStock,
   movedSites,
 } = recordTables(lite);
+export { siteFamilies } from "./set-up-tables.ts";
