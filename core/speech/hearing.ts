@@ -1,7 +1,7 @@
 import { confidenceOf, type Evidence } from "./confidence.ts";
-import { Denoiser } from "./denoise.ts";
 import { type EarWords, isCall, writtenWord } from "./ear-words.ts";
 import { type AcousticModel, type Decoded, Engine, type EngineModule } from "./engine.ts";
+import { Denoiser } from "./noise/denoise.ts";
 import { PHONE_DICTIONARY, PHONE_NETWORK } from "./phone-loop.ts";
 import type { SaidChances } from "./said-chances.ts";
 import { LIKELIHOOD_WEIGHT, type WayHeard, type WordHeard, waysHeard } from "./ways-heard.ts";

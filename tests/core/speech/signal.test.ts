@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { Denoiser, exponentialIntegral } from "../../../core/speech/denoise.ts";
 import { fourier } from "../../../core/speech/fourier.ts";
 import { EAR_RATE, Resampler } from "../../../core/speech/resample.ts";
 import { Framer, TalkSpotter } from "../../../core/speech/talk-spans.ts";
@@ -19,18 +18,6 @@ function hiss(length: number, loud: number): Float32Array {
 }
 const rms = (sound: Float32Array) => Math.sqrt(sound.reduce((sum, x) => sum + x * x, 0) / sound.length);
 const decibels = (a: number, b: number) => 20 * Math.log10(a / b);
-
-// Abramowitz & Stegun, Handbook of Mathematical Functions, table 5.1 and 5.2.
-test.each([
-  [0.01, 4.0379296],
-  [0.1, 1.8229239],
-  [0.5, 0.5597736],
-  [1, 0.2193839],
-  [2, 0.0489005],
-  [5, 0.0011483],
-])("the exponential integral of %d is %d", (x, value) => {
-  expect(Math.abs(exponentialIntegral(x) / value - 1)).toBeLessThan(1e-4);
-});
 
 describe("the Fourier transform", () => {
   test("of a tone in the middle of a bin is that bin, and going back gives the tone", () => {
@@ -66,20 +53,6 @@ describe("the resampler", () => {
     expect(
       decibels(rms(resampler.push(tone(11_000, 48_000, 1)).subarray(200)), rms(tone(11_000, 48_000, 1))),
     ).toBeLessThan(-40);
-  });
-});
-
-describe("the noise filter", () => {
-  test("takes steady hiss down by more than 12 dB and leaves a tone within it within 1 dB", () => {
-    const quiet = hiss(EAR_RATE * 2, 0.02);
-    const filtered = new Denoiser().push(quiet).subarray(EAR_RATE);
-    expect(decibels(rms(filtered), rms(quiet))).toBeLessThan(-12);
-    const mixed = hiss(EAR_RATE * 2, 0.02);
-    tone(800, EAR_RATE, 1).forEach((x, i) => {
-      mixed[EAR_RATE + i] = (mixed[EAR_RATE + i] ?? 0) + x;
-    });
-    const kept = new Denoiser().push(mixed).subarray(Math.round(EAR_RATE * 1.2), Math.round(EAR_RATE * 1.9));
-    expect(Math.abs(decibels(rms(kept), rms(tone(800, EAR_RATE, 1))))).toBeLessThan(1);
   });
 });
 
