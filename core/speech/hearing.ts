@@ -27,7 +27,7 @@ const WORDS_SEARCH = {
   beam: 1e-48,
   pbeam: 1e-48,
   wbeam: 1e-36,
-  maxhmmpf: 5000,
+  maxhmmpf: 3500,
   cmn: "live",
   compallsen: true,
   bestpath: false,
