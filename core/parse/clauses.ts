@@ -21,7 +21,7 @@ import { readToGo } from "./to-go.ts";
 import { readTooling } from "./tooling.ts";
 import { readTurning } from "./turning.ts";
 import { readUndone } from "./undone.ts";
-import { readWork } from "./works.ts";
+import { readCheckedFor, readWork } from "./works.ts";
 
 /** "seat's washed out, replaced it": leaves findings, work and needs among the drafts of the scene. */
 export function readClauses(scene: Scene): void {
@@ -116,6 +116,8 @@ function step(scene: Scene, state: ClauseState, at: number): number {
   if (turning) return turning;
   const placing = chunk.senses.placing ? readPlacing(scene, state, at) : undefined;
   if (placing) return placing;
+  const checked = readCheckedFor(scene, state, at);
+  if (checked) return checked;
   const noun = scene.noun(at);
   if (!noun || noun.core > at || !chunk.senses.part) {
     const work = chunk.senses.work ? readWork(scene, state, at) : undefined;
@@ -154,7 +156,8 @@ function mark(scene: Scene, state: ClauseState, at: number): number {
   }
   if (has(chunk, ROLE.but) && !has(chunk, ROLE.is)) {
     reset(state);
-    if (/^(?:so|but|because|cause|since)$/.test(chunk.text)) state.since = at + 1;
+    if (/^(?:although|though|however)$/.test(chunk.text)) state.said = false;
+    if (/^(?:so|but|because|cause|since|although|though|however)$/.test(chunk.text)) state.since = at + 1;
     return at + 1;
   }
   const saidBefore = state.said;

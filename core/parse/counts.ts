@@ -16,7 +16,8 @@ export function countAt(chunks: readonly Chunk[], index: number): number | undef
   if (number.value < 1 || number.value > 200) return undefined;
   if (chunks[index]?.used || chunks[index + 1]?.senses.unit === "pound") return undefined;
   // "every one of the bolts"
-  if (number.bareOne && /^(?:every|each|any|this|that|which)$/.test(chunks[index - 1]?.text ?? "")) return undefined;
+  if (number.bareOne && /^(?:every|each|any|this|that|which|neither|either)$/.test(chunks[index - 1]?.text ?? ""))
+    return undefined;
   // "item two, bonnet", "number three stud": which, and not how many
   if (
     /^(?:items?|steps?|number|section|question|page|phase|stage|point|valve|pass)$/.test(chunks[index - 1]?.text ?? "")

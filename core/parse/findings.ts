@@ -21,6 +21,7 @@ const DRY = /^(?:spring|actuator_spring|indicator_spring|linkage|handwheel|trave
 export function readFindings(scene: Scene, state: ClauseState, start: number): number | undefined {
   if (isAgent(scene, start)) return start + 1;
   if (isCause(scene, start)) return start + 1;
+  if (isWhere(scene, start)) return start + 1;
   if (isLikeness(scene, start)) return undefined;
   // "dropped a bolt in the mud": where it lies
   const dirt = scene.at(start)?.senses.condition?.every((one) => one.form === "has" && one.code === "fouled");
@@ -110,6 +111,19 @@ const isLikeness = (scene: Scene, at: number): boolean =>
 const liesIn = (scene: Scene, at: number): boolean =>
   /^(?:in the|into|into the)$/.test(scene.at(at - 1)?.text ?? "") ||
   (has(scene.at(at - 1), ROLE.det) && /^(?:in|into)$/.test(scene.at(at - 2)?.text ?? ""));
+
+/** "washed where it was leaking": where it is washed, and no second finding. */
+function isWhere(scene: Scene, at: number): boolean {
+  let back = at - 1;
+  while (has(scene.at(back), ROLE.is) && !has(scene.at(back), ROLE.it)) back -= 1;
+  const last = scene.drafts.at(-1);
+  if (!has(scene.at(back), ROLE.it) || scene.at(back - 1)?.text !== "where" || last?.entry.type !== "finding")
+    return false;
+  if (Math.max(...last.chunks) < back - 2) return false;
+  last.also = [...(last.also ?? []), ...range(back - 1, at + 1)];
+  scene.use(...range(back - 1, at + 1));
+  return true;
+}
 
 /** "split from the frost": what made it so is no second finding. */
 function isCause(scene: Scene, at: number): boolean {

@@ -156,7 +156,7 @@ function readLeft(scene: Scene, state: ClauseState, at: number): number | undefi
   const next = scene.at(objects.end);
   if (scene.at(at)?.text === "left" && /^(?:off|out)$/.test(next?.text ?? "") && objects.nouns.every((one) => one.part))
     return readLeftOff(scene, state, at, objects.nouns, objects.end + 1);
-  const asIs = next?.text === "as" && scene.at(objects.end + 1)?.text === "is";
+  const asIs = next?.text === "as" && /^(?:is|it)$/.test(scene.at(objects.end + 1)?.text ?? "");
   const stays =
     asIs || (next !== undefined && /^(?:in|on|alone|as is|be|in place|for now|there|in there|for)\b/.test(next.text));
   // "leaving the packing", "gonna leave the cage, it's fine"

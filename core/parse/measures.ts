@@ -138,6 +138,8 @@ function boundAt(scene: Scene, measure: Measure): number | undefined {
   for (let back = measure.from - 1; back >= 0 && back >= measure.from - 2; back -= 1) {
     const chunk = scene.chunks[back];
     if (!chunk) break;
+    // "over a three minute period": how long it went on, and no less than that
+    if (chunk.text === "over" && scene.chunks[back + 1]?.text === "a") return undefined;
     if (chunk.senses.bound) return back;
     if (!(chunk.text === "at" || chunk.text === "to" || chunk.text === "a" || chunk.senses.plain)) break;
   }

@@ -85,12 +85,16 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
 
 /** "stem bent, on order": what was just found bad is what is on order. */
 function readOnOrder(scene: Scene, state: ClauseState, at: number): number | undefined {
-  if (!/^(?:on order|ordered|on the (?:parts |order )?list)$/.test(scene.at(at)?.text ?? "")) return undefined;
+  if (!/^(?:on order|ordered|needs? to be ordered|on the (?:parts |order )?list)$/.test(scene.at(at)?.text ?? ""))
+    return undefined;
   // "seat and plug on the list", "gasket's on the list": what is listed
   const subject = state.subject?.open ? state.subject : undefined;
   const listed = subject?.nouns.at(-1)?.to;
   const isListed = listed === at || (listed === at - 1 && has(scene.at(at - 1), ROLE.is));
-  if (subject && isListed && /list$/.test(scene.at(at)?.text ?? "") && state.not === undefined)
+  // "the kit has to be ordered"
+  const owed = / be ordered$/.test(`${scene.at(at - 1)?.text} ${scene.at(at)?.text}`);
+  const isOwed = (owed || subject?.nouns.every((one) => one.fresh)) && (listed === at || listed === at - 1);
+  if (subject && (isOwed || (isListed && /list$/.test(scene.at(at)?.text ?? ""))) && state.not === undefined)
     return logNeeds(scene, state, subject.nouns[0]?.from ?? at, at + 1, subject.nouns);
   const last = scene.drafts.at(-1);
   const bad =

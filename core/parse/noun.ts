@@ -276,7 +276,7 @@ function leadsIn(chunk: Chunk, next: Chunk | undefined): boolean {
   if (has(chunk, ROLE.det) || chunk.text === "of") return true;
   // "put the same gasket back"
   if (chunk.text === "same" && next?.senses.part) return true;
-  if (chunk.text === "some" && next?.senses.part) return true;
+  if (/^(?:some|complete|full|single|extra)$/.test(chunk.text) && next?.senses.part) return true;
   return has(chunk, ROLE.it) && POINTING.has(chunk.text);
 }
 

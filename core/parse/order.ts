@@ -2,7 +2,7 @@
 
 import type { Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
-import { has } from "./chunks.ts";
+import { has, range } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
 /** One entry per condition per part, however many synonyms were said. */
@@ -110,7 +110,10 @@ export function order(
     // "ten seconds to open and eight to close"
     const bothWays =
       test.entry.test === "stroke" && test.entry.result === null && reading.entry.quantity === "duration";
-    if (tied || timed || bothWays) measured.splice(at, 2, reading, test);
+    // "no bubbles were seen over a three minute period"
+    const watched =
+      reading.entry.quantity === "duration" && isTied(scene, endOf(test) + 1, Math.min(...reading.chunks));
+    if (tied || timed || bothWays || watched) measured.splice(at, 2, reading, test);
   }
   const rest = drafts.map((draft, nth) => ({ draft, nth }));
   const valves = rest
@@ -128,6 +131,12 @@ export function order(
     )
     .map(({ draft }) => draft);
 }
+
+/** Nothing but small words between a test and how long it was watched, and one that ties them among these. */
+const isTied = (scene: Scene, from: number, to: number): boolean =>
+  range(from, to).every(
+    (at) => scene.isPlain(at) || [ROLE.prep, ROLE.is, ROLE.found, ROLE.det].some((role) => has(scene.at(at), role)),
+  ) && range(from, to).some((at) => /^(?:for|over|in|after|during)(?: the)?$/.test(scene.at(at)?.text ?? ""));
 
 /** "torqued to forty and holding eighty": no test is made with a wrench. */
 const isOfTest = (draft: Draft | undefined): boolean =>

@@ -135,7 +135,7 @@ export function trail(
       end = at;
     } else if (
       (scene.isPlain(at) || chunk.text === "again") &&
-      /^(?:right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all|like|uh|um)$/.test(
+      /^(?:in particular|particularly|especially|mainly|right|out|up|down|over|clear|way|too|also|real|pretty|on|off|there|here|again|though|all|like|uh|um)$/.test(
         chunk.text,
       ) &&
       !has(chunk, ROLE.it)

@@ -80,6 +80,9 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     // "truck seat", "boat gasket": not this valve's
     return end;
   }
+  // "everything except the plug was replaced": that alone was not
+  const done = has(scene.at(end), ROLE.is) && scene.at(end + 1)?.senses.work !== undefined;
+  if (done && EXCEPTED.test(scene.at(first.from - 1)?.text ?? "")) return end;
   // "found it in the body": where it was, and not what "it" is
   if (wasThere(scene, state, first, end)) return end;
   // "scored where the packing rides": where it is, and no new subject
@@ -110,6 +113,12 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (deniedBefore(scene, state, first, end)) state.not = undefined;
   const after = scene.chunks[end];
   if (first.fresh && (talkBehind(scene, end) || (scene.drafts.length === 0 && talkedOf(scene, at)))) return end;
+  // "new packing is on order": wanted, and not yet put in
+  const listed = scene.at(has(after, ROLE.is) ? end + 1 : end);
+  if (first.fresh && /^(?:on order|ordered|on the (?:parts |order )?list)$/.test(listed?.text ?? "")) {
+    settleSubject(scene, state, nouns, true);
+    return end;
+  }
   // "didn't have a new one": none to put in
   if (first.fresh && /\b(?:have|had|got)$/.test(scene.at(at - 1)?.text ?? "") && has(scene.at(at - 1), ROLE.not))
     return end;
@@ -133,7 +142,7 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     // "packed the spare seats": carried along, and not put in
     const spare = /^(?:spare|replacement)$/.test(scene.chunks[first.core - 1]?.text ?? "");
     if (spare && !owed && pastFitting(scene, end) === end) return end;
-    if (!scene.predicateFollows(end) || placedIn || owed || after?.senses.outcome) {
+    if (!scene.predicateFollows(end) || placedIn || owed || wanted || after?.senses.outcome) {
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);
       for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
@@ -144,7 +153,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   if (
     state.owed !== undefined &&
     !first.one &&
-    (scene.at(state.owed)?.text.includes("need") || /(?:use|to have)$/.test(scene.at(state.owed)?.text ?? "")) &&
+    (scene.at(state.owed)?.text.includes("need") ||
+      /(?:use|to have|requires?)$/.test(scene.at(state.owed)?.text ?? "")) &&
     !scene.predicateFollows(end) &&
     // "need to get the bonnet off"
     !/^(?:off|out|apart|loose|open|back|back on|back in|together)$/.test(after?.text ?? "") &&
@@ -170,6 +180,29 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     const next = copyOnto(scene, state, at);
     if (next) return next;
   }
+  // "pilot ain't leaking any more, supply fitting still is"
+  if (/^still$/.test(after?.text ?? "") && has(scene.at(end + 1), ROLE.is) && end + 2 >= scene.chunks.length) {
+    const next = copyOnto(scene, state, at);
+    if (next) return stillIs(scene, next);
+  }
+  // "two gaskets will be required"
+  const told = first.det || first.plural || first.count !== undefined;
+  if (told && has(after, ROLE.owed) && /(?:required|needed)$/.test(after?.text ?? "") && isEnd(scene, end + 1)) {
+    for (const noun of nouns) emitWork(scene, state, "replaced", "needed", noun, [at, end + 1], "needs_part");
+    settleSubject(scene, state, nouns, false);
+    return end + 1;
+  }
+  // "bonnet gasket's new"
+  const fresh = has(after, ROLE.is) ? end + 1 : end;
+  if (
+    /^(?:new|brand new)$/.test(scene.at(fresh)?.text ?? "") &&
+    (isEnd(scene, fresh + 1) || scene.predicateFollows(scene.noun(fresh)?.to ?? fresh)) &&
+    state.not === undefined
+  ) {
+    for (const noun of nouns) emitWork(scene, state, "replaced", "done", noun, [at, fresh + 1], "new_part");
+    settleSubject(scene, state, nouns, false);
+    return fresh + 1;
+  }
   // "lower one ain't", "the other one isn't": the last finding, denied of another part
   if (
     has(after, ROLE.not) &&
@@ -179,6 +212,20 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
     return end + 1;
   settleSubject(scene, state, nouns, true);
   return end;
+}
+
+const isEnd = (scene: Scene, at: number): boolean =>
+  !scene.at(at) || has(scene.at(at), ROLE.and) || has(scene.at(at), ROLE.but);
+
+/** What was denied of the first is so of the second; the index behind the phrase. */
+function stillIs(scene: Scene, from: number): number {
+  for (const draft of scene.drafts)
+    if (draft.rule === "copied" && draft.entry.type === "finding") {
+      const { absent: _absent, ...rest } = draft.entry;
+      draft.entry = rest;
+    }
+  scene.use(...range(from, scene.chunks.length));
+  return scene.chunks.length;
 }
 
 /** "it's not the packing, bonnet gasket's leaking": of two side by side the denied one is not spoken of. */
@@ -215,6 +262,8 @@ function wasThere(scene: Scene, state: ClauseState, noun: Noun, end: number): bo
     /^(?:found|find|had|got|dropped|left|saw)\b/.test(scene.at(noun.from - 3)?.text ?? "")
   );
 }
+
+const EXCEPTED = /^(?:except(?: for)?|excepting|besides|apart from|aside from|other than|all but)$/;
 
 const ridesBefore = (scene: Scene, prep: number): boolean =>
   RIDES.test(scene.at(prep - 1)?.text ?? "") &&

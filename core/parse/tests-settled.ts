@@ -34,6 +34,11 @@ export function settleTests(
       chunk.used = true;
       continue;
     }
+    // "the seat passed four bubbles a minute": fluid, and no test
+    if (chunk.text === "passed" && measures.some((one) => isRate(one.unit) && (one.boundAt ?? one.from) === at + 1)) {
+      chunk.used = true;
+      continue;
+    }
     const negated = has(chunks[at - 1], ROLE.not) && !chunk.text.startsWith("no") && !chunk.text.startsWith("not");
     const result: TestResult = negated ? (verdict === "pass" ? "fail" : "pass") : verdict;
     const before = testBefore(scene, tests, at);
@@ -107,6 +112,12 @@ export function settleTests(
     tests,
     chunks.flatMap((chunk, at) => (chunk.tag ? [at] : [])),
   );
+  // "tested to four hundred and held for ten minutes": that it held is the outcome
+  const held = measures.find(
+    (one) => one.quantity === "duration" && /^held\b/.test(chunks[one.word ?? -1]?.text ?? ""),
+  );
+  const open = settled.filter((one) => one.result === null && one.test !== "stroke" && one.at < (held?.from ?? 0));
+  if (open.length === 1 && open[0]) open[0].result = "pass";
   const rate = measures.find((one) => isRate(one.unit));
   if (rate) {
     const code: Test = rate.noun?.part === "packing" ? "packing" : "seat_leak";

@@ -111,12 +111,25 @@ export function findTests(scene: Scene): TestSaid[] {
       /^(?:pass|fail|ok|okay|good|fine)/.test(chunks[at + 1]?.text ?? "")
     )
       tests.push({ at, test: "stroke", result: null, chunks: [at] });
-    else if (senses.testing) {
+    else if (isTested(scene, at)) {
+      const part = partBefore(scene, at);
+      if (part) tests.push({ at, test: part.test, result: null, chunks: [part.at, at] });
+    } else if (senses.testing) {
       const part = partBefore(scene, at);
       if (part) tests.push({ at, test: part.test, result: null, chunks: [part.at, at] });
     }
   }
   return tests;
+}
+
+/** "the body was tested to four hundred": a part, and the pressure it was put under. */
+function isTested({ chunks }: Scene, at: number): boolean {
+  if (!/^(?:tested|pressurized|pressurised)$/.test(chunks[at]?.text ?? "")) return false;
+  let back = at - 1;
+  while (/^(?:pressure|air|leak|soap)$/.test(chunks[back]?.text ?? "")) back -= 1;
+  if (!has(chunks[back], ROLE.is) || has(chunks[back], ROLE.it) || chunks[back - 1]?.senses.part === undefined)
+    return false;
+  return /^(?:to|at|with)$/.test(chunks[at + 1]?.text ?? "") && chunks.slice(at + 2, at + 4).some((one) => one.number);
 }
 
 /** A deed of testing that is denied of whoever would have done it. */

@@ -152,7 +152,12 @@ export function choose(
   const code = sharpen(first.code, chunk.text, object ?? subject);
   if (!code) return undefined;
   // "leaking three cc a minute": the measure says it better
-  const number = next?.senses.bound ? at + 2 : at + 1;
+  let number = at + 1;
+  while (
+    /^(?:was|is|measured|measures|was measured|at|of|about|around)$/.test(scene.at(number)?.text ?? "") ||
+    scene.at(number)?.senses.bound
+  )
+    number += 1;
   const rated =
     (scene.at(number)?.number || /^an?$/.test(scene.at(number)?.text ?? "")) &&
     isRate(scene.at(number + 1)?.senses.unit);

@@ -256,6 +256,10 @@ function sharedBehind(scene: Scene, from: number): { nouns: Named[] } | undefine
   return undefined;
 }
 
+/** How a thing found came to be where it is, or who saw it there. */
+const LIES =
+  /^(?:running|going|starting|coming|extending|packed|caked|baked|lodged|embedded|built up|wedged|jammed|stuck|settled|collected|wrapped|accumulated|gathered|formed|seen|found|noticed|noted|observed|visible|evident|present)$/;
+
 /** The preposition that leads to the part: "pitting right there on the stem". */
 function prepositionAt(scene: Scene, from: number): number {
   let at = from;
@@ -279,13 +283,15 @@ function prepositionAt(scene: Scene, from: number): number {
     if (has(scene.at(to), ROLE.prep)) return to;
     if (scene.noun(to)?.part) return to - 1;
   }
+  // "scale had built up in the cage", "a crack was seen on the yoke"
+  let lies = at;
+  while ((has(scene.at(lies), ROLE.is) || has(scene.at(lies), ROLE.did)) && !has(scene.at(lies), ROLE.it)) lies += 1;
+  if (LIES.test(scene.at(lies)?.text ?? "") && has(scene.at(lies + 1), ROLE.prep)) return lies + 1;
   if (
-    /^(?:running|going|starting|coming|extending|packed|caked|baked|lodged|embedded|built up|wedged|jammed|stuck|settled|collected|wrapped)$/.test(
-      scene.at(at)?.text ?? "",
-    ) &&
-    has(scene.at(at + 1), ROLE.prep)
+    lies > at &&
+    /^(?:visible|present|showing|anywhere) |^(?:in|on|at|around)(?: the)?$/.test(scene.at(lies)?.text ?? "")
   )
-    return at + 1;
+    return lies;
   while (
     scene.isPlain(at) &&
     !has(scene.at(at), ROLE.prep) &&

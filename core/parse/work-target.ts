@@ -35,7 +35,9 @@ export function workTarget(scene: Scene, state: ClauseState, at: number, form: W
         !has(scene.at(next), ROLE.and) &&
         /^(?:just|really|also|all|then|up|pretty|good|nice|fine|right|real|well|of|then)$/.test(
           scene.at(next)?.text ?? "",
-        )))
+        )) ||
+      // "replaced only the packing"
+      (/^(?:just|only)$/.test(scene.at(next)?.text ?? "") && scene.noun(next + 1)?.part !== undefined))
   )
     next += 1;
   if (scene.at(next)?.text === "to" && form === "noun") next += 1;

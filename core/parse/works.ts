@@ -13,6 +13,16 @@ import type { Scene } from "./scene.ts";
 import { statusOf } from "./work-status.ts";
 import { workTarget } from "./work-target.ts";
 
+/** "was checked for straightness": looked at, whatever it was looked for. */
+export function readCheckedFor(scene: Scene, state: ClauseState, at: number): number | undefined {
+  if (!/^(?:checked|inspected) for$/.test(scene.at(at)?.text ?? "") || !state.subject?.open) return undefined;
+  if (!has(scene.at(at - 1), ROLE.is) || scene.at(at + 1)?.senses.condition || scene.at(at + 1)?.senses.severity)
+    return undefined;
+  for (const noun of state.subject.nouns)
+    emitWork(scene, state, "inspected", "done", noun, [state.subject.nouns[0]?.from ?? at, at + 1], "work_done");
+  return at + 1;
+}
+
 /** "lapped the seat", "needs new packing": the work that starts at `at`; the index to go on from. */
 export function readWork(scene: Scene, state: ClauseState, at: number): number | undefined {
   const chunk = scene.at(at);
@@ -248,6 +258,11 @@ function verbFits(scene: Scene, state: ClauseState, at: number, form: WorkForm):
   return false;
 }
 
+const textBefore = (scene: Scene, at: number): string =>
+  /^(?:i|we)$/.test(scene.at(at - 1)?.text ?? "")
+    ? `${scene.at(at - 2)?.text} ${scene.at(at - 1)?.text}`
+    : (scene.at(at - 1)?.text ?? "");
+
 /** Leaves the work on its parts; the index to go on from, or nothing where it is about something else. */
 function logWork(
   scene: Scene,
@@ -271,13 +286,18 @@ function logWork(
   const before = scene.carry.last.at(-1);
   const blocked = before?.type === "finding" && before.condition === "plugged" ? before : undefined;
   const last = scene.drafts.at(-1)?.entry ?? blocked;
+  // "scale in the cage, which I removed": the scale
+  const made = scene.drafts.at(-1);
+  const passive = made?.rule === "finding_has" && has(scene.at(at - 1), ROLE.is) && Math.max(...made.chunks) >= at - 3;
+  const tookOut =
+    passive || scene.at(small ?? at)?.text.endsWith("out") || /^which(?: i| we)?$/.test(textBefore(scene, at));
   if (
     code === "removed" &&
     !found.named &&
     last?.type === "finding" &&
     /^(?:plugged|fouled|frozen)$/.test(last.condition) &&
     found.nouns[0]?.part === last.part &&
-    scene.at(small ?? at)?.text.endsWith("out")
+    tookOut
   )
     return logWork(scene, state, at, "cleaned", form, small);
   const fitsNew =

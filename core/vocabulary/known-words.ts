@@ -157,6 +157,7 @@ function layVerb(tree: WordTree, code: Work, verb: string, along?: string[], bas
 function layWorks(tree: WordTree, bases: Set<string>): void {
   for (const row of WORK_ROWS) {
     for (const verb of row.verbs) layVerb(tree, row.code, verb, undefined, bases);
+    layLines(tree, row.past ?? [], (senses) => addWork(senses, { code: row.code, form: "past" }));
     for (const { verb, words: along } of row.with ?? []) {
       layVerb(tree, row.code, verb, along, bases);
       // said together ("blew out the strainer") the two words are one verb

@@ -42,7 +42,7 @@ export const OF_THE_JOB =
   bypass manifold manifolds header headers separator separators treater treaters vessel vessels bleeder bleeders drain sightglass pig launcher wellhead flowline
   tap taps tapped tapping bump bumped bumping jiggle jiggled wiggle wiggled popped creeping creep creeps drift drifts drifting
   stamped stamping casting forging quart quarts pint pints gallon gallons difficulty
-  hurts access turnaround outage startup shutdown`.split(/\s+/);
+  particularly advisable straightness flatness roundness squareness tolerances period stretch hurts access turnaround outage startup shutdown`.split(/\s+/);
 
 /** Things of a valve that the log has no code for, of two words. */
 export const NAMELESS = [
@@ -77,6 +77,8 @@ export const ASIDES = ["no problem",
   `(thats|that was|theres|there is|heres|here is|found) (your|our|my|the) ${TROUBLE} [(right here|right there|there|here)]`,
   `so (thats|that was) (the|your|our) ${TROUBLE}`,
   "(heat applied|applied [some] heat|used [some] heat|with [some] heat|put [some] heat (on|to) it|heated it [up])",
+  "in particular",
+  "as a matter of (course|fact|routine)",
   "[way] out of (cal|calibration)",
   "[from] top to bottom",
   "blocked in",

@@ -50,6 +50,7 @@ export interface Case {
  * | twentyfirst | the same, plainer, after what the twentieth and a sweep of some four hundred frames over parts, conditions, verbs, measures and corrections had taught | 19 of 24 (18 of 23 but for chatter), F1 0.93 | 0 of 1 |
  * | twentysecond | the same, a roustabout of few words, after what the twentyfirst had taught | 46 of 58 (40 of 50 but for chatter), F1 0.90; 49 by answers put right | 2 of 8 |
  * | transcripts18 | the same, a recogniser's flat transcripts | 49 of 55 (41 of 47 but for chatter), F1 0.95 | 0 of 8 |
+ * | twentythird | the same, a careful shop man in whole sentences and the passive voice | 44 of 57 (37 of 50 but for chatter), F1 0.85 | 0 of 7 |
  *
  * The sixth is learnt from in part; three of its answers were put right likewise. Of the tenth and the last transcripts, twelve and two answers were put right after that reading, and the figure is of the right ones; so of three of the eleventh. Of the twelfth four were put right: what is said of the gland is said of its nut, a bare 'repl' is an order, bleeding is work, and oil all over the pad is a spill, whoever's. Of the fifth, seven answers were themselves put right after that reading, since they had not kept to the contract. Of the thirteenth three were put right: a seal blown out is torn as well, what the manual says is owed, 'nope, it's straight' is a verdict too; of transcripts12 four: a bare order stays one, each hedge marks its own entry, 'must be' is no hedge, and one case that said nothing was dropped. Of the fourteenth three were put right, and one of transcripts13: a strainer that is full is plugged, 'nut' is a nut, and scrap is a verdict. Of the fifteenth one and of transcripts14 three: an output of zero is a reading, 'rotted' is a word, 'them' after both are two, and bolt holes are a place. Of the sixteenth four: 'the top' is no part, packing that is cracked is cracked, bubbles counted are a test, and a seat ring that is stuck is seized. Of the seventeenth three: 'get me one' counts one, 'the other' is no extent, nicks are counted for themselves; of the eighteenth three: the stem guide is not the guide, and a spot's width is said of its part; of the nineteenth two: 'need one' counts one, and what is scratched leaves no part to order two of; of the twentysecond three: a later word is no severity, bolting up is work, and a test named in one phrase stands beside its outcome in the next.
  */
@@ -96,6 +97,7 @@ export const CORPORA = [
   "twentyfirst",
   "twentysecond",
   "transcripts18",
+  "twentythird",
   "chatter",
   "held",
 ] as const;
@@ -130,6 +132,7 @@ export const FRESH: ReadonlySet<string> = new Set([
   "twentyfirst",
   "twentysecond",
   "transcripts18",
+  "twentythird",
 ]);
 
 export function loadCases(name: (typeof CORPORA)[number]): Case[] {

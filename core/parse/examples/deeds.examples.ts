@@ -209,4 +209,29 @@ export const DEED_EXAMPLES: readonly Example[] = [
     say: "studs are rusty, ran a die over the rest",
     gives: [{ type: "work", work: "dressed", status: "done", part: "bolting" }],
   },
+
+  {
+    rule: "work_done",
+    say: "stem was checked for straightness",
+    gives: [{ type: "work", work: "inspected", status: "done", part: "stem" }],
+  },
+  { not: "work_done", say: "stem was checked for cracks", why: "what was looked for is said" },
+  {
+    rule: "work_done",
+    say: "debris in the strainer was removed",
+    gives: [{ type: "work", work: "cleaned", status: "done", part: "strainer" }],
+    why: "the debris, and not the strainer",
+  },
+  {
+    rule: "new_part",
+    say: "seat's new, plug's worn",
+    gives: [{ type: "work", work: "replaced", status: "done", part: "seat" }],
+  },
+  {
+    rule: "needs_part",
+    say: "two gaskets will be required",
+    gives: [{ type: "work", work: "replaced", status: "needed", part: "gasket", count: 2 }],
+  },
+  { rule: "need", say: "the kit has to be ordered", gives: [{ type: "need", part: "kit" }] },
+  { rule: "need", say: "new packing is on order", gives: [{ type: "need", part: "packing" }] },
 ];

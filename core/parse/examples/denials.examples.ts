@@ -55,4 +55,10 @@ export const DENIAL_EXAMPLES: readonly Example[] = [
     say: "guide ain't hurt any",
     gives: [{ type: "finding", condition: "damaged", part: "guide", absent: true }],
   },
+
+  {
+    rule: "finding_absent",
+    say: "both diaphragms were replaced, although neither one was torn",
+    gives: [{ type: "finding", condition: "torn", part: "diaphragm", absent: true }],
+  },
 ];

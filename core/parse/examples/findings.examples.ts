@@ -226,4 +226,37 @@ export const FINDING_EXAMPLES: readonly Example[] = [
   },
   { rule: "finding_is", say: ["threads", "good"], gives: [{ type: "finding", condition: "ok", part: "threads" }] },
   { not: "finding_is", say: "greased it good", why: "how well, and not how it was" },
+
+  {
+    rule: "finding_has",
+    say: "a crack was found in the yoke",
+    gives: [{ type: "finding", condition: "cracked", part: "yoke" }],
+  },
+  {
+    rule: "finding_has",
+    say: "some scoring was visible on the plug",
+    gives: [{ type: "finding", condition: "scored", part: "plug", severity: "slight" }],
+  },
+  {
+    rule: "finding_has",
+    say: "scale had built up inside the cage",
+    gives: [{ type: "finding", condition: "fouled", part: "cage", place: "inside" }],
+    why: "nobody built it up",
+  },
+  {
+    rule: "finding_does",
+    say: ["packing's leaking", "bonnet is washed where it was leaking"],
+    gives: [{ type: "finding", condition: "leaking", part: "packing" }],
+    why: "where it is washed, and no second finding",
+  },
+  {
+    rule: "copied",
+    say: ["pilot ain't leaking", "supply fitting still is"],
+    gives: [{ type: "finding", condition: "leaking", part: "fitting" }],
+  },
+  {
+    rule: "copied",
+    say: ["plug is worn", "the same goes for the seat"],
+    gives: [{ type: "finding", condition: "worn", part: "seat" }],
+  },
 ];

@@ -192,4 +192,28 @@ export const MEASURE_EXAMPLES: readonly Example[] = [
     say: "upstream's nineteen fifty psi",
     gives: [{ type: "reading", quantity: "upstream_pressure", value: 1950, unit: "psi" }],
   },
+
+  {
+    rule: "test",
+    say: "body was pressure tested to four hundred and held for ten minutes",
+    gives: [{ type: "test", test: "shell", result: "pass" }],
+  },
+  {
+    rule: "test",
+    say: "packing was tested to fifty psi and held",
+    gives: [{ type: "test", test: "packing", result: "pass" }],
+  },
+  {
+    rule: "test",
+    say: "the seat passed four bubbles a minute",
+    gives: [{ type: "test", test: "seat_leak", result: null }],
+    why: "fluid, and no test",
+  },
+  {
+    rule: "reading",
+    say: "no bubbles were seen over a three minute period",
+    gives: [{ type: "reading", quantity: "duration", value: 3, unit: "min" }],
+    why: "how long, and no less than that",
+  },
+  { not: "finding_has", say: "leakage was about five cc a minute at a hundred psi", why: "the rate says it" },
 ];

@@ -261,4 +261,11 @@ export const ALSO: readonly [heard: string, said: string, leaves: string][] = [
   ["know leaks at the bonnet", "no leaks at the bonnet", "do you know damage control"],
   ["replaced the seat in the plug", "replaced the seat and the plug", "hair gasket in the guide book"],
   ["plug is nicked on the ceiling face", "plug is nicked on the sealing face", "ceiling face lift at the house"],
+  ["packing not backed off", "packing nut backed off", "we start packing not till monday"],
+  ["gave the gland not another turn", "gave the gland nut another turn", "he was packing not a touch too soon"],
+  ["that set ring is cracked", "that seat ring is cracked", "that set of tires is bald"],
+  ["feed back lever is bent", "feedback lever is bent", "feed back at the barn ran out"],
+  ["she's leaking bi at sixty", "she's leaking by at sixty", "they leaked buy orders to the press"],
+  ["downstream is ate hundred psi", "downstream is eight hundred psi", "ate hundred year old eggs"],
+  ["break her vent is clogged", "breather vent is clogged", "break her is what he will do"],
 ];
