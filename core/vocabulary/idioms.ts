@@ -3,6 +3,7 @@
  * otherwise make an entry of it. Notation as in row.ts.
  */
 export const IDIOMS = [
+  "(leak|leaked|leaking|leaks) (that|this|it|anything|nothing|a word|any of it) to",
   "crack me",
   "[(that|this|the|a|our|my|his)] (new|green|young) hand",
   "[a] lick of work",
