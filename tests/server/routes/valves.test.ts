@@ -141,6 +141,7 @@ describe("health, figures and the document", () => {
       "/api/sites",
       "/api/sites/{site}",
       "/api/sites/{site}/calendar",
+      "/api/sites/{site}/families",
       "/api/sites/{site}/keeping",
       "/api/sites/{site}/report",
       "/api/sites/{site}/reports/{day}",
