@@ -2,8 +2,8 @@ import { BANDS } from "./spectrum.ts";
 
 /** The frames that tell of a frame's speech: those before it thinner the longer ago, and three that follow, 24 ms. */
 export const AROUND = [-8, -5, -3, -2, -1, 0, 1, 2, 3] as const;
-export const AHEAD = 3;
-export const BEHIND = 8;
+export const AHEAD = AROUND[AROUND.length - 1] as number;
+export const BEHIND = -AROUND[0];
 /** Numbers that go in, that pass between, and that come out. */
 export const SIZES = [AROUND.length * BANDS, 256, 128, BANDS] as const;
 /** No band is weakened more than this while learning: an ear wants some room left beneath the words. */
