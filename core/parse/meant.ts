@@ -1,10 +1,11 @@
 /** Step 3a: a run of words as it was meant: read with and without each proposal, the one that makes sense is kept. */
 
-import { ROLE } from "../vocabulary/grammar.ts";
+import { isEnglish } from "../vocabulary/english.ts";
+import { PLAIN, ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { type Chunk, has, isTrade } from "./chunks.ts";
 import { type Fragment, readFragment } from "./fragment.ts";
-import { knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
+import { knownAlikes, knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
 import type { Carry } from "./scene.ts";
 
 /** So many words are put right together; what was misheard farther off has no part in it. */
@@ -30,21 +31,39 @@ function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): F
   const confused = knownConfusions(words, lexicon).filter((one) => !isDate(heard, one) && !inIdiom(heard, one));
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? byConfusions(heard, words, confused, carry, lexicon) : heard;
-  if (first.scene.chunks.every((one) => !one.unknown && !one.talk)) return first;
-  // sound alone is a weak witness: it is heard only where the phrase speaks of a valve anyway, and of nothing else
-  if (
-    first.scene.chunks.some((one) => one.talk || one.hazard) ||
-    !first.scene.chunks.some((one) => isTrade(one) || has(one, ROLE.again))
-  )
-    return first;
-  const unread = words.map(() => false);
-  for (const one of first.scene.chunks) if (!one.used && one.unknown) unread.fill(true, one.from, one.to);
-  const taken = first.respelled ?? [];
-  const places = soundAlikes(words, unread, lexicon).filter((choices) => choices.some((one) => !overlaps(one, taken)));
+  const places = complete(first) ? [] : alikes(first, words, lexicon);
   if (places.length === 0) return first;
   const sounded = bySound(first, words, places, carry, lexicon);
   return sounded === first ? first : withLeftOver(sounded, words, confused, carry, lexicon);
 }
+
+/**
+ * What the words left over sound like, from left to right. Sound alone is a weak witness: it is heard only where the
+ * phrase speaks of a valve anyway, and of nothing else.
+ */
+function alikes(first: Fragment, words: readonly string[], lexicon: Lexicon): (Proposal & { far: number })[][] {
+  const { chunks } = first.scene;
+  const taken = first.respelled ?? [];
+  const speaksOfIt = (one: Chunk) => has(one, ROLE.again) || has(one, ROLE.old);
+  if (chunks.some((one) => one.hazard) || !chunks.some((one) => isTrade(one) || speaksOfIt(one))) return [];
+  const known = chunks.some((one) => isWitness(one) || speaksOfIt(one))
+    ? knownAlikes(words, lexicon)
+        .map((choices) =>
+          choices.filter((one) => !overlaps(one, taken) && !settled(first, one) && !inIdiom(first, one)),
+        )
+        .filter((choices) => choices.length > 0)
+    : [];
+  if (chunks.some((one) => one.talk && !known.some((choices) => overlaps(spanOf(one), choices)))) return [];
+  const unread = words.map(() => false);
+  for (const one of chunks) if (!one.used && one.unknown) unread.fill(true, one.from, one.to);
+  if (!unread.includes(true)) return known;
+  const guessed = soundAlikes(words, unread, lexicon);
+  return [...known, ...guessed.filter((choices) => choices.some((one) => !overlaps(one, taken)))].sort(
+    ([a], [b]) => (a?.from ?? 0) - (b?.from ?? 0),
+  );
+}
+
+const spanOf = ({ from, to }: Chunk): Proposal => ({ from, to, mean: [] });
 
 /** "seat wring is warn": once the ring is heard as one, what is said of it makes sense as well. */
 function withLeftOver(
@@ -111,29 +130,32 @@ function bySound(
   carry: Carry,
   lexicon: Lexicon,
 ): Fragment {
-  let kept: (Proposal & { far?: number })[] = [...(first.respelled ?? [])];
+  let kept: readonly Proposal[] = first.respelled ?? [];
   let best = first;
   let worth = sense(first);
+  /** what made no sense at the place before: with the next word put right as well it may ("seed is warn") */
+  let lone: readonly (Proposal & { far: number })[] = [];
   for (const choices of places.slice(0, MOST_PLACES)) {
-    let pick: { kept: typeof kept; meant: Fragment; worth: number } | undefined;
-    for (const one of choices) {
-      if (overlaps(one, kept)) continue;
-      const next = [...kept, one].sort((a, b) => a.from - b.from);
+    let pick: { kept: readonly Proposal[]; meant: Fragment; worth: number } | undefined;
+    const beside = (one: Proposal) => lone.filter((before) => before.to <= one.from && one.from - before.to < 3);
+    const tries = [...choices.map((one) => [one]), ...choices.flatMap((one) => beside(one).map((two) => [two, one]))];
+    for (const more of tries) {
+      // two put right at once are believed only where neither is alone
+      if ((pick && more.length > 1) || more.some((one) => overlaps(one, kept))) continue;
+      const next = [...kept, ...more].sort((a, b) => a.from - b.from);
       const meant = readRespelled(words, next, carry, lexicon);
-      const gain = sense(meant) - PER_DISTANCE * one.far;
+      const gain = sense(meant) - PER_DISTANCE * more.reduce((sum, one) => sum + one.far, 0);
       if (
         gain <= (pick?.worth ?? worth) ||
         meant.scene.chunks.some((chunk) => chunk.talk) ||
-        !supported(meant, one) ||
-        isDeed(meant, one)
+        more.some((one) => !supported(meant, one) || isDeed(meant, one))
       )
         continue;
       pick = { kept: next, meant, worth: gain };
     }
+    lone = pick ? [] : choices;
     if (!pick) continue;
-    kept = pick.kept;
-    best = pick.meant;
-    worth = pick.worth;
+    ({ kept, meant: best, worth } = pick);
   }
   return best;
 }
@@ -170,31 +192,48 @@ function byConfusions(
     worth = sense(next);
   }
   // a phrase made of nothing but corrections is no witness for any of them
+  const everyday = kept.some((one) => words.slice(one.from, one.to).every(isEnglish));
   const plainly = [meant, heard].some(({ scene }) =>
-    scene.chunks.some((one) => isTrade(one) && !overlaps({ from: one.from, to: one.to, mean: [] }, kept)),
+    scene.chunks.some((one) => (everyday ? isWitness(one) : isTrade(one)) && !overlaps(spanOf(one), kept)),
   );
   return kept.length > 0 &&
     worth > floor &&
-    (plainly || heard.drafts.length > 0 || (kept.length < words.length - 1 && !aloneInTalk(kept, meant))) &&
+    (plainly ||
+      heard.drafts.length > 0 ||
+      (kept.length < words.length - 1 && !leavesPart(meant, kept) && !aloneInTalk(kept, meant))) &&
     !meant.scene.chunks.some((one) => one.talk)
     ? meant
     : heard;
 }
 
+/** A word of the trade that is not said of everything else as well ("bad", "in"). */
+const isWitness = (one: Chunk): boolean => isTrade(one) && !PLAIN.has(one.text);
+
 /** "no strings attached": heard as it is meant. */
 const inIdiom = ({ scene }: Fragment, one: Proposal): boolean =>
   scene.chunks.some(({ talk, from, to }) => talk && to - from > one.to - one.from && one.from < to && from < one.to);
 
-/** "we laughed all day": one everyday word, and nothing near it that speaks of a valve. */
+/** "the tide was high and the boat was fine": a part heard for nothing is no witness for the other. */
+const leavesPart = ({ scene, drafts }: Fragment, kept: readonly Proposal[]): boolean =>
+  drafts.length > 0 && scene.chunks.some((one) => one.senses.part && !one.used && overlaps(spanOf(one), kept));
+
+/** "we laughed all day": everyday words, and nothing near them that speaks of a valve. */
 function aloneInTalk(kept: readonly Proposal[], meant: Fragment): boolean {
   const [only, more] = kept;
-  if (!only || more) return false;
+  if (!only) return false;
   // what the log is asked or told to do is seldom said by chance
   if (meant.drafts.some(({ entry }) => /^(?:command|need|hazard)$/.test(entry.type))) return false;
-  // "fall travel plans"
-  if (meant.scene.chunks.some((one) => one.unknown && !one.used)) return true;
-  if (only.to - only.from > 1 || only.mean.length > 1) return false;
-  return !meant.scene.chunks.some((one) => /^(?:it|them|em|that|those|both)$/.test(one.text) || one.number);
+  // "ditto for the seed", "the other one to": nor is that what was said be said again
+  if (meant.scene.chunks.some((one) => one.used && (has(one, ROLE.again) || has(one, ROLE.other)))) return false;
+  // "fall travel plans"; beside several a strange word may be one more of them ("plog is scared")
+  if (meant.scene.chunks.some((one) => one.unknown && !one.used && !(more && !isEnglish(one.text)))) return true;
+  if (more || only.to - only.from > 1 || only.mean.length > 1) return false;
+  // "talked to two of those people": so many of them, and so much of nothing
+  return !meant.scene.chunks.some(
+    (one, at) =>
+      /^(?:it|them|em|that|those|both)$/.test(one.text) ||
+      (one.number && !/^of/.test(meant.scene.chunks[at + 1]?.text ?? "")),
+  );
 }
 
 /** "skimmed the seat": an unknown verb with its object is a deed the log has no word for, and no condition that sounds like it. */
@@ -264,6 +303,8 @@ const says = (one: Chunk): boolean =>
   one.number !== undefined ||
   one.hazard !== undefined ||
   one.command !== undefined ||
+  has(one, ROLE.fresh) ||
+  has(one, ROLE.too) ||
   one.senses.place !== undefined ||
   one.senses.severity !== undefined ||
   one.senses.extent !== undefined ||

@@ -52,7 +52,7 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     previous = taken ? (taken.mean.at(-1) as string) : (words[at] as string);
     at = taken ? taken.to : at + 1;
   }
-  // "and the lower housing to", "cage is two": behind a part the last word is "too"
+  // "and the lower housing to", "the other one to", "cage is two": behind a part the last word is "too"
   const end = words.length - 1;
   const named = /^(?:is|are|was|were)$/.test(words[end - 1] ?? "") ? end - 1 : end;
   if (/^(?:to|two)$/.test(words[end] ?? "") && endsInPart(words, named, lexicon) && !found.some((one) => one.to > end))
@@ -63,7 +63,8 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
 const endsInPart = (words: readonly string[], end: number, lexicon: Lexicon): boolean =>
   [1, 2, 3].some((long) => {
     const known = end >= long ? lexicon.longest(words, end - long) : undefined;
-    return known?.senses.part !== undefined && known.end === end;
+    if (known?.end !== end) return false;
+    return known.senses.part !== undefined || (known.senses.roles & ROLE.other) !== 0;
   });
 
 /** The rows that may go on with the word behind: as heard, or, of a plural, as one. */
@@ -155,6 +156,8 @@ export function soundAlikes(
       if (tells(lexicon, words, to) || tells(lexicon, words, to - 1)) continue;
       // a plain English word is taken for another only where a known confusion says so
       if (single && (isEnglish(spelling) || TOOLS.has(spelling) || PLAIN.has(spelling))) continue;
+      // nor is one guessed at by its letters whose sound is known
+      if (single && lexicon.soundAlikes.get(spelling)?.some(({ heard }) => heard.length === 1)) continue;
       for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5))
         here.push({ from: at, to, mean: [word], far });
     }
@@ -190,6 +193,21 @@ function weigh(spelling: string, lexicon: Lexicon, near: number, least: number):
     if (far <= near) found.push({ word: one.word, far });
   }
   return found.sort((a, b) => a.far - b.far).slice(0, CHOICES);
+}
+
+/** What is known to sound like a word of the trade is next to that word, yet what was heard stands where both make sense. */
+const SAME_SOUND = 0.02;
+
+/** Words of the trade that everyday words are known to sound like, a list for each place. */
+export function knownAlikes(words: readonly string[], lexicon: Lexicon): (Proposal & { far: number })[][] {
+  const found: (Proposal & { far: number })[][] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const rows = lexicon.soundAlikes.get(words[at] as string);
+    const here = rows?.filter(({ heard }) => heard.every((word, nth) => words[at + nth] === word));
+    if (here?.length)
+      found.push(here.map(({ heard, mean }) => ({ from: at, to: at + heard.length, mean: [mean], far: SAME_SOUND })));
+  }
+  return found;
 }
 
 /** The phrase with proposals taken: its words, and for each the words of the phrase it stands for. */

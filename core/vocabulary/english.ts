@@ -1,4 +1,5 @@
 import { daleChall } from "dale-chall";
+import { inflect, plurals } from "./inflect.ts";
 
 /**
  * Everyday English, so that a plain word is never taken for a trade word it sounds like. The words are the
@@ -23,7 +24,7 @@ const GROWN_UP = new Set(
   project phase budget proposal estimate quote agenda minutes memo draft version revision signature`.split(/\s+/),
 );
 
-/** Whether a word, or the word it is an everyday form of, is plain English: "slipped", "biggest". */
+/** Whether a word, or the word it is an everyday form of, is plain English: "slipped", "biggest", "runny". */
 export function isEnglish(word: string): boolean {
   // "retested", "rechecked": once more what the plain word says
   return isPlainEnglish(word) || (word.startsWith("re") && isPlainEnglish(word.slice(2)));
@@ -31,7 +32,7 @@ export function isEnglish(word: string): boolean {
 
 function isPlainEnglish(word: string): boolean {
   if (FAMILIAR.has(word) || GROWN_UP.has(word)) return true;
-  for (const ending of ["s", "es", "ed", "d", "ing", "er", "ly", "est"]) {
+  for (const ending of ["s", "es", "ed", "d", "ing", "er", "ly", "est", "y"]) {
     if (!word.endsWith(ending)) continue;
     const stem = word.slice(0, -ending.length);
     if (stem.length < 3) continue;
@@ -46,4 +47,17 @@ function isPlainEnglish(word: string): boolean {
       return true;
   }
   return false;
+}
+
+/** The words themselves and their regular forms. */
+export function everydayWords(): Set<string> {
+  const all = new Set<string>();
+  for (const word of [...FAMILIAR, ...GROWN_UP]) {
+    all.add(word);
+    // "he" has no "hing"
+    if (word.length < 3) continue;
+    const { base, past, ing } = inflect(word);
+    for (const form of [...base, ...past, ...ing, ...plurals(word)]) all.add(form);
+  }
+  return all;
 }

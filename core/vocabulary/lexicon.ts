@@ -5,6 +5,7 @@ import { type ConfusionRow, confusionsByFirst } from "./mishearings.ts";
 import { openings } from "./opens.ts";
 import { type PhrasePatterns, phrasePatterns } from "./patterns.ts";
 import type { Senses } from "./senses.ts";
+import { type SoundAlikeRow, soundAlikesByFirst } from "./sound-alikes.ts";
 import { WordTree } from "./word-tree.ts";
 
 /** All the rows, made searchable. */
@@ -13,6 +14,8 @@ export interface Lexicon extends PhrasePatterns {
   longest(words: readonly string[], start: number): { senses: Senses; end: number } | undefined;
   /** known mishearings, by the first word heard */
   confusions: Map<string, Opened<ConfusionRow>>;
+  /** what sounds like a word of the trade, by the first word heard */
+  soundAlikes: Map<string, SoundAlikeRow[]>;
   /** what a word may open, as OPENS bits: most words open little, and need not be asked a dozen times */
   opens: Map<string, number>;
   /** every single word that some row uses */
@@ -32,6 +35,7 @@ export function buildLexicon(taught: readonly TaughtWord[] = []): Lexicon {
     longest: (words, start) => tree.longest(words, start),
     ...patterns,
     confusions,
+    soundAlikes: soundAlikesByFirst(),
     opens: openings(patterns, tree, confusions),
     words: tree.words,
     tradeWords,

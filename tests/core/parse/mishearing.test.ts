@@ -6,6 +6,7 @@ import { CONFUSIONS } from "../../../core/vocabulary/confusions.ts";
 import { lexicon } from "../../../core/vocabulary/lexicon.ts";
 import { Pattern } from "../../../core/vocabulary/notation.ts";
 import { bare } from "../../corpora/corpus.ts";
+import { EVERYDAY_ALIKES } from "./everyday-alikes.ts";
 import { ALSO } from "./misheard-also.ts";
 
 /**
@@ -117,6 +118,33 @@ describe("everyday words that sound like the trade's", () => {
     "put the trailer in the barn",
   ];
   for (const say of EVERYDAY) test(say, () => expect(read(say)).toEqual([]));
+
+  test("nor while a job is under way", () => {
+    const before = ["the seat is worn", "replaced the bonnet gasket"].reduce(listen, startListening());
+    const logged = [...EVERYDAY, ...EVERYDAY_ALIKES].filter(
+      (say) => listen(before, say).entries.length !== before.entries.length,
+    );
+    expect(logged).toEqual([]);
+    expect(EVERYDAY_ALIKES.filter((say) => read(say).length > 0)).toEqual([]);
+  });
+});
+
+describe("words that are known to sound like the trade's", () => {
+  const KNOWN: [say: string, reads: string][] = [
+    ["lower how sing is dented", "lower housing is dented"],
+    ["act you waiter is leaking at the stem", "actuator is leaking at the stem"],
+    ["stem is pitted in side", "stem is pitted inside"],
+    ["we cant ice a late this thing", "we cant isolate this thing"],
+    ["i all ready replaced the plug", "i already replaced the plug"],
+    ["threads are in tacked", "threads are intact"],
+    ["cage has a hair line crack", "cage has a hairline crack"],
+    ["the pack in is leaking and the strain or is plugged", "the packing is leaking and the strainer is plugged"],
+  ];
+  for (const [say, reads] of KNOWN)
+    test(say, () => {
+      expect(read(say)).not.toEqual([]);
+      expect(read(say)).toEqual(read(reads));
+    });
 });
 
 test("where nothing is strange, nothing is put right", () => {
