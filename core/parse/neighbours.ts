@@ -103,3 +103,9 @@ function partBehind(scene: Scene, at: number): number | undefined {
   const told = has(scene.at(noun.to), ROLE.it);
   return told || !scene.predicateFollows(noun.to) || listedBefore(scene, noun.to) ? noun.to : undefined;
 }
+
+/** Whether what stands here is no order but a substance: "grease was put on". */
+export const isPutOn = (scene: Scene, at: number): boolean =>
+  /^(?:has been|have been|had been|was|were|got|is|gets)$/.test(scene.at(at + 1)?.text ?? "") &&
+  scene.at(at + 2)?.senses.placing !== undefined &&
+  scene.at(at)?.senses.work?.some((one) => one.form === "noun") === true;

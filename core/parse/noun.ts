@@ -124,14 +124,12 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     }
     const count = countAt(chunks, at);
     // "two stripped, the rest are fine": as many as are left of what was named
-    if (
-      noun.det &&
-      REST.test(chunk.text) &&
-      isMany(named.at(-1)) &&
-      !/^of(?: the)?$/.test(chunks[at + 1]?.text ?? "")
-    ) {
-      noun.one = true;
-      return endAt(at);
+    if ((noun.det || chunks[at - 1]?.text === "and the") && REST.test(chunk.text) && isMany(named.at(-1))) {
+      const ofThem = chunks[at + 1]?.text === "of" && countsThem(chunks, at + 2);
+      if (ofThem || !/^of(?: the)?$/.test(chunks[at + 1]?.text ?? "")) {
+        noun.one = true;
+        return endAt(ofThem ? at + 2 : at);
+      }
     }
     // "other three rusty": so many of what was named
     if (

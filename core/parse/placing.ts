@@ -6,7 +6,7 @@ import type { VerbForm } from "../vocabulary/senses.ts";
 import { TOOLS } from "../vocabulary/talk.ts";
 import { has } from "./chunks.ts";
 import { type ClauseState, carried, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
-import { onTheirs } from "./neighbours.ts";
+import { isPutOn, onTheirs } from "./neighbours.ts";
 import type { Named, Noun } from "./noun.ts";
 import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
@@ -36,7 +36,8 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
   if (/^set/.test(chunk.text) && setsTo(scene, at)) return undefined;
   let noun: { nouns: Noun[]; end: number } | undefined;
   let it: number | undefined;
-  let substance: { code: Work; at: number; turn?: true } | undefined;
+  let substance: { code: Work; at: number; turn?: true } | undefined = substanceBehind(scene, at);
+  const start = substance?.at ?? at;
   const isGive = /^g[ai]v/.test(chunk.text);
   let back = false;
   let inOn = "";
@@ -58,9 +59,7 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     const nounWork = one.senses.work?.find(
       (sense) =>
         (sense.form === "noun" || (isGive && sense.form === "base" && !sense.with && afterArticle(scene, next))) &&
-        ["greased", "threadlocked", "cleaned", "lapped", "inspected", "adjusted", "dressed", "calibrated"].includes(
-          sense.code,
-        ),
+        PUT_ON.has(sense.code),
     );
     if (nounWork && (!noun || isGive) && !one.senses.part && !substance) {
       substance = { code: nounWork.code, at: next };
@@ -127,7 +126,7 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     // a turn given a nut tightens it, a turn given a screw that sets something sets it
     const tightens = substance.turn && target.every((one) => TURNED_TIGHT.test(one.part ?? ""));
     const code = tightens ? "tightened" : substance.code;
-    return logPlacing(scene, state, target, noun !== undefined, code, done, [at, Math.max(end, substance.at + 1)]);
+    return logPlacing(scene, state, target, noun !== undefined, code, done, [start, Math.max(end, substance.at + 1)]);
   }
   if (isGet && !(noun?.nouns.some((one) => one.fresh) && (inOn || done === "needed"))) return undefined;
   if (onList(scene, end)) return undefined;
@@ -207,6 +206,26 @@ export function readPlacing(scene: Scene, state: ClauseState, at: number): numbe
     return logPlacing(scene, state, target, false, back && inOn !== "on" ? "reused" : "installed", done, [at, end]);
   }
   return undefined;
+}
+
+/** Works that are named by what is put on or given: "put grease on it", "gave it a wipe". */
+const PUT_ON: ReadonlySet<Work> = new Set<Work>([
+  "greased",
+  "threadlocked",
+  "cleaned",
+  "lapped",
+  "inspected",
+  "adjusted",
+  "dressed",
+  "calibrated",
+]);
+
+/** "grease has been put on the stem": what is put on stands before the verb. */
+function substanceBehind(scene: Scene, at: number): { code: Work; at: number } | undefined {
+  const before = scene.at(at - 2);
+  if (!before || before.used || before.senses.part || !isPutOn(scene, at - 2)) return undefined;
+  const code = before.senses.work?.find((one) => PUT_ON.has(one.code))?.code;
+  return code && { code, at: at - 2 };
 }
 
 /** "seat's worn, need new": a new one of what was just spoken of; the index to go on from. */

@@ -57,9 +57,11 @@ export function settleMeasures(
   return { readings, sizes };
 }
 
-/** "leaking three cc a minute": the rate says it better, and holds the word. */
+/** "leaking three cc a minute", "leak is about forty": the rate says it better, and holds the word. */
 function leakBefore(scene: Scene, measure: Measure): number | undefined {
-  const at = scene.chunks[measure.from - 1]?.senses.bound ? measure.from - 2 : measure.from - 1;
+  let at = measure.from - 1;
+  while (scene.at(at)?.senses.bound || /^(?:is|was|at|measured|measures|was measured)$/.test(scene.at(at)?.text ?? ""))
+    at -= 1;
   const leaks = scene.chunks[at]?.senses.condition?.some((one) => one.code === "leaking");
   return leaks && RATES.has(measure.unit ?? "") ? at : undefined;
 }

@@ -73,6 +73,10 @@ export function trail(
       at += 1;
       continue;
     }
+    // "cross threaded, some worm did that": some of them, and not how bad
+    if (chunk.text === "some" && next?.unknown) break;
+    // "oil's low, top it off": what to do, and not where
+    if (chunk.text === "top" && has(next, ROLE.it) && /^(?:off|up)$/.test(scene.at(at + 2)?.text ?? "")) break;
     // "backed off half a turn": how far, and not how much of it
     if (chunk.text === "half" && /^an?$/.test(next?.text ?? "")) break;
     if (

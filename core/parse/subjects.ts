@@ -146,6 +146,8 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
       const status: Status = declined ? "declined" : owed || wanted ? "needed" : "done";
       const fitted = wanted ? end + 1 : pastFitting(scene, end);
       for (const noun of nouns) emitWork(scene, state, "replaced", status, noun, [at, fitted], "new_part");
+      // "maybe needs a new solenoid, that one's burnt": the guess is said
+      state.hedge = undefined;
       settleSubject(scene, state, nouns, false);
       return fitted;
     }

@@ -135,12 +135,16 @@ export function readTagDigits(words: readonly string[], start: number): { digits
       piece = String(SOUND_NUMBERS[word]);
     if (piece === undefined || digits.length + piece.length > 8) break;
     // "one oh two two inch": the last two belongs to the size, not the tag
-    if (digits && UNITS_AFTER.has(words[at + took] ?? "")) break;
+    if (digits && UNITS_AFTER.has(words[at + took] ?? "") && !isOneAndPart(words, at + took)) break;
     digits += piece;
     at += took;
   }
   return digits ? { digits, end: at } : undefined;
 }
+
+/** "three one seven, inch and a half": one inch and a half, so that the digit before it is the tag's. */
+const isOneAndPart = (words: readonly string[], at: number): boolean =>
+  words[at] === "inch" && words[at + 1] === "and" && /^(?:a|one|three)$/.test(words[at + 2] ?? "");
 
 /** "el see vee to oh nine": a sound stands for a digit first in the number before another, or between two. */
 function soundsLikeDigit(words: readonly string[], at: number, digits: string): boolean {

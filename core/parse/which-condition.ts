@@ -110,7 +110,8 @@ export function choose(
   if (chunk.text === "cracked" && opensALittle(scene, at)) return undefined;
   // "just flat gone"
   const placed = next?.senses.placing && [ROLE.fresh, ROLE.other, ROLE.det].some((role) => has(scene.at(at + 2), role));
-  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition && !placed) return undefined;
+  if (/^(?:flat|clean|plain)$/.test(chunk.text) && next?.senses.condition?.some((one) => one.form === "is") && !placed)
+    return undefined;
   // "gone weak": the verb of becoming, not the loss
   if (/^(?:gone|went|came|lost)$/.test(chunk.text) && (next?.senses.condition || next?.senses.severity))
     return undefined;

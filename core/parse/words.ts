@@ -49,6 +49,33 @@ const TENS_WORD = /^(?:ten|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thi
 const endsNumber = (before: string, next: string): boolean =>
   (OPEN_NUMBER.test(before) && DIGIT_WORD.test(next)) || (DIGIT_WORD.test(before) && TENS_WORD.test(next));
 
+/** Words run together that no other step could tell from a plural: "four's", "that'n's", "this'n". */
+const RUN_TOGETHER =
+  /^(?:(two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)['’`](s)|(this|that|other)(['’`]?n)(['’`]s)?)$/i;
+/** Spellings of how a word is said. */
+const SPELLED: Record<string, string> = wordTable({ caint: "cant" });
+
+/** "four's" is four and "is", "that'n" is that one. */
+function apart(raw: string, from: number): Word[] {
+  const [, count, s, pointing, n = "", is] = RUN_TOGETHER.exec(raw) ?? [];
+  const first = count ?? pointing;
+  if (!first) return [];
+  const behind = s ? ["is"] : is ? ["one", "is"] : ["one"];
+  const start = from + first.length;
+  const ends = s || !is ? [from + raw.length] : [start + n.length, from + raw.length];
+  return [
+    { text: first.toLowerCase(), from, to: start },
+    ...behind.map((text, nth) => ({ text, from: ends[nth - 1] ?? start, to: ends[nth] as number })),
+  ];
+}
+
+/** The word without its apostrophes: "seats" for "seat's", "her" for "'er". */
+function wordOf(raw: string, before = ""): string {
+  const text = raw.toLowerCase().replace(/['’`]/g, "");
+  if (text === "er" && /['’`]/.test(before)) return "her";
+  return SPELLED[text] ?? text;
+}
+
 /** A phrase longer than this is kept whole but read only this far: nobody says more in one breath. */
 export const MOST_WORDS = 2000;
 
@@ -80,10 +107,15 @@ export function splitWords(text: string): Word[] {
       words.push({ text: sign, from, to });
       continue;
     }
+    const several = apart(raw, from);
+    if (several.length > 0) {
+      words.push(...several);
+      continue;
+    }
     // "passin'": the g is swallowed
     const swallowed = raw.length > 4 && /in$/i.test(raw) && /['’]/.test(text[to] ?? "") ? "g" : "";
     words.push({
-      text: DIGIT.test(raw) ? raw.replaceAll(",", "") : raw.toLowerCase().replace(/['’`]/g, "") + swallowed,
+      text: DIGIT.test(raw) ? raw.replaceAll(",", "") : wordOf(raw, text[from - 1]) + swallowed,
       from,
       to,
     });

@@ -6,7 +6,7 @@ import type { WorkForm } from "../vocabulary/senses.ts";
 import { type Chunk, has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import { NOT_YET } from "./mishearing.ts";
-import { objectAhead, talkBehind } from "./neighbours.ts";
+import { isPutOn, objectAhead, talkBehind } from "./neighbours.ts";
 import type { Noun } from "./noun.ts";
 import { trail } from "./said-around.ts";
 import type { Scene } from "./scene.ts";
@@ -43,6 +43,7 @@ export function readWork(scene: Scene, state: ClauseState, at: number): number |
       /^(?:a|an|the|this|that|every|each|our|last|my|some|any|more)$/.test(scene.at(at - 1)?.text ?? "")
     )
       continue;
+    if (isPutOn(scene, at)) continue;
     // "gauge reads zero", "sheared off flush": said of how it stands, and no order
     if (option.form === "base" && STANDS.test(chunk.text) && state.owed === undefined && !objectAhead(scene, at))
       continue;

@@ -39,6 +39,6 @@ export const ACTS_ROWS: Row<Acts>[] = [
 ];
 
 export const SERVICE_ROWS: Row<Service>[] = [
-  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy", "sandy", "sour", "(makes|sees|gets) (a lot of|lots of|heavy|plenty of) sand", "real (sandy|sour|dirty|corrosive)"], help: "sand, sour or dirty fluid" },
+  { code: "severe", name: "severe service", say: ["severe (service|duty)", "(sandy|dirty|sour|erosive|abrasive|nasty|corrosive|bad|rough|gritty|dirty sour) service", "sand service", "in sandy [service]", "sandy", "sour", "(makes|sees|gets) (a lot of|lots of|heavy|plenty of) sand", "real (sandy|sour|dirty|corrosive)"], help: "sand, sour or dirty fluid" },
   { code: "normal", name: "normal service", say: ["(normal|clean|mild|regular|standard|sweet|ordinary|general) service", "normal duty"], help: "nothing out of the ordinary" },
 ];

@@ -82,7 +82,7 @@ function isRow(row: readonly string[], far: number, target: string): boolean {
 /** How often the rarest word of a row is said: of rows that sound the same, the one with the commonest words is heard. */
 const rarest = (row: readonly string[]) => Math.min(...row.map((word) => often.get(word) ?? 0));
 
-const lines = [...new Set([...targets, ...SMALL])].sort().flatMap((target) => {
+const found = [...new Set([...targets, ...SMALL])].sort().flatMap((target) => {
   const rows = [...alikes.of(soundsOf(target)), ...sameSound(target).filter(({ heard }) => !common.has(heard))]
     .map(({ heard, far }) => ({ row: heard.split(" "), far }))
     .filter(({ row, far }) => row[0] !== target && isRow(row, far, target) && (far === 0 || !SMALL.includes(target)))
@@ -91,6 +91,14 @@ const lines = [...new Set([...targets, ...SMALL])].sort().flatMap((target) => {
   const several = rows.filter(({ row }) => row.length > 1).slice(0, MOST_ROWS);
   return rows.length > 0 ? [`${target}: ${[...single, ...several].map(({ row }) => row.join(" ")).join(", ")}`] : [];
 });
+/** As many words a line as are read at a glance. */
+const WIDTH = 120;
+const lines: string[] = [];
+for (const one of found) {
+  const last = lines.at(-1);
+  if (last !== undefined && last.length + one.length + 2 <= WIDTH) lines[lines.length - 1] = `${last}; ${one}`;
+  else lines.push(one);
+}
 writeFileSync(
   new URL("../../core/vocabulary/sound-alikes.ts", import.meta.url),
   `/**
@@ -110,8 +118,8 @@ export interface SoundAlikeRow {
 /** The rows by the first word heard, the longest first. */
 export function soundAlikesByFirst(): Map<string, SoundAlikeRow[]> {
   const byFirst = new Map<string, SoundAlikeRow[]>();
-  for (const line of FOUND.trim().split("\\n")) {
-    const [mean = "", rows = ""] = line.split(": ");
+  for (const one of FOUND.trim().split(/; |\\n/)) {
+    const [mean = "", rows = ""] = one.split(": ");
     for (const row of rows.split(", ")) {
       const heard = row.split(" ");
       const first = heard[0] as string;
@@ -125,4 +133,4 @@ export function soundAlikesByFirst(): Map<string, SoundAlikeRow[]> {
 }
 `,
 );
-process.stdout.write(`${lines.length} words\n`);
+process.stdout.write(`${found.length} words\n`);
