@@ -1,5 +1,6 @@
 import { ANOTHER_SHIFT } from "./another-shift.ts";
 import { ANSWERS } from "./answers.ts";
+import { AT_THE_DUMP } from "./at-the-dump.ts";
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
 import { FINDINGS } from "./findings.ts";
@@ -47,4 +48,5 @@ export const SAID_LINES: readonly string[] = linesOf(
   OTHER_SKIDS,
   RUNNING_TALK,
   IN_FULL_SENTENCES,
+  AT_THE_DUMP,
 );
