@@ -41,7 +41,7 @@ export function knownConfusions(words: readonly string[], lexicon: Lexicon): Pro
     const opens = lexicon.opens.get(words[at] as string) ?? 0;
     const hit = opens & OPENS.confusion ? bestRow(rows, words, singulars, at, previous) : undefined;
     // "until I pull the bonnet": the order stands as it is, and is not yet carried out
-    const later = /^(?:i|we)$/.test(words[at - 1] ?? "") && NOT_YET.test(words[at - 2] ?? "");
+    const later = hit && /^(?:i|we)$/.test(words[at - 1] ?? "") && NOT_YET.test(words[at - 2] ?? "");
     // "gasket turned hard", "stem went rusty": the verb of becoming stands as it was heard
     const becomes =
       hit?.to === at + 1 &&
@@ -69,7 +69,7 @@ const endsInPart = (words: readonly string[], end: number, lexicon: Lexicon): bo
 
 /** The rows that may go on with the word behind: as heard, or, of a plural, as one. */
 function candidates(opened: Opened<ConfusionRow> | undefined, second = ""): readonly ConfusionRow[] | undefined {
-  return opened && (second.endsWith("s") ? opened.all : (opened.bySecond.get(second) ?? opened.free));
+  return opened && (opened.bySecond.get(second) ?? opened.free);
 }
 
 function bestRow(
