@@ -10,6 +10,7 @@ import type { Draft, Scene } from "./scene.ts";
  * better to stop once for nothing.
  */
 export function keptToValve(scene: Scene, drafts: readonly Draft[]): Draft[] {
+  if (!scene.chunks.some((one) => one.talk)) return [...drafts];
   // what is asked in passing ("what's this one called, cage gasket") leads to nothing that is said after it
   const asked = questionsIn(scene);
   const talk = scene.chunks.flatMap((one, at) =>
