@@ -1,16 +1,18 @@
 /** Step 5a: "there's no O-ring on the cage", "wasn't a gasket in it": what is not where it belongs is missing. */
 
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { OWNED } from "../vocabulary/parts.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
 import type { Scene } from "./scene.ts";
 
-const NO = /^(?:no|without|not)(?: an?| any)?$/;
+const NO = spellings("(no|without|not)[ (a|an|any)]");
 /** Denials that need an article behind: "isn't a gasket in it", but "isn't the gasket in it?" */
-const IS_NO =
-  /^(?:isnt|wasnt|arent|werent|aint|is not|was not|doesnt have|didnt have|dont have|never had|never was)(?: an?| any)?$/;
+const IS_NO = spellings(
+  "(isnt|wasnt|arent|werent|aint|(is|was) not|(doesnt|didnt|dont) have|never (had|was))[ (a|an|any)]",
+);
 /** "in", "on top of": where a part would be. */
 const WHERE = /^(?:in|on|under|at|behind|around|inside|over|underneath|below|between|up in|down in|on top of)\b/;
 /** What is more than one part, or belongs to the valve whatever is said. */
@@ -19,8 +21,8 @@ const NO_PART = /^(?:valve|kit|trim|seals|oil|threads|seat_area|tubing)$/;
 /** The part that is not there; the index to go on from. */
 export function readAbsentPart(scene: Scene, state: ClauseState, at: number): number | undefined {
   const text = scene.at(at)?.text ?? "";
-  const isNo = IS_NO.test(text);
-  if (!(NO.test(text) || isNo) || state.elsewhere !== undefined) return undefined;
+  const isNo = IS_NO.has(text);
+  if (!(NO.has(text) || isNo) || state.elsewhere !== undefined) return undefined;
   const noun = scene.noun(at + 1);
   if (!noun?.part || NO_PART.test(noun.part) || noun.fresh || noun.old || noun.other || noun.one) return undefined;
   if (isNo && !/ (?:an?|any)$/.test(text) && !/^(?:an?|any|no)$/.test(scene.at(at + 1)?.text ?? "")) return undefined;

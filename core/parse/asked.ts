@@ -3,6 +3,7 @@
 import type { Finding } from "../shapes/entry.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { Draft, Scene } from "./scene.ts";
 
@@ -18,12 +19,16 @@ export interface Question {
   answer?: "yes" | "no";
 }
 
-const STATES = /^(?:is|are|was|were|does|isnt|arent|wasnt|doesnt)$/;
-const DEEDS = /^(?:did|do|should|shall|have|am|must)$/;
-const MAY = /^(?:can|could|would|may)$/;
+const STATES = spellings("is|are|was|were|does|isnt|arent|wasnt|doesnt");
+const DEEDS = spellings("did|do|should|shall|have|am|must");
+const MAY = spellings("can|could|would|may");
+const WHATS = spellings("whats|hows|wheres");
+const WHAT = spellings("what|which|how|where|when");
+/** Every word that may begin a question: of most others nothing more need be asked. */
+const ASKS: ReadonlySet<string> = new Set([...STATES, ...DEEDS, ...MAY, ...WHATS, ...WHAT]);
 const AUX = /^(?:is|are|was|were|do|does|did|should|shall|can|could|would|will|has|have)$/;
 /** "not only did I", "so did I": turned round, and not asked. */
-const TURNED_ROUND = /^(?:only|never|seldom|hardly|so|nor|neither|as|than|like)$/;
+const TURNED_ROUND = spellings("only|never|seldom|hardly|so|nor|neither|as|than|like");
 const YES = /^(?:yes|yeah|yep|yup|it is|it does|they are|sure is|sure am|sure did|i did|i do|you bet)$/;
 const NO = /^(?:no|nope|nope not|nah|not|no sir|negative|it isnt|it aint|it doesnt)$/;
 const GOES_ON =
@@ -103,7 +108,7 @@ export function questionsIn(scene: Scene): Question[] {
       questions.push({ from: at, to, kind: opened.kind, answer: answerTo(scene, to) });
       at = to - 1;
       fresh = true;
-    } else if (!isFiller(scene, at)) fresh = false;
+    } else if (fresh && !isFiller(scene, at)) fresh = false;
   }
   return questions;
 }
@@ -111,21 +116,22 @@ export function questionsIn(scene: Scene): Question[] {
 /** What kind of question begins at `at`, and one past its subject. `fresh`: nothing was said since the phrase began. */
 function opens(scene: Scene, at: number, fresh: boolean): { kind: Question["kind"]; past: number } | undefined {
   const text = scene.at(at)?.text ?? "";
+  if (!ASKS.has(text)) return undefined;
   const before = scene.at(at - 1)?.text ?? "";
   const next = scene.at(at + 1);
-  if (!next || TURNED_ROUND.test(before)) return undefined;
-  const self = /^(?:i|we|you)\b/.test(next.text);
-  if (self && (DEEDS.test(text) || MAY.test(text)) && !/^(?:i|we|you|they) /.test(`${before} `)) {
+  if (!next || TURNED_ROUND.has(before)) return undefined;
+  const self = (DEEDS.has(text) || MAY.has(text)) && /^(?:i|we|you)\b/.test(next.text);
+  if (self && !/^(?:i|we|you|they) /.test(`${before} `)) {
     // "can you order two seats": asked of somebody, and no question
-    if (MAY.test(text) && /^you/.test(next.text)) return undefined;
+    if (MAY.has(text) && /^you/.test(next.text)) return undefined;
     return {
-      kind: DEEDS.test(text) && !/^(?:what|which|how|when|where)$/.test(before) ? "deed" : "open",
+      kind: DEEDS.has(text) && !WHAT.has(before) ? "deed" : "open",
       past: at + 2,
     };
   }
   if (!fresh) return undefined;
   // "why is the packing leaking": it leaks, whatever the reason
-  if (STATES.test(text) && before !== "why" && before !== "come") {
+  if (STATES.has(text) && before !== "why" && before !== "come") {
     const noun = scene.noun(at + 1);
     if (has(next, ROLE.it) || /^there\b/.test(next.text)) return { kind: "state", past: at + 2 };
     // "wasn't any gasket in it" tells
@@ -138,8 +144,8 @@ function opens(scene: Scene, at: number, fresh: boolean): { kind: Question["kind
 /** "which side is worn", "how bad is it", "what's this one called": one past the verb of what is wanted. */
 function wantedBy(scene: Scene, at: number): number | undefined {
   const text = scene.at(at)?.text ?? "";
-  if (/^(?:whats|hows|wheres)$/.test(text)) return at + 1;
-  if (!/^(?:what|which|how|where|when)$/.test(text)) return undefined;
+  if (WHATS.has(text)) return at + 1;
+  if (!WHAT.has(text)) return undefined;
   const next = scene.at(at + 1)?.text ?? "";
   if (/^(?:a|an|i|we|you|come)$/.test(next)) return undefined;
   for (let verb = at + 1; verb <= at + 4; verb += 1) {
@@ -185,6 +191,7 @@ function answerTo(scene: Scene, from: number): Question["answer"] {
 }
 
 /** "okay so", "hmm": nothing said yet. */
-const isFiller = (scene: Scene, at: number): boolean =>
-  /^wait$/.test(scene.at(at)?.text ?? "") ||
-  (scene.isPlain(at) && !STATES.test(scene.at(at)?.text ?? "") && !/^(?:it|that|this)$/.test(scene.at(at)?.text ?? ""));
+function isFiller(scene: Scene, at: number): boolean {
+  const text = scene.at(at)?.text ?? "";
+  return text === "wait" || (scene.isPlain(at) && !STATES.has(text) && !/^(?:it|that|this)$/.test(text));
+}

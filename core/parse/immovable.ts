@@ -1,10 +1,11 @@
 /** Step 5a: "can't get the seat out", "couldn't break the bolts loose": what will not come is seized. */
 
+import { spellings } from "../vocabulary/notation.ts";
 import { range } from "./chunks.ts";
 import { type ClauseState, settleSubject } from "./clause-state.ts";
 import type { Scene } from "./scene.ts";
 
-const CANNOT = /^(?:cant|cannot|couldnt|could not|can not|cant even|couldnt even|unable to)$/;
+const CANNOT = spellings("(cant|couldnt)[ even]|cannot|(could|can) not|unable to");
 /** Verbs that move a part by themselves, and those that need to say where to. */
 const MOVE = /^(?:budge|turn|move|shift|free|spin|rotate|unscrew|loosen|undo)$/;
 const BRING = /^(?:get|break|pull|take|back|work|knock|drive|press|screw|pry|twist|beat|crack)$/;
@@ -12,7 +13,7 @@ const AWAY = /^(?:out|off|loose|free|apart|up|to turn|to move|to budge|to come|t
 
 /** The index behind it, where a part was said to stay where it is. */
 export function readImmovable(scene: Scene, state: ClauseState, at: number): number | undefined {
-  if (!CANNOT.test(scene.at(at)?.text ?? "") || state.elsewhere !== undefined) return undefined;
+  if (!CANNOT.has(scene.at(at)?.text ?? "") || state.elsewhere !== undefined) return undefined;
   const verb = scene.at(at + 1)?.text ?? "";
   const noun = scene.noun(at + 2);
   if (!noun?.part || !(noun.det || noun.plural)) return undefined;

@@ -2,6 +2,7 @@
 
 import type { Status } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, reset, settleSubject } from "./clause-state.ts";
 import type { Noun } from "./noun.ts";
@@ -46,10 +47,9 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
   }
   if (!reuse && !has(chunk, ROLE.leave)) {
     // "left the old gasket in"
-    if (/^(?:left|leaving|leave)$/.test(chunk.text)) return readLeft(scene, state, at);
-    if (SKIPPED.test(chunk.text)) return readSkipped(scene, state, at);
-    if (/^(?:ran|used|using|running|run)$/.test(chunk.text) && (state.not === undefined || noWay(scene, state)))
-      return readRunAgain(scene, state, at);
+    if (LEFT.has(chunk.text)) return readLeft(scene, state, at);
+    if (SKIPPED.has(chunk.text)) return readSkipped(scene, state, at);
+    if (RAN.has(chunk.text) && (state.not === undefined || noWay(scene, state))) return readRunAgain(scene, state, at);
     return undefined;
   }
   // "replaced the kit, reused trim": what stands behind
@@ -98,8 +98,12 @@ export function readLeaving(scene: Scene, state: ClauseState, at: number): numbe
 const noWay = (scene: Scene, state: ClauseState): boolean =>
   state.not !== undefined && /\bno way\b/.test(scene.at(state.not)?.text ?? "");
 
-const SKIPPED =
-  /^(?:skipped|skipping|skip|passed on|held off on|holding off on|hold off on|didnt get to|did not get to|didnt touch|(?:havent|never|aint|not) touch(?:ed|ing))$/;
+const LEFT = spellings("left|leaving|leave");
+const RAN = spellings("ran|run|running|used|using");
+const SKIPPED = spellings(
+  "skipped|skipping|skip|passed on|(held|holding|hold) off on|(didnt|did not) get to|didnt touch",
+  "(havent|never|aint|not) (touched|touching)",
+);
 
 /** "skipped the packing", "held off on the diaphragm": what was not done to it is its replacement. */
 function readSkipped(scene: Scene, state: ClauseState, at: number): number | undefined {

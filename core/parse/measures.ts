@@ -2,6 +2,7 @@
 
 import type { Quantity } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { bare, pressedTo, TESTED } from "./bare-numbers.ts";
 import { has } from "./chunks.ts";
 import { isPressure, isRate, type Measure } from "./measure.ts";
@@ -43,7 +44,7 @@ const isSlip = (scene: Scene, at: number): boolean =>
   scene.chunks[at + 2]?.number !== undefined;
 
 /** "inch and a half", "an inch": the one is not said. */
-export const INCH = /^(?:an |full )?inch$/;
+export const INCH = spellings("[(an|full) ]inch");
 
 /** "inch and a half". */
 function inchAndHalf(scene: Scene, at: number): Measure | undefined {
@@ -51,13 +52,7 @@ function inchAndHalf(scene: Scene, at: number): Measure | undefined {
   // "a full inch of travel"
   if (inch?.text === "full" && and?.senses.unit === "in" && /^inch/.test(and.text))
     return { from: at, to: at + 2, value: 1, unit: "in" };
-  if (
-    !inch ||
-    !INCH.test(inch.text) ||
-    and?.text !== "and" ||
-    !fraction?.number?.fraction ||
-    fraction.number.value >= 1
-  )
+  if (!inch || !INCH.has(inch.text) || and?.text !== "and" || !fraction?.number?.fraction || fraction.number.value >= 1)
     return undefined;
   return { from: at, to: at + 3, value: 1 + fraction.number.value, unit: "in" };
 }
@@ -65,7 +60,7 @@ function inchAndHalf(scene: Scene, at: number): Measure | undefined {
 /** "a drop a minute": one of them. */
 function oneEachMinute({ chunks }: Scene, at: number): Measure | undefined {
   const unit = chunks[at + 1]?.senses.unit;
-  if (!/^an?$/.test(chunks[at]?.text ?? "") || !isRate(unit)) return undefined;
+  if (!isRate(unit) || !/^an?$/.test(chunks[at]?.text ?? "")) return undefined;
   const measure: Measure = { from: at, to: at + 2, value: 1, unit: unit as Measure["unit"] };
   const bound = chunks[at - 1]?.senses.bound;
   return bound ? { ...measure, bound } : measure;

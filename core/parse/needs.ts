@@ -1,6 +1,7 @@
 /** "order two bonnet gaskets": the need that starts at `at`; the index to go on from. */
 
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { has, range } from "./chunks.ts";
 import { type ClauseState, carried, settleSubject } from "./clause-state.ts";
 import { talkBehind } from "./neighbours.ts";
@@ -83,10 +84,11 @@ export function readNeed(scene: Scene, state: ClauseState, at: number): number |
   return logNeeds(scene, state, at, end, wanted);
 }
 
+const ON_ORDER = spellings("on order|ordered|(need|needs) to be ordered|on the [(parts|order) ]list");
+
 /** "stem bent, on order": what was just found bad is what is on order. */
 function readOnOrder(scene: Scene, state: ClauseState, at: number): number | undefined {
-  if (!/^(?:on order|ordered|needs? to be ordered|on the (?:parts |order )?list)$/.test(scene.at(at)?.text ?? ""))
-    return undefined;
+  if (!ON_ORDER.has(scene.at(at)?.text ?? "")) return undefined;
   // "seat and plug on the list", "gasket's on the list": what is listed
   const subject = state.subject?.open ? state.subject : undefined;
   const listed = subject?.nouns.at(-1)?.to;

@@ -3,6 +3,7 @@
 import type { Part, Place } from "../shapes/codes.ts";
 import { KIND_OF } from "../shapes/part-kinds.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { countAt, MEASURED_BY, oneOfMany, PIECES } from "./counts.ts";
 import { finish } from "./noun-tail.ts";
@@ -40,6 +41,8 @@ export interface Noun extends Named {
 const RUNS = /^(?:tubing|packing|gasket|bolting|linkage|diaphragm|spring)$/;
 /** No name is longer than this. */
 const MOST_CHUNKS = 9;
+const RING = spellings("ring|rings");
+const BOTH = spellings("both[ of (the|them)]");
 /** "all the bolts", "that gasket": words for "it" that may also stand before a part. */
 const POINTING = new Set(["that", "this", "those", "these", "all"]);
 
@@ -73,13 +76,13 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     const chunk = chunks[at] as Chunk;
     // "the uh the cage gasket"
     if (noun.det && at > index && /^(?:uh|um|er|ah|uhh|umm)$/.test(chunk.text)) continue;
-    const ring = /^rings?$/.test(chunk.text);
+    const ring = RING.has(chunk.text);
     // "bring two numbers cage gasket", "4 pcs studs"
     if (noun.count !== undefined && at > index && PIECES.test(chunk.text) && chunks[at + 1]?.senses.part) continue;
     // "five rings of new packing"
     if (
-      (ring || /^(?:rows?|sets?)$/.test(chunk.text)) &&
       noun.count !== undefined &&
+      (ring || /^(?:rows?|sets?)$/.test(chunk.text)) &&
       /^of/.test(chunks[at + 1]?.text ?? "")
     ) {
       at += 1;
@@ -226,7 +229,7 @@ export function readNoun(chunks: readonly Chunk[], index: number, named: readonl
     }
     if (has(chunk, ROLE.fresh)) noun.fresh = true;
     else if (has(chunk, ROLE.old) && chunk.text !== "same") noun.old = true;
-    else if (/^both(?: of the| of them)?$/.test(chunk.text)) {
+    else if (BOTH.has(chunk.text)) {
       // "replaced both, two nuts also"
       if (chunks[at + 1]?.number) return undefined;
       noun.both = true;
@@ -274,7 +277,7 @@ function leadsIn(chunk: Chunk, next: Chunk | undefined): boolean {
   if (has(chunk, ROLE.det) || chunk.text === "of") return true;
   // "put the same gasket back"
   if (chunk.text === "same" && next?.senses.part) return true;
-  if (/^(?:some|complete|full|single|extra)$/.test(chunk.text) && next?.senses.part) return true;
+  if (next?.senses.part && /^(?:some|complete|full|single|extra)$/.test(chunk.text)) return true;
   return has(chunk, ROLE.it) && POINTING.has(chunk.text);
 }
 

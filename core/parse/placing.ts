@@ -231,7 +231,7 @@ function substanceBehind(scene: Scene, at: number): { code: Work; at: number } |
 /** "seat's worn, need new": a new one of what was just spoken of; the index to go on from. */
 export function readNewOwed(scene: Scene, state: ClauseState, at: number): number | undefined {
   const fresh = scene.at(at);
-  if (!/^(?:new|a new|all new|new set|fresh set)$/.test(fresh?.text ?? "") || !has(fresh, ROLE.fresh)) return undefined;
+  if (!has(fresh, ROLE.fresh) || !/^(?:new|a new|all new|new set|fresh set)$/.test(fresh?.text ?? "")) return undefined;
   // "cut it out and ran new": of what is run, and not put in
   const ran = /^(?:ran|run|bent up|made up)$/.test(scene.at(at - 1)?.text ?? "");
   if (!ran && (state.owed !== at - 1 || !/need|want|could use/.test(scene.at(at - 1)?.text ?? ""))) return undefined;

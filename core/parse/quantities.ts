@@ -340,7 +340,7 @@ function sizeSaid(scene: Scene, measure: Measure): boolean {
   // "stroke is three quarters inch"
   if (/^(?:stroke|full stroke|full travel)$/.test(scene.chunks[back]?.text ?? "")) return false;
   if (/^(?:off|moved|dropped|raised|lifted)$/.test(scene.chunks[back]?.text ?? "")) return false;
-  if (text !== "inch" && text !== "in" && !INCH.test(scene.chunks[measure.from]?.text ?? "")) return false;
+  if (text !== "inch" && text !== "in" && !INCH.has(scene.chunks[measure.from]?.text ?? "")) return false;
   const next = scene.chunks[measure.to];
   if (next?.unknown || next?.talk) return false;
   // "its a three inch stem is scored", "three inch seat's worn": said without a stop, the part opens what comes next

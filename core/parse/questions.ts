@@ -7,6 +7,7 @@ import type { Unit } from "../shapes/codes.ts";
 import type { Ask, Entry } from "../shapes/entry.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
 import { nameOfPart } from "../vocabulary/names.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { amend } from "./amend.ts";
 import { bubblesAt } from "./bubbles.ts";
 import { has } from "./chunks.ts";
@@ -54,11 +55,13 @@ export function partWanted(entries: readonly Entry[], phrase: number): Ask | und
   return bare ? { phrase, question: "Which part?" } : undefined;
 }
 
+const DID = spellings("[(i|we) ]did|finished|done");
+
 /** "did the packing": renewed, adjusted or cleaned? What is not said is asked for, and never supposed. */
 export function workWanted(fragment: Fragment, phrase: number): Ask | undefined {
   const { scene, drafts } = fragment;
-  const did = scene.chunks.findIndex((one) => /^(?:did|i did|we did|finished|done)$/.test(one.text));
-  if (did < 0 || drafts.length > 0 || scene.skipPlain(0) < did) return undefined;
+  const did = drafts.length > 0 ? -1 : scene.chunks.findIndex((one) => DID.has(one.text));
+  if (did < 0 || scene.skipPlain(0) < did) return undefined;
   const objects = scene.nouns(did + 1, "object");
   const [first, more] = objects?.nouns ?? [];
   if (!first?.part || first.part === "valve" || !(first.det || first.plural)) return undefined;

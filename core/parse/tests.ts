@@ -2,6 +2,7 @@
 
 import type { Part, Test, TestResult } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { bubblesAt } from "./bubbles.ts";
 import { type Chunk, has } from "./chunks.ts";
 import type { Scene } from "./scene.ts";
@@ -30,10 +31,15 @@ export const TEST_OF: Partial<Record<Part, Test>> = {
 };
 
 /** Parts that hold or pass by themselves. */
-const OTHER = /^(?:regulator|controller|positioner|solenoid|gauge|pilot|tubing|fitting|strainer|breather)$/;
+const OTHER = spellings("regulator|controller|positioner|solenoid|gauge|pilot|tubing|fitting|strainer|breather");
 
 /** Parts that leak to the outside. */
 const JOINTS = /^(?:packing|packing_nut|bonnet|flange|.*gasket|.*o_ring)$/;
+
+const PASSES = spellings("passes|passing");
+const FULL_TRAVEL = spellings("full (stroke|travel)");
+const TESTED = spellings("tested|pressurized|pressurised");
+const NOT_STROKED = spellings("didnt (stroke|open|close)");
 
 /** Tests that are named, or said by their outcome alone. */
 export function findTests(scene: Scene): TestSaid[] {
@@ -44,19 +50,18 @@ export function findTests(scene: Scene): TestSaid[] {
     if (!chunk || chunk.talk) continue;
     const { senses } = chunk;
     // "in three passes"
-    if (/^pass/.test(chunk.text) && chunks[at - 1]?.number) continue;
+    if (chunks[at - 1]?.number && chunk.text.startsWith("pass")) continue;
     // "haven't stroked it yet", "didn't stroke it": nobody tried
     if (isUntried(scene, at)) continue;
     // "she passes the stroke test": a verdict, and nothing that passes the seat
-    if (/^pass(?:es|ing)$/.test(chunk.text) && testAhead(scene, at + 1))
-      chunk.senses = { ...senses, outcome: undefined };
+    if (PASSES.has(chunk.text) && testAhead(scene, at + 1)) chunk.senses = { ...senses, outcome: undefined };
     // "regulator won't hold pressure": no leak through the seat
     const leaks =
       senses.outcome?.result === "fail" &&
       /(?:ing|s|ed)\b.*|leak/.test(chunk.text) &&
       !/hold|shut|seal|seat/.test(chunk.text);
     const subject = senses.outcome?.test === "seat_leak" ? (subjectJustBefore(scene, at) ?? "") : "";
-    if (OTHER.test(subject) || (leaks && JOINTS.test(subject))) {
+    if (OTHER.has(subject) || (leaks && JOINTS.test(subject))) {
       // "pilot is blowing by", "packing's leaking past the nut": what leaks is the pilot, the packing
       if (leaks)
         chunk.senses = {
@@ -92,7 +97,7 @@ export function findTests(scene: Scene): TestSaid[] {
       continue;
     }
     // "full travel is half an inch", "full stroke took eight seconds": how far, how long, and no verdict
-    const measured = /^full (?:stroke|travel)$/.test(chunk.text) ? unitAhead(scene, at + 1) : undefined;
+    const measured = FULL_TRAVEL.has(chunk.text) ? unitAhead(scene, at + 1) : undefined;
     if (measured === "in" || measured === "mm") {
       chunk.senses = { ...senses, outcome: undefined, quantity: "travel" };
       continue;
@@ -124,7 +129,7 @@ export function findTests(scene: Scene): TestSaid[] {
 
 /** "the body was tested to four hundred": a part, and the pressure it was put under. */
 function isTested({ chunks }: Scene, at: number): boolean {
-  if (!/^(?:tested|pressurized|pressurised)$/.test(chunks[at]?.text ?? "")) return false;
+  if (!TESTED.has(chunks[at]?.text ?? "")) return false;
   let back = at - 1;
   while (/^(?:pressure|air|leak|soap)$/.test(chunks[back]?.text ?? "")) back -= 1;
   if (!has(chunks[back], ROLE.is) || has(chunks[back], ROLE.it) || chunks[back - 1]?.senses.part === undefined)
@@ -135,7 +140,7 @@ function isTested({ chunks }: Scene, at: number): boolean {
 /** A deed of testing that is denied of whoever would have done it. */
 function isUntried({ chunks }: Scene, at: number): boolean {
   const text = chunks[at]?.text ?? "";
-  if (/^didnt (?:stroke|open|close)$/.test(text)) return has(chunks[at + 1], ROLE.it) || has(chunks[at + 1], ROLE.det);
+  if (NOT_STROKED.has(text)) return has(chunks[at + 1], ROLE.it) || has(chunks[at + 1], ROLE.det);
   return chunks[at]?.senses.test !== undefined && /^\w+ed\b/.test(text) && has(chunks[at - 1], ROLE.not);
 }
 

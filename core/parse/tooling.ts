@@ -2,6 +2,7 @@
 
 import type { Work } from "../shapes/codes.ts";
 import { ROLE } from "../vocabulary/grammar.ts";
+import { spellings } from "../vocabulary/notation.ts";
 import { type Chunk, has } from "./chunks.ts";
 import { type ClauseState, clauseIsOurs, emitWork, settleSubject } from "./clause-state.ts";
 import type { Named, Noun } from "./noun.ts";
@@ -9,8 +10,10 @@ import { pronoun } from "./pronouns.ts";
 import type { Scene } from "./scene.ts";
 
 /** Verbs that say how hard one went at a part and leave what was done to the tool. */
-const EFFORT =
-  /^(?:hit|soaked|dunked|worked|used|spent|attacked|tackled|scuffed|rubbed|touched|gave|(?:went|goes|go|gone|going)(?: over)?|got|ran|took|put|passed|dragged|knocked)$/;
+const EFFORT = spellings(
+  "hit|soaked|dunked|worked|used|spent|attacked|tackled|scuffed|rubbed|touched|gave|(went|goes|go|gone|going)[ over]",
+  "got|ran|took|put|passed|dragged|knocked",
+);
 /** "to town on", "at", "after", "over": what such a verb may lead to its part by. */
 const LEADS = /^(?:to|town|at|on|after|over|through|across|along|down|up|around|into|some|time|all|real|good|hard)$/;
 /** No tool stands farther from its verb. */
@@ -19,7 +22,7 @@ const NEAR = 9;
 /** The work that starts at `at`; the index to go on from. */
 export function readTooling(scene: Scene, state: ClauseState, at: number): number | undefined {
   const verb = scene.at(at);
-  if (!verb || verb.used || !EFFORT.test(verb.text) || state.not !== undefined) return undefined;
+  if (!verb || verb.used || !EFFORT.has(verb.text) || state.not !== undefined) return undefined;
   const tool = toolAhead(scene, at);
   if (!tool) return undefined;
   const target = targetOf(scene, state, at, tool.at);

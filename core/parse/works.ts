@@ -15,7 +15,7 @@ import { workTarget } from "./work-target.ts";
 
 /** "was checked for straightness": looked at, whatever it was looked for. */
 export function readCheckedFor(scene: Scene, state: ClauseState, at: number): number | undefined {
-  if (!/^(?:checked|inspected) for$/.test(scene.at(at)?.text ?? "") || !state.subject?.open) return undefined;
+  if (!state.subject?.open || !/^(?:checked|inspected) for$/.test(scene.at(at)?.text ?? "")) return undefined;
   if (!has(scene.at(at - 1), ROLE.is) || scene.at(at + 1)?.senses.condition || scene.at(at + 1)?.senses.severity)
     return undefined;
   for (const noun of state.subject.nouns)

@@ -12,6 +12,9 @@ export function spell(line: string): string[] {
   return [...new Set(out.map((text) => text.replace(/\s+/g, " ").trim()))];
 }
 
+/** All that some lines spell out, to ask of a text whether it is one of them: a look-up, where a regular expression is a walk. */
+export const spellings = (...lines: readonly string[]): ReadonlySet<string> => new Set(lines.flatMap(spell));
+
 function spellFrom(line: string, start: number, nested: boolean): { texts: string[]; end: number } {
   let all: string[] = [];
   let run: string[] = [""];
