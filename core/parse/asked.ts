@@ -45,6 +45,7 @@ export function settleAsked(scene: Scene): void {
 
 /** Tests and readings asked for and not answered are let go ("did it pass?"); "is it leaking by? no" passes. */
 export function answered(scene: Scene, drafts: readonly Draft[]): Draft[] {
+  if (drafts.length === 0) return [];
   const questions = questionsIn(scene);
   return drafts.filter((draft) => {
     const asked = questions.find((one) => isOf(draft, one));

@@ -71,7 +71,8 @@ function apart(raw: string, from: number): Word[] {
 
 /** The word without its apostrophes: "seats" for "seat's", "her" for "'er". */
 function wordOf(raw: string, before = ""): string {
-  const text = raw.toLowerCase().replace(/['’`]/g, "");
+  const lower = raw.toLowerCase();
+  const text = LETTERS.test(raw) ? lower : lower.replace(/['’`]/g, "");
   if (text === "er" && /['’`]/.test(before)) return "her";
   return SPELLED[text] ?? text;
 }
@@ -83,6 +84,7 @@ export const MOST_WORDS = 2000;
 export function splitWords(text: string): Word[] {
   const words: Word[] = [];
   const commas: number[] = [];
+  const hasComma = text.includes(",");
   PIECE.lastIndex = 0;
   for (let match = PIECE.exec(text); match && words.length < MOST_WORDS; match = PIECE.exec(text)) {
     const raw = match[0];
@@ -97,7 +99,7 @@ export function splitWords(text: string): Word[] {
       continue;
     }
     const before = words[words.length - 1];
-    if (before && /^\s*,/.test(text.slice(before.to, from))) {
+    if (hasComma && before && /^\s*,/.test(text.slice(before.to, from))) {
       commas.push(words.length);
       if (endsNumber(before.text, raw)) words.push({ text: "then", from: before.to, to: before.to + 1 });
     }
