@@ -8,6 +8,7 @@ import { IN_FULL_SENTENCES } from "./in-full-sentences.ts";
 import { LOGGED } from "./logged.ts";
 import { NUMBERS } from "./numbers.ts";
 import { OTHER_SKIDS } from "./other-skids.ts";
+import { PART_AFTER_PART } from "./part-after-part.ts";
 import { PARTS_IN_TURN } from "./parts-in-turn.ts";
 import { PLAIN } from "./plain.ts";
 import { READINGS_IN_TURN } from "./readings-in-turn.ts";
@@ -49,4 +50,5 @@ export const SAID_LINES: readonly string[] = linesOf(
   RUNNING_TALK,
   IN_FULL_SENTENCES,
   AT_THE_DUMP,
+  PART_AFTER_PART,
 );
