@@ -122,6 +122,11 @@ export function readSubject(scene: Scene, state: ClauseState, at: number): numbe
   // "didn't have a new one": none to put in
   if (first.fresh && /\b(?:have|had|got)$/.test(scene.at(at - 1)?.text ?? "") && has(scene.at(at - 1), ROLE.not))
     return end;
+  // "somebody buy a new one": bought, and not put in yet
+  if (first.fresh && /^(?:buy|buys|buying|bought)$/.test(scene.at(at - 1)?.text ?? "")) {
+    settleSubject(scene, state, nouns, false);
+    return end;
+  }
   // "the new seat doesn't fit"
   if (
     first.fresh &&

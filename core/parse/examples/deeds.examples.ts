@@ -149,6 +149,7 @@ export const DEED_EXAMPLES: readonly Example[] = [
   },
 
   { not: "new_part", say: "seat's worn, didn't have a new one so I flipped it", why: "none to put in" },
+  { not: "new_part", say: "somebody buy a new one", why: "bought, and not put in yet" },
   {
     rule: "new_part",
     say: "waiting on a new seat",
