@@ -54,6 +54,7 @@ export const OWN_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   threadlocker: ["TH R EH D L AA K ER"],
   torqued: ["T AO R K T", "T AO R K D"],
   retorqued: ["R IY T AO R K T", "R IY T AO R K D"],
+  trunnion: ["T R AH N Y AH N", "T R AH N IY AH N"],
   upstroke: ["AH P S T R OW K"],
   upwind: ["AH P W IH N D"],
   creased: ["K R IY S T"],

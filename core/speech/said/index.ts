@@ -1,5 +1,6 @@
 import { ANOTHER_SHIFT } from "./another-shift.ts";
 import { ANSWERS } from "./answers.ts";
+import { AT_THE_BENCH } from "./at-the-bench.ts";
 import { AT_THE_DUMP } from "./at-the-dump.ts";
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
@@ -51,4 +52,5 @@ export const SAID_LINES: readonly string[] = linesOf(
   IN_FULL_SENTENCES,
   AT_THE_DUMP,
   PART_AFTER_PART,
+  AT_THE_BENCH,
 );
