@@ -5,7 +5,7 @@ import { PLAIN, ROLE } from "../vocabulary/grammar.ts";
 import type { Lexicon } from "../vocabulary/lexicon.ts";
 import { type Chunk, has, isTrade } from "./chunks.ts";
 import { type Fragment, readFragment } from "./fragment.ts";
-import { knownAlikes, knownConfusions, type Proposal, respell, soundAlikes } from "./mishearing.ts";
+import { knownAlikes, knownConfusions, type Proposal, respell, type Sounding, soundAlikes } from "./mishearing.ts";
 import type { Carry } from "./scene.ts";
 
 /** So many words are put right together; what was misheard farther off has no part in it. */
@@ -31,20 +31,39 @@ function readBreath(words: readonly string[], carry: Carry, lexicon: Lexicon): F
   const confused = knownConfusions(words, lexicon).filter((one) => !isDate(heard, one) && !inIdiom(heard, one));
   if (complete(heard) && confused.every((one) => settled(heard, one))) return heard;
   const first = confused.length > 0 ? byConfusions(heard, words, confused, carry, lexicon) : heard;
+  const together = first === heard && confused.length > 0 && byBoth(heard, words, confused, carry, lexicon);
+  if (together) return together;
   const places = complete(first) ? [] : alikes(first, words, lexicon);
   if (places.length === 0) return first;
   const sounded = bySound(first, words, places, carry, lexicon);
   return sounded === first ? first : withLeftOver(sounded, words, confused, carry, lexicon);
 }
 
+/** "pack in is we ping": neither makes sense by itself, and with both there is nothing left over. */
+function byBoth(
+  heard: Fragment,
+  words: readonly string[],
+  confused: readonly Proposal[],
+  carry: Carry,
+  lexicon: Lexicon,
+): Fragment | undefined {
+  const base = readRespelled(words, confused, carry, lexicon);
+  const places = alikes(base, words, lexicon);
+  if (places.length === 0) return undefined;
+  const both = bySound(base, words, places, carry, lexicon);
+  const better = both !== base && complete(both) && sense(both) > sense(heard);
+  return better && both.drafts.every(({ named }) => named) ? both : undefined;
+}
+
 /**
  * What the words left over sound like, from left to right. Sound alone is a weak witness: it is heard only where the
  * phrase speaks of a valve anyway, and of nothing else.
  */
-function alikes(first: Fragment, words: readonly string[], lexicon: Lexicon): (Proposal & { far: number })[][] {
+function alikes(first: Fragment, words: readonly string[], lexicon: Lexicon): Sounding[][] {
   const { chunks } = first.scene;
   const taken = first.respelled ?? [];
-  const speaksOfIt = (one: Chunk) => has(one, ROLE.again) || has(one, ROLE.old);
+  // "put a solo noid on the list"
+  const speaksOfIt = (one: Chunk) => has(one, ROLE.again) || has(one, ROLE.old) || has(one, ROLE.onList);
   if (chunks.some((one) => one.hazard) || !chunks.some((one) => isTrade(one) || speaksOfIt(one))) return [];
   const known = chunks.some((one) => isWitness(one) || speaksOfIt(one))
     ? knownAlikes(words, lexicon)
@@ -126,7 +145,7 @@ const MOST_PLACES = 6;
 function bySound(
   first: Fragment,
   words: readonly string[],
-  places: readonly (Proposal & { far: number })[][],
+  places: readonly Sounding[][],
   carry: Carry,
   lexicon: Lexicon,
 ): Fragment {
@@ -134,7 +153,7 @@ function bySound(
   let best = first;
   let worth = sense(first);
   /** what made no sense at the place before: with the next word put right as well it may ("seed is warn") */
-  let lone: readonly (Proposal & { far: number })[] = [];
+  let lone: readonly Sounding[] = [];
   for (const choices of places.slice(0, MOST_PLACES)) {
     let pick: { kept: readonly Proposal[]; meant: Fragment; worth: number } | undefined;
     const beside = (one: Proposal) => lone.filter((before) => before.to <= one.from && one.from - before.to < 3);
@@ -148,7 +167,8 @@ function bySound(
       if (
         gain <= (pick?.worth ?? worth) ||
         meant.scene.chunks.some((chunk) => chunk.talk) ||
-        more.some((one) => !supported(meant, one) || isDeed(meant, one))
+        more.some((one) => !supported(meant, one) || isDeed(meant, one)) ||
+        (more.some((one) => one.near) && !complete(meant))
       )
         continue;
       pick = { kept: next, meant, worth: gain };
@@ -305,6 +325,7 @@ const says = (one: Chunk): boolean =>
   one.command !== undefined ||
   has(one, ROLE.fresh) ||
   has(one, ROLE.too) ||
+  has(one, ROLE.leave) ||
   one.senses.place !== undefined ||
   one.senses.severity !== undefined ||
   one.senses.extent !== undefined ||

@@ -21,6 +21,12 @@ export interface Proposal {
   mean: string[];
 }
 
+/** A proposal by sound: how far off, and whether it is only near. */
+export interface Sounding extends Proposal {
+  far: number;
+  near?: boolean;
+}
+
 /** What is said behind these has not happened: "till I get it out". */
 export const NOT_YET = /^(?:till|til|until|when|if|before|once|unless|after)$/;
 
@@ -157,7 +163,7 @@ export function soundAlikes(
       // a plain English word is taken for another only where a known confusion says so
       if (single && (isEnglish(spelling) || TOOLS.has(spelling) || PLAIN.has(spelling))) continue;
       // nor is one guessed at by its letters whose sound is known
-      if (single && lexicon.soundAlikes.get(spelling)?.some(({ heard }) => heard.length === 1)) continue;
+      if (single && lexicon.soundAlikes.get(spelling)?.some(({ heard, near }) => heard.length === 1 && !near)) continue;
       for (const { word, far } of nearest(spelling, lexicon, single ? NEAR : NEAR_SPLIT, single ? 3 : 5))
         here.push({ from: at, to, mean: [word], far });
     }
@@ -197,17 +203,48 @@ function weigh(spelling: string, lexicon: Lexicon, near: number, least: number):
 
 /** What is known to sound like a word of the trade is next to that word, yet what was heard stands where both make sense. */
 const SAME_SOUND = 0.02;
+/** A phone apart: believed only where the whole phrase then makes sense. */
+const NEAR_SOUND = 0.1;
 
 /** Words of the trade that everyday words are known to sound like, a list for each place. */
-export function knownAlikes(words: readonly string[], lexicon: Lexicon): (Proposal & { far: number })[][] {
-  const found: (Proposal & { far: number })[][] = [];
+export function knownAlikes(words: readonly string[], lexicon: Lexicon): Sounding[][] {
+  const found: Sounding[][] = [];
   for (let at = 0; at < words.length; at += 1) {
     const rows = lexicon.soundAlikes.get(words[at] as string);
     const here = rows?.filter(({ heard }) => heard.every((word, nth) => words[at + nth] === word));
     if (here?.length)
-      found.push(here.map(({ heard, mean }) => ({ from: at, to: at + heard.length, mean: [mean], far: SAME_SOUND })));
+      found.push(
+        here.map(({ heard, mean, near }) => ({
+          from: at,
+          to: at + heard.length,
+          mean: [mean],
+          far: near ? NEAR_SOUND : SAME_SOUND,
+          near,
+        })),
+      );
   }
   return found;
+}
+
+/** Numbers that are heard as small words. */
+const AS_SMALL: Readonly<Record<string, string>> = {
+  won: "one",
+  to: "two",
+  too: "two",
+  for: "four",
+  fore: "four",
+  ate: "eight",
+  tin: "ten",
+};
+
+/** "make that forty too": behind an amendment a number is awaited, at its end or ahead of a unit. */
+export function asNumbers(words: readonly string[], lexicon: Lexicon): string[] {
+  return words.map((word, at) => {
+    const number = AS_SMALL[word];
+    if (!number || (at > 0 && (number === "ten" || TENS[words[at - 1] as string] === undefined))) return word;
+    const ends = at === words.length - 1 || lexicon.longest(words, at + 1)?.senses.unit !== undefined;
+    return ends ? number : word;
+  });
 }
 
 /** The phrase with proposals taken: its words, and for each the words of the phrase it stands for. */

@@ -6,6 +6,7 @@ import { chunk } from "./chunks.ts";
 import type { Fragment } from "./fragment.ts";
 import { countOf, Heard, type Listening } from "./listening.ts";
 import { readMeant } from "./meant.ts";
+import { asNumbers } from "./mishearing.ts";
 import { ranked } from "./order.ts";
 import { numberWaiting, partAnswer, partWanted, unitAnswer, type Waiting, wantsPart, workWanted } from "./questions.ts";
 import { keepAfterTag, lastParts, NO_REFERENCE, type Reference } from "./reference.ts";
@@ -168,7 +169,8 @@ class Working {
       this.#restFrom = from;
       this.#restTo = to;
     }
-    const words = this.#list.slice(from, to);
+    const said = this.#list.slice(from, to);
+    const words = amends ? asNumbers(said, this.#session.lexicon) : said;
     const fragment = readMeant(words, this.#carry(), this.#session.lexicon);
     if (amends && this.#amend(words, fragment, from)) return;
     this.#accept(fragment, from);

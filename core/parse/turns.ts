@@ -31,7 +31,7 @@ export function turnsOf(words: readonly string[], lexicon: Lexicon): Turn[] {
       turns.push({ kind: "note", from: at, to: note.end });
       return turns;
     }
-    const taken = matchAt(lexicon.undo, words, at);
+    const taken = matchAt(lexicon.undo, words, at) ?? swallowedThat(words, at);
     // "wipe that cage down", "scrub that stem": a work, and no undo
     const undo =
       taken && /^(?:wipe|scrub|drop)$/.test(words[at] as string) && partBehind(words, taken.end, lexicon)
@@ -77,6 +77,12 @@ function correctedFrom(words: readonly string[], lexicon: Lexicon): number | und
   // "no gasket": there is none
   const none = article === at && /^(?:no|nope|nah)$/.test(words[at - 1] ?? "");
   return part?.senses.part && part.end === words.length && !none ? at : undefined;
+}
+
+/** "scratch at": all that was said, and no scratch anywhere. */
+function swallowedThat(words: readonly string[], at: number): { end: number } | undefined {
+  const whole = /^(?:scratch|strike)$/.test(words[at] ?? "") && words[at + 1] === "at" && words.length === at + 2;
+  return whole ? { end: at + 2 } : undefined;
 }
 
 const partBehind = (words: readonly string[], at: number, lexicon: Lexicon): boolean =>

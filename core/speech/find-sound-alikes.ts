@@ -3,11 +3,11 @@
  * not expect ("how sing" for housing). Phones are the dictionary's (ARPAbet without stress).
  */
 
-/** How far a sound may be off: of short words next to nothing, or half the language is alike. */
+/** How far a sound may be off: of short words next to nothing, or half the language is alike. `wide`: one phone apart. */
 const NEAR = [
-  { upTo: 3, far: 0.3 },
-  { upTo: 5, far: 0.35 },
-  { upTo: Number.POSITIVE_INFINITY, far: 0.5 },
+  { upTo: 3, far: 0.3, wide: 0.5 },
+  { upTo: 5, far: 0.35, wide: 0.6 },
+  { upTo: Number.POSITIVE_INFINITY, far: 0.5, wide: 0.9 },
 ];
 /** A word is heard as so many at most. */
 const MOST_WORDS = 3;
@@ -39,6 +39,17 @@ const ALIKE: readonly (readonly [string, string, number])[] = [
   ["AH", "AO", 0.4],
   ["AH", "OW", 0.4],
   ["AO", "OW", 0.4],
+  // one phone apart: only in a wider search
+  ["TH", "T", 0.55],
+  ["TH", "F", 0.55],
+  ["TH", "S", 0.55],
+  ["DH", "D", 0.55],
+  ["M", "N", 0.55],
+  ["EY", "EH", 0.55],
+  ["EY", "AE", 0.55],
+  ["IY", "EH", 0.55],
+  ["AY", "AA", 0.55],
+  ["OW", "UW", 0.55],
 ];
 const NEVER = Number.POSITIVE_INFINITY;
 const swaps = new Map<string, number>();
@@ -54,6 +65,8 @@ function swapped(a: string, b: string, last: boolean): number {
 function lost(phone: string, last: boolean): number {
   if (phone === "HH") return 0.3;
   if (phone === "T" || phone === "D") return last ? 0.4 : NEVER;
+  // "stoke" for a stroke
+  if (phone === "R" || phone === "L") return last ? NEVER : 0.6;
   return phone === "Y" || phone === "W" ? 0.4 : NEVER;
 }
 
@@ -89,12 +102,12 @@ export class SoundAlikes {
       }
   }
 
-  /** What sounds like these sounds of one word, the nearest first. */
-  of(sounds: readonly string[]): SoundAlike[] {
+  /** What sounds like these sounds of one word, the nearest first; `wide`: and what is a phone apart. */
+  of(sounds: readonly string[], wide = false): SoundAlike[] {
     const found = new Map<string, number>();
     for (const sound of sounds) {
       const phones = phonesOf(sound);
-      const near = NEAR.find(({ upTo }) => phones.length <= upTo)?.far ?? 0;
+      const near = NEAR.find(({ upTo }) => phones.length <= upTo)?.[wide ? "wide" : "far"] ?? 0;
       this.#walk(phones, 0, this.#root, 0, [], near, found);
     }
     return [...found].map(([heard, far]) => ({ heard, far })).sort((a, b) => a.far - b.far);

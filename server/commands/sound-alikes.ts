@@ -21,7 +21,8 @@ const SAID_OFTEN = 2;
 /** Rows of several words for one: more of them are ever less like it. */
 const MOST_ROWS = 6;
 /** Small words that are misheard, and are no words of a row by themselves. */
-const SMALL = `air least already closes closed picture inside outside`.split(" ");
+const SMALL = `air least already around both closes closed need needs new old order picture inside outside
+  one three six seven eight nine ten twelve`.split(/\s+/);
 const FILLERS = new Set("uh uhh um umm er ah oh ohs hm hmm mm mhm ha haha huh eh aw ooh im us wee".split(" "));
 
 const { tradeWords, longest } = lexicon();
@@ -79,6 +80,12 @@ function isRow(row: readonly string[], far: number, target: string): boolean {
   if (row.includes(target) || longest(row, 0)?.end === row.length) return false;
   return row.join("") === target || row.some((word) => !PLAIN.has(word));
 }
+/** What is often said at a valve is meant as it is heard ("blew it out with air"). */
+const OFTEN_MEANT = 12;
+const meansIt = (word: string) => tradeWords.has(word) || (often.get(word) ?? 0) >= OFTEN_MEANT;
+/** "leak" is no mishearing of "leaks": a form of the same word is left as it is. */
+const stem = (word: string) => word.replace(/(?:e?d|e?s|e?r|ing|e?rs)$/, "");
+const isFormOf = (heard: string, target: string) => stem(heard) === stem(target);
 /** How often the rarest word of a row is said: of rows that sound the same, the one with the commonest words is heard. */
 const rarest = (row: readonly string[]) => Math.min(...row.map((word) => often.get(word) ?? 0));
 
@@ -87,9 +94,21 @@ const found = [...new Set([...targets, ...SMALL])].sort().flatMap((target) => {
     .map(({ heard, far }) => ({ row: heard.split(" "), far }))
     .filter(({ row, far }) => row[0] !== target && isRow(row, far, target) && (far === 0 || !SMALL.includes(target)))
     .sort((a, b) => a.far - b.far || rarest(b.row) - rarest(a.row));
+  // one everyday word that is a phone apart, where the word is long enough to be told by the rest
+  const near = SMALL.includes(target)
+    ? []
+    : alikes
+        .of(soundsOf(target), true)
+        .filter(({ heard }) => !heard.includes(" ") && heard.length > 2 && !TALK.has(heard) && !meansIt(heard))
+        .map(({ heard, far }) => ({ row: [heard], far }))
+        .filter(({ row, far }) => row[0] !== target && isRow(row, far, target) && !isFormOf(row[0] as string, target))
+        .filter(({ row }) => !rows.some((one) => one.row.join(" ") === row[0]))
+        .slice(0, MOST_ROWS)
+        .map(({ row }) => `~${row[0]}`);
   const single = rows.filter(({ row }) => row.length === 1);
   const several = rows.filter(({ row }) => row.length > 1).slice(0, MOST_ROWS);
-  return rows.length > 0 ? [`${target}: ${[...single, ...several].map(({ row }) => row.join(" ")).join(", ")}`] : [];
+  const all = [...[...single, ...several].map(({ row }) => row.join(" ")), ...near];
+  return all.length > 0 ? [`${target}: ${all.join(", ")}`] : [];
 });
 /** As many words a line as are read at a glance. */
 const WIDTH = 120;
@@ -103,7 +122,7 @@ writeFileSync(
   new URL("../../core/vocabulary/sound-alikes.ts", import.meta.url),
   `/**
  * What a recogniser may write for a word, because it sounds the same or nearly so: the word, then everyday words and rows of
- * them, the nearest first. Found by \`SoundAlikes\` in a pronouncing dictionary and written here by
+ * them, the nearest first; behind \`~\` what is a phone apart. Found by \`SoundAlikes\` in a pronouncing dictionary and written here by
  * \`npx tsx server/commands/sound-alikes.ts\`; what no dictionary tells is in confusions.ts.
  */
 const FOUND = \`
@@ -113,6 +132,8 @@ ${lines.join("\n")}
 export interface SoundAlikeRow {
   heard: readonly string[];
   mean: string;
+  /** a phone apart, and not the same sound */
+  near: boolean;
 }
 
 /** The rows by the first word heard, the longest first. */
@@ -121,11 +142,12 @@ export function soundAlikesByFirst(): Map<string, SoundAlikeRow[]> {
   for (const one of FOUND.trim().split(/; |\\n/)) {
     const [mean = "", rows = ""] = one.split(": ");
     for (const row of rows.split(", ")) {
-      const heard = row.split(" ");
+      const near = row.startsWith("~");
+      const heard = row.slice(near ? 1 : 0).split(" ");
       const first = heard[0] as string;
       const all = byFirst.get(first) ?? [];
       byFirst.set(first, all);
-      all.push({ heard, mean });
+      all.push({ heard, mean, near });
     }
   }
   for (const rows of byFirst.values()) rows.sort((a, b) => b.heard.length - a.heard.length);
