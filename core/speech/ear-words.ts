@@ -5,8 +5,9 @@ import { counted, languageModel, type SaidLines } from "./language-model.ts";
 import { letterSound } from "./letter-sound.ts";
 import { mayBeAll } from "./may-be-all.ts";
 import { networkText } from "./network.ts";
-import { ANSWER_LINES, LOGGED_LINES, SAID_LINES } from "./said/index.ts";
+import { learntNextWord } from "./next-word/weights.ts";
 import { SaidChances } from "./said-chances.ts";
+import { SAID_ALONE, saidTexts } from "./said-texts.ts";
 import { spokenTag } from "./spoken-tag.ts";
 import { spokenWords } from "./spoken-words.ts";
 import { WORD_CLASSES } from "./word-classes.ts";
@@ -51,8 +52,6 @@ const TAG_LINES = [
 /** Words of the trade that no line has: this share of what may come where nothing is known. */
 const UNSAID_SHARE = 0.03;
 const TAG = "T_site";
-/** How much a line counts that is a whole phrase by itself, beside one of thousands that begin alike. */
-const SAID_ALONE = 12;
 /** How often a phrase begins with the call word, where somebody may call. */
 const CALLED_SHARE = 0.2;
 /** How often somebody calls and waits for the tone before going on. */
@@ -73,9 +72,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   const sounds = new Map([...tags, ...(call ? [call] : [])].map(({ word, sounds }) => [word, sounds]));
   const allSounds = (word: string) => sounds.get(word) ?? soundsHere(word);
   const texts: SaidLines[] = [
-    { lines: SAID_LINES.map(spokenWords), weight: 1 },
-    { lines: LOGGED_LINES.map(spokenWords), weight: 2 },
-    { lines: ANSWER_LINES.map(spokenWords), weight: SAID_ALONE },
+    ...saidTexts(),
     { lines: site.accepted.map(spokenWords), weight: 2 },
     { lines: site.taught.map(spokenWords), weight: 3 },
   ];
@@ -108,7 +105,7 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   return {
     dictionary: dictionaryText(known, allSounds),
     network: networkText(model, allSounds, calling),
-    chances: new SaidChances(counts, kinds, calling),
+    chances: new SaidChances(counts, kinds, calling, learntNextWord()),
     unheard: [...words].filter((word) => !heard(word)).sort(),
     // who called and says nothing more waits for its tone
     mayBeAll: (words) =>

@@ -1,4 +1,5 @@
 import { BEGIN, type Counted, END, EveryHistory } from "./language-model.ts";
+import type { NextWord } from "./next-word/next-word.ts";
 
 /** What was said so far, as far as it tells what comes next: the two words before. */
 export type Before = readonly [string, string];
@@ -12,6 +13,8 @@ export interface Call {
 
 /** Words alone know best what they were often said with; of kinds of words more was said. Least perplexity on other lines. */
 const SHARE_OF_KINDS = 0.3;
+/** How much what was learnt counts beside what was counted. Least perplexity on other lines. */
+const SHARE_OF_LEARNT = 0.5;
 /** Of what nobody ever said. */
 const NEVER = -30;
 /** Chances that are remembered: enough for one phrase, and no more after a whole shift. */
@@ -26,12 +29,29 @@ export class SaidChances {
   readonly #words: EveryHistory;
   readonly #kinds: EveryHistory;
   readonly #call: Call | undefined;
+  readonly #learnt: NextWord | undefined;
   readonly #known = new Map<string, number>();
 
-  constructor(words: Counted, kinds: Counted, call: Call | undefined) {
+  constructor(words: Counted, kinds: Counted, call: Call | undefined, learnt?: NextWord) {
     this.#words = new EveryHistory(words);
     this.#kinds = new EveryHistory(kinds);
     this.#call = call;
+    this.#learnt = learnt;
+  }
+
+  /** Natural log of the chance of a whole line: half by what was counted, half by what was learnt, where that knows the word. */
+  ofLine(line: readonly string[]): number {
+    let sum = 0;
+    let before: Before = SaidChances.START;
+    let begins = 0;
+    for (const [at, word] of [...line, END].entries()) {
+      const counted = this.of(word, before);
+      const learnt = word === this.#call?.word ? undefined : this.#learnt?.of(word, line.slice(begins, at));
+      sum += learnt === undefined ? counted : mixed(counted, learnt);
+      before = this.afterSaying(word, before);
+      if (word === this.#call?.word) begins = at + 1;
+    }
+    return sum;
   }
 
   /** Natural log of the chance that `word` comes next; END is that nothing does. */
@@ -57,4 +77,9 @@ export class SaidChances {
   afterSaying(word: string, [, last]: Before): Before {
     return last === this.#call?.word ? [BEGIN, word] : [last, word];
   }
+}
+
+/** The log of the two chances' mean, from their logs. */
+function mixed(counted: number, learnt: number): number {
+  return Math.log((1 - SHARE_OF_LEARNT) * Math.exp(counted) + SHARE_OF_LEARNT * Math.exp(learnt));
 }

@@ -65,6 +65,7 @@ export const OWN_SOUNDS: Readonly<Record<string, readonly string[]>> = {
   "haven't": ["HH AE V AH N T", "HH AE V AH N", "HH EY V AH N T"],
   hysteresis: ["HH IH S T ER IY S IH S", "HH IH S T ER AH S IH S"],
   "isn't": ["IH Z AH N T", "IH Z AH N", "IH S N T"],
+  kpa: ["K EY P IY EY"],
   kilopascal: ["K IH L OW P AE S K AE L", "K IH L OW P AE S K AH L"],
   kilopascals: ["K IH L OW P AE S K AE L Z", "K IH L OW P AE S K AH L Z"],
   millilitres: ["M IH L AH L IY T ER Z", "M IH L AH L IH T ER Z"],

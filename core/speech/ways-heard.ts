@@ -20,17 +20,23 @@ export interface WayHeard {
 }
 
 /** How much the likelihood of words counts beside the sound, and what a word more costs: measured on lines not counted. */
-export const LIKELIHOOD_WEIGHT = 8;
+const ON_THE_WAY = 8;
+/** The same for whole lines: more is known of them, so it counts more. */
+export const LIKELIHOOD_WEIGHT = 11;
 const A_WORD_MORE = Math.log(0.2);
 const A_FILLER_MORE = -4.5;
 /** Ways that fall so far behind the best one at the same moment are given up, in the engine's units. */
 const GIVEN_UP = 2000;
 /** Ways that are followed at one moment. */
 const FOLLOWED = 60;
+/** Ways that are weighed once more as whole lines. */
+const WEIGHED = 30;
 
 interface Way {
   text: string;
+  /** sound and likelihood, and of that the sound, with what words cost that are more */
   score: number;
+  sound: number;
   before: Before;
   word?: GraphWord;
   back?: Way;
@@ -38,13 +44,13 @@ interface Way {
 
 /**
  * The likeliest ways in which an utterance may have been said, best first, each a different row of words. Goes through the
- * words that the search came past once more, with all that is known of what is said after what.
+ * words that the search came past once more with all that was counted, and weighs the best as whole lines.
  */
 export function waysHeard({ frames, words }: WordGraph, chances: SaidChances): WayHeard[] {
   const from: GraphWord[][] = Array.from({ length: frames }, () => []);
   for (const word of words) from[word.from]?.push(word);
   const at: Map<string, Way>[] = Array.from({ length: frames + 1 }, () => new Map());
-  at[0]?.set("", { text: "", score: 0, before: SaidChances.START });
+  at[0]?.set("", { text: "", score: 0, sound: 0, before: SaidChances.START });
   for (let frame = 0; frame < frames; frame++) {
     const here = at[frame] as Map<string, Way>;
     const next = from[frame] as GraphWord[];
@@ -53,9 +59,18 @@ export function waysHeard({ frames, words }: WordGraph, chances: SaidChances): W
     here.clear();
   }
   return [...(at[frames] ?? new Map<string, Way>()).values()]
-    .map((way) => ({ way, score: way.score + (LIKELIHOOD_WEIGHT * chances.of(END, way.before)) / UNIT }))
+    .map((way) => ({ way, score: way.score + (ON_THE_WAY * chances.of(END, way.before)) / UNIT }))
     .sort((a, b) => b.score - a.score)
-    .map(({ way, score }) => ({ words: wordsOf(way), score }));
+    .slice(0, WEIGHED)
+    .map(({ way }) => asWhole(way, chances))
+    .sort((a, b) => b.score - a.score);
+}
+
+/** What the line's likelihood brings as a whole, each word's share of it is not asked for. */
+function asWhole(way: Way, chances: SaidChances): WayHeard {
+  const words = wordsOf(way);
+  const line = words.map(({ word }) => word);
+  return { words, score: way.sound + (LIKELIHOOD_WEIGHT * chances.ofLine(line)) / UNIT };
 }
 
 function best(ways: ReadonlyMap<string, Way>): Way[] {
@@ -66,10 +81,12 @@ function best(ways: ReadonlyMap<string, Way>): Way[] {
 
 function gone(way: Way, word: GraphWord, chances: SaidChances): Way {
   const filler = isFiller(word.word);
-  const cost = filler ? A_FILLER_MORE : LIKELIHOOD_WEIGHT * chances.of(word.word, way.before) + A_WORD_MORE;
+  const likely = filler ? 0 : ON_THE_WAY * chances.of(word.word, way.before);
+  const sound = word.fits + (filler ? A_FILLER_MORE : A_WORD_MORE) / UNIT;
   return {
     text: filler ? way.text : `${way.text} ${word.word}`,
-    score: way.score + word.fits + cost / UNIT,
+    score: way.score + sound + likely / UNIT,
+    sound: way.sound + sound,
     before: filler ? way.before : chances.afterSaying(word.word, way.before),
     word,
     back: way,

@@ -1,12 +1,12 @@
 import { writeFileSync } from "node:fs";
+import { writeLayers } from "../../core/speech/learnt/written-layers.ts";
 import { BANDS } from "../../core/speech/noise/spectrum.ts";
 import { AROUND } from "../../core/speech/noise/speech-in-noise.ts";
-import { writeLayers } from "../../core/speech/noise/written-layers.ts";
 import { SAID_LINES } from "../../core/speech/said/index.ts";
 import { type Example, exampleOf } from "../ear/learn-noise/examples.ts";
 import { Learner } from "../ear/learn-noise/learner.ts";
-import { Luck } from "../ear/learn-noise/luck.ts";
 import { spoken } from "../ear/learn-noise/spoken.ts";
+import { Luck } from "../ear/learning/luck.ts";
 
 /**
  * Teaches the network that tells speech from noise anew and writes its weights down: `npx tsx server/commands/learn-noise.ts`,
@@ -49,8 +49,9 @@ for (let pass = 0; pass < PASSES; pass++) {
 
 writeFileSync(
   new URL("../../core/speech/noise/weights.ts", import.meta.url),
-  `import type { Layer } from "./speech-in-noise.ts";
-import { readLayers } from "./written-layers.ts";
+  `import type { Layer } from "../learnt/layers.ts";
+import { readLayers } from "../learnt/written-layers.ts";
+import { LAYER_SIZES } from "./speech-in-noise.ts";
 
 /** What the network has learnt, written here by \`npx tsx server/commands/learn-noise.ts\`. */
 const LEARNT = \`
@@ -61,7 +62,7 @@ let layers: Layer[] | undefined;
 
 /** Read when first asked for. */
 export function learntLayers(): Layer[] {
-  layers ??= readLayers(LEARNT);
+  layers ??= readLayers(LEARNT, LAYER_SIZES);
   return layers;
 }
 `,

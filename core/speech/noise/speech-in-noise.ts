@@ -1,3 +1,5 @@
+import { bend, type Layer, through } from "../learnt/layers.ts";
+import type { LayerSize } from "../learnt/written-layers.ts";
 import { BANDS } from "./spectrum.ts";
 
 /** The frames that tell of a frame's speech: those before it thinner the longer ago, and three that follow, 24 ms. */
@@ -6,14 +8,9 @@ export const AHEAD = AROUND[AROUND.length - 1] as number;
 export const BEHIND = -AROUND[0];
 /** Numbers that go in, that pass between, and that come out. */
 export const SIZES = [AROUND.length * BANDS, 256, 128, BANDS] as const;
+export const LAYER_SIZES: readonly LayerSize[] = SIZES.slice(1).map((to, n) => [SIZES[n] as number, to]);
 /** No band is weakened more than this while learning: an ear wants some room left beneath the words. */
 export const LEAST = 0.08;
-
-/** One row of the network: `weights[to * from + ...]`, a row of weights for each number that comes out. */
-export interface Layer {
-  weights: Float32Array;
-  biases: Float32Array;
-}
 
 /** How far each band of a frame stands above the noise known there, in the network's measure. */
 export function aboveNoise(power: Float32Array, noise: Float32Array, into: Float32Array): void {
@@ -21,21 +18,6 @@ export function aboveNoise(power: Float32Array, noise: Float32Array, into: Float
     const over = Math.log((power[band] as number) + 1e-12) - Math.log((noise[band] as number) + 1e-12);
     into[band] = Math.max(-3, Math.min(12, over)) / 4;
   }
-}
-
-/** What comes out of a layer before it is bent: sums of what goes in by weight. */
-export function through({ weights, biases }: Layer, from: Float32Array, to: Float32Array): void {
-  for (let j = 0; j < to.length; j++) {
-    let sum = biases[j] as number;
-    const row = j * from.length;
-    for (let i = 0; i < from.length; i++) sum += (weights[row + i] as number) * (from[i] as number);
-    to[j] = sum;
-  }
-}
-
-/** What is below nothing is nothing. */
-export function bend(values: Float32Array): void {
-  for (let j = 0; j < values.length; j++) if ((values[j] as number) < 0) values[j] = 0;
 }
 
 /**

@@ -1,5 +1,6 @@
-import type { Layer } from "./speech-in-noise.ts";
-import { readLayers } from "./written-layers.ts";
+import type { Layer } from "../learnt/layers.ts";
+import { readLayers } from "../learnt/written-layers.ts";
+import { LAYER_SIZES } from "./speech-in-noise.ts";
 
 /** What the network has learnt, written here by `npx tsx server/commands/learn-noise.ts`. */
 const LEARNT = `
@@ -433,6 +434,6 @@ let layers: Layer[] | undefined;
 
 /** Read when first asked for. */
 export function learntLayers(): Layer[] {
-  layers ??= readLayers(LEARNT);
+  layers ??= readLayers(LEARNT, LAYER_SIZES);
   return layers;
 }

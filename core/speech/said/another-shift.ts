@@ -987,7 +987,7 @@ now mute for a minute
 we're on whiskey victor six one two
 two inch water dump fail closed
 just gonna go top to bottom on this one
-breather ok indicator ok indicator gasket no good
+breather okay indicator okay indicator gasket no good
 indicator spring's okay
 upper housing rust on the bolt flange
 lower housing no rust nothing

@@ -451,7 +451,7 @@ no issues with the controller
 die a fram is torn
 pick up a kit and four bonnet bolts
 cage is split unlike the guide which is fine
-body ok bonnet ok stem light scoring packing worn
+body okay bonnet okay stem light scoring packing worn
 float is fine linkage is loose tightened the linkage
 diaphragm punctured near the edge
 what have you got
@@ -578,7 +578,7 @@ wrench slipped and cut my hand pretty good i'm bleeding
 we got a spill here it's running down the pad
 spring's broke it's in three pieces down in there
 replaced it
-seat worn one side plug scored stem ok flip the seat
+seat worn one side plug scored stem okay flip the seat
 cage pitted guide galled spring good
 guide replaced
 spring back in
@@ -745,7 +745,7 @@ stem's got a slight bend to it trued it up in the press
 note customer wants the old seat kept in a bag
 stem guide light scoring
 replaced seat plug cage gasket
-lower diaphragm ok upper diaphragm torn at the center
+lower diaphragm okay upper diaphragm torn at the center
 found cage o ring nicked action replaced
 diaphragm is having a minor tear at the edge
 packing is leaking slightly kindly order one packing set
@@ -1488,9 +1488,9 @@ no visible cracks in the yoke
 there is however some rust on the outside of the upper housing
 body bolts forty five ft lb
 packing nut sixty in lb
-actuator test twenty five psi ok
+actuator test twenty five psi okay
 slt sixty five psi pass
-stroke test twenty psi ok
+stroke test twenty psi okay
 neither the plug nor the cage is scored
 the stem is not bent but it is scratched at the top
 it has been reused
@@ -1579,7 +1579,7 @@ the nut is galled and a new nut was fitted
 the comm hole in the diaphragm nut was plugged and i rodded it out
 seat slight wear one side flipped
 plug no pitting
-cage ok
+cage okay
 i looked over the regulator and the gauge and there is nothing wrong with either
 the controller was calibrated but the regulator was not adjusted
 the actuator has been vented
@@ -1682,7 +1682,7 @@ the rag bin is on fire
 the seat has been lapped
 there was none of that cake left the night shift had cleaned it out
 upper housing dented left side
-lower housing ok
+lower housing okay
 two bonnet studs are bent and one is missing
 the stem guide o ring was cut so it was swapped out
 the body was drained cleaned and inspected no pitting found
@@ -1980,7 +1980,7 @@ bonnet studs are seized solid had to burn two off
 spindle's bent needs a new one
 supply's sitting at one point four bar
 torqued the bonnet to forty newton metres
-inspected trim ok packing nut loose tightened
+inspected trim okay packing nut loose tightened
 order one stem two stem guide o rings
 torque body twenty eight ft lb bonnet twenty six ft lb
 seat one side worn flipped retest no leak eighty psi

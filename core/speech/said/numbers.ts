@@ -1000,4 +1000,24 @@ lapped the seat and retested it at one hundred psi and it's bubble tight
 need eight bonnet bolts half inch by two inch and two gaskets
 last time it was rebuilt was the second of march and it leaked by june
 there's still about twenty pounds trapped in the bonnet so don't open it
+supply is one forty kpa
+bench set twenty to one hundred kpa
+starts opening at forty two kpa and full open at a hundred and three
+held seven hundred kpa for five minutes no drop
+seat leaks at three fifty kpa
+set the regulator at two forty kpa
+regulator creeps up to two sixty kpa
+tested the shell to two thousand kpa
+diaphragm case holds three hundred kpa
+pilot dumps at ninety kpa
+signal is sixty kpa and it's half open
+no leak at five hundred kpa
+soap tested at two hundred kpa no bubbles
+supply gauge reads one hundred and forty kpa
+upstream's at eleven hundred kpa downstream six fifty
+closes at twenty one kpa
+needs at least one forty kpa to stroke
+hydrotested at twenty one hundred kpa for ten minutes
+dropped from seven hundred to six eighty kpa in five minutes
+output is fifty five kpa
 `;

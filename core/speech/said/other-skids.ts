@@ -1021,7 +1021,7 @@ seat's got a nick no bigger than a hair
 i can lap that
 lapped it with five hundred grit
 plug got lapped at the same time
-cage is ok no wear i can see
+cage is okay no wear i can see
 cage went through the parts washer
 cage gasket replaced cage o ring replaced
 seat gasket replaced that's all three
@@ -1344,7 +1344,7 @@ goes to eight and a quarter at lockup
 locks up fine
 no leak at the vent
 held thirty psi on the inlet for fifteen minutes outlet didn't move
-ok next
+okay next
 this belongs to the burner management
 fuel gas shutoff one inch
 tag is b v seventeen
@@ -1355,7 +1355,7 @@ zero bubbles in two minutes
 body bolts checked at forty five
 all of 'em were tight
 what's the last reading
-ok close it
+okay close it
 i'm at the pump station now
 p v nine nine one
 relief valve actually
@@ -1442,12 +1442,12 @@ bonnet gasket again
 hundred foot pounds on the studs
 first twenty then sixty then the hundred
 final check one hundred all around
-stem moves ok by hand
+stem moves okay by hand
 opening pressure on the actuator is eleven psi
 fully open twenty five psi
 closes to zero in nine seconds
 upstream one forty and no leakage
-ok passed
+okay passed
 who's got the soap
 soap on the bonnet no
 nothing on the flange
@@ -1876,9 +1876,9 @@ new packing nut
 tightened that forty
 box threads are okay
 wrung it in by hand first
-seat looks ok
-stem ok
-stroke ok
+seat looks okay
+stem okay
+stroke okay
 spill's cleaned up
 call it in to environmental
 note spill reported at nine twenty

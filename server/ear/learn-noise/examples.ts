@@ -1,7 +1,7 @@
 import { KnownNoise } from "../../../core/speech/noise/known-noise.ts";
 import { BANDS, BINS, HOP, inBands, powerOf, SIZE, spectrumAt } from "../../../core/speech/noise/spectrum.ts";
 import { aboveNoise, LEAST } from "../../../core/speech/noise/speech-in-noise.ts";
-import type { Luck } from "./luck.ts";
+import type { Luck } from "../learning/luck.ts";
 import { someNoise } from "./noises.ts";
 
 /** How loud the noise is under the speech, dB: from louder than it to hardly there. */

@@ -1,32 +1,18 @@
-import { type Layer, SIZES } from "../../../core/speech/noise/speech-in-noise.ts";
-import type { Luck } from "./luck.ts";
+import type { Layer } from "../../../core/speech/learnt/layers.ts";
+import { SIZES } from "../../../core/speech/noise/speech-in-noise.ts";
+import type { Luck } from "../learning/luck.ts";
+import { addRow, addTimes, dot } from "../learning/rows.ts";
+import { Weights } from "../learning/weights.ts";
 
 const BATCH = 256;
 const RATE = 2e-3;
-/** Adam, Kingma & Ba (2015), with the figures given there. */
-const MEAN_KEPT = 0.9;
-const SQUARE_KEPT = 0.999;
 
-/** A layer with what learning needs beside it. */
+/** A layer, what came out of it last, and how far that was wrong. */
 interface Learning {
-  layer: Numbers;
-  slope: Numbers;
-  mean: Numbers;
-  square: Numbers;
+  layer: { weights: Weights; biases: Weights };
   out: Float64Array;
   error: Float64Array;
 }
-
-/** As a layer; in the processor's own numbers, which takes half the time. */
-interface Numbers {
-  weights: Float64Array;
-  biases: Float64Array;
-}
-
-const empty = (from: number, to: number): Numbers => ({
-  weights: new Float64Array(from * to),
-  biases: new Float64Array(to),
-});
 
 /** Learns the network's weights from examples, by back-propagation of the mean square error. */
 export class Learner {
@@ -38,18 +24,16 @@ export class Learner {
   constructor(luck: Luck) {
     this.#layers = SIZES.slice(1).map((to, n) => {
       const from = SIZES[n] as number;
-      const layer = empty(from, to);
       // He et al. (2015): sums neither grow nor fade from layer to layer
-      for (let i = 0; i < layer.weights.length; i++) layer.weights[i] = luck.normal() * Math.sqrt(2 / from);
-      const beside = { slope: empty(from, to), mean: empty(from, to), square: empty(from, to) };
-      return { layer, ...beside, out: new Float64Array(to), error: new Float64Array(to) };
+      const weights = new Weights(from * to, { spread: Math.sqrt(2 / from), normal: () => luck.normal() });
+      return { layer: { weights, biases: new Weights(to) }, out: new Float64Array(to), error: new Float64Array(to) };
     });
   }
 
   get layers(): Layer[] {
     return this.#layers.map(({ layer }) => ({
-      weights: Float32Array.from(layer.weights),
-      biases: Float32Array.from(layer.biases),
+      weights: Float32Array.from(layer.weights.values),
+      biases: Float32Array.from(layer.biases.values),
     }));
   }
 
@@ -86,7 +70,7 @@ export class Learner {
     for (const { layer, out } of this.#layers) {
       const last = out === this.#layers.at(-1)?.out;
       for (let j = 0; j < out.length; j++) {
-        const sum = (layer.biases[j] as number) + dot(layer.weights, j * from.length, from);
+        const sum = (layer.biases.values[j] as number) + dot(layer.weights.values, j * from.length, from);
         out[j] = last ? 1 / (1 + Math.exp(-sum)) : Math.max(0, sum);
       }
       from = out;
@@ -95,16 +79,16 @@ export class Learner {
 
   #backward(): void {
     for (let n = this.#layers.length - 1; n >= 0; n--) {
-      const { layer, slope, error } = this.#layers[n] as Learning;
+      const { layer, error } = this.#layers[n] as Learning;
       const below = this.#layers[n - 1];
       const from = below?.out ?? this.#in;
       below?.error.fill(0);
       for (let j = 0; j < error.length; j++) {
         const wrong = error[j] as number;
         if (wrong === 0) continue;
-        slope.biases[j] = (slope.biases[j] as number) + wrong;
-        addTimes(slope.weights, j * from.length, wrong, from);
-        if (below) addRow(below.error, wrong, layer.weights, j * from.length);
+        layer.biases.slopes[j] = (layer.biases.slopes[j] as number) + wrong;
+        addTimes(layer.weights.slopes, j * from.length, wrong, from);
+        if (below) addRow(below.error, wrong, layer.weights.values, j * from.length);
       }
       // what was below nothing changes nothing
       if (below) for (let i = 0; i < from.length; i++) if (from[i] === 0) below.error[i] = 0;
@@ -113,54 +97,7 @@ export class Learner {
 
   #step(rate: number): void {
     this.#steps++;
-    const ofMean = 1 - MEAN_KEPT ** this.#steps;
-    const ofSquare = 1 - SQUARE_KEPT ** this.#steps;
-    for (const { layer, slope, mean, square } of this.#layers)
-      for (const kind of ["weights", "biases"] as const) {
-        const [values, slopes, means, squares] = [layer[kind], slope[kind], mean[kind], square[kind]];
-        for (let i = 0; i < values.length; i++) {
-          const g = (slopes[i] as number) / BATCH;
-          const m = MEAN_KEPT * (means[i] as number) + (1 - MEAN_KEPT) * g;
-          const s = SQUARE_KEPT * (squares[i] as number) + (1 - SQUARE_KEPT) * g * g;
-          means[i] = m;
-          squares[i] = s;
-          values[i] = (values[i] as number) - (rate * (m / ofMean)) / (Math.sqrt(s / ofSquare) + 1e-8);
-        }
-        slopes.fill(0);
-      }
-  }
-}
-
-// Rows are four numbers at a time: their lengths are multiples of four, and this is where all the time goes.
-
-function dot(rows: Float64Array, at: number, row: Float64Array): number {
-  let a = 0;
-  let b = 0;
-  let c = 0;
-  let d = 0;
-  for (let i = 0; i < row.length; i += 4) {
-    a += (rows[at + i] as number) * (row[i] as number);
-    b += (rows[at + i + 1] as number) * (row[i + 1] as number);
-    c += (rows[at + i + 2] as number) * (row[i + 2] as number);
-    d += (rows[at + i + 3] as number) * (row[i + 3] as number);
-  }
-  return a + b + c + d;
-}
-
-function addTimes(rows: Float64Array, at: number, times: number, row: Float64Array): void {
-  for (let i = 0; i < row.length; i += 4) {
-    rows[at + i] = (rows[at + i] as number) + times * (row[i] as number);
-    rows[at + i + 1] = (rows[at + i + 1] as number) + times * (row[i + 1] as number);
-    rows[at + i + 2] = (rows[at + i + 2] as number) + times * (row[i + 2] as number);
-    rows[at + i + 3] = (rows[at + i + 3] as number) + times * (row[i + 3] as number);
-  }
-}
-
-function addRow(into: Float64Array, times: number, rows: Float64Array, at: number): void {
-  for (let i = 0; i < into.length; i += 4) {
-    into[i] = (into[i] as number) + times * (rows[at + i] as number);
-    into[i + 1] = (into[i + 1] as number) + times * (rows[at + i + 1] as number);
-    into[i + 2] = (into[i + 2] as number) + times * (rows[at + i + 2] as number);
-    into[i + 3] = (into[i + 3] as number) + times * (rows[at + i + 3] as number);
+    for (const { layer } of this.#layers)
+      for (const kind of ["weights", "biases"] as const) layer[kind].step(this.#steps, BATCH, rate);
   }
 }

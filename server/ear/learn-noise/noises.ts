@@ -1,5 +1,5 @@
 import { EAR_RATE } from "../../../core/speech/resample.ts";
-import type { Luck } from "./luck.ts";
+import type { Luck } from "../learning/luck.ts";
 
 type Noise = (length: number, luck: Luck) => Float32Array;
 

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { EAR_RATE } from "../../../core/speech/resample.ts";
 import { decodeWave } from "../../../core/speech/wave.ts";
-import type { Luck } from "./luck.ts";
+import type { Luck } from "../learning/luck.ts";
 
 /** Voices to learn from; those that hearing is measured with, flite's slt and rms, are none of them. */
 const FLITE = ["kal", "kal16", "awb"];

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { readLayers, writeLayers } from "../../../core/speech/learnt/written-layers.ts";
 import { Denoiser } from "../../../core/speech/noise/denoise.ts";
 import { exponentialIntegral, KnownNoise } from "../../../core/speech/noise/known-noise.ts";
 import {
@@ -13,9 +14,8 @@ import {
   spectrumAt,
   toBins,
 } from "../../../core/speech/noise/spectrum.ts";
-import { SIZES } from "../../../core/speech/noise/speech-in-noise.ts";
+import { LAYER_SIZES, SIZES } from "../../../core/speech/noise/speech-in-noise.ts";
 import { learntLayers } from "../../../core/speech/noise/weights.ts";
-import { readLayers, writeLayers } from "../../../core/speech/noise/written-layers.ts";
 import { decodeWave } from "../../../core/speech/wave.ts";
 import { CAN_SPEAK, inNoise, saidAloud } from "../../server/ear/said-aloud.ts";
 
@@ -94,12 +94,12 @@ test("steady hiss is taken down by more than 12 dB", () => {
 test("weights are written and read again within half a step of each", () => {
   const [first, ...rest] = learntLayers();
   if (!first) throw new Error("nothing was learnt");
-  const back = readLayers(writeLayers([first, ...rest]));
+  const back = readLayers(writeLayers([first, ...rest]), LAYER_SIZES);
   expect(back.map(({ weights }) => weights.length)).toEqual(SIZES.slice(1).map((to, n) => to * (SIZES[n] ?? 0)));
   const largest = Math.max(...first.weights.map(Math.abs));
   for (const [i, weight] of first.weights.entries())
     expect(Math.abs((back[0]?.weights[i] ?? 0) - weight)).toBeLessThan(largest / 80);
-  expect(() => readLayers("0 1 abc")).toThrow("something else");
+  expect(() => readLayers("0 1 abc", LAYER_SIZES)).toThrow("something else");
 });
 
 describe.skipIf(!CAN_SPEAK)("speech in noise", () => {

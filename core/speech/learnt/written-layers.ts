@@ -1,10 +1,12 @@
-import { type Layer, SIZES } from "./speech-in-noise.ts";
+import type { Layer } from "./layers.ts";
 
 /** The signs of a weight, from the most against to the most for: what may stand in a text between backticks. */
 const SIGNS = Array.from({ length: 94 }, (_, i) => String.fromCharCode(33 + i))
   .filter((sign) => !"\\`$".includes(sign))
   .join("");
 const MOST = (SIGNS.length - 1) / 2;
+/** The place of each sign by its code. */
+const VALUES = Array.from({ length: 127 }, (_, code) => SIGNS.indexOf(String.fromCharCode(code)));
 
 /** Layers as text: a line for each number that comes out, its bias, the step of its weights, and a sign for each of them. */
 export function writeLayers(layers: readonly Layer[]): string {
@@ -21,18 +23,21 @@ export function writeLayers(layers: readonly Layer[]): string {
     .join("\n");
 }
 
+/** Numbers that go into a layer, and that come out of it. */
+export type LayerSize = readonly [from: number, to: number];
+
 /** Throws where the text is not of layers of these sizes. */
-export function readLayers(text: string): Layer[] {
+export function readLayers(text: string, sizes: readonly LayerSize[]): Layer[] {
   const lines = text.trim().split("\n");
-  const layers = SIZES.slice(1).map((size, n) => {
-    const from = SIZES[n] as number;
-    const layer = { weights: new Float32Array(size * from), biases: new Float32Array(size) };
-    for (let j = 0; j < size; j++) {
+  const layers = sizes.map(([from, to]) => {
+    const layer = { weights: new Float32Array(to * from), biases: new Float32Array(to) };
+    for (let j = 0; j < to; j++) {
       const [bias, step, signs] = (lines.shift() ?? "").split(" ");
-      if (signs?.length !== from) throw new Error(`the weights of a network of ${SIZES.join(", ")} are something else`);
+      if (signs?.length !== from)
+        throw new Error(`the weights of a network of ${sizes.join(" and ")} are something else`);
       layer.biases[j] = Number(bias);
       for (let i = 0; i < from; i++)
-        layer.weights[j * from + i] = (SIGNS.indexOf(signs[i] as string) - MOST) * Number(step);
+        layer.weights[j * from + i] = ((VALUES[signs.charCodeAt(i)] as number) - MOST) * Number(step);
     }
     return layer;
   });
