@@ -13,7 +13,10 @@ export interface Call {
 
 /** Words alone know best what they were often said with; of kinds of words more was said. Least perplexity on other lines. */
 const SHARE_OF_KINDS = 0.3;
-/** How much what was learnt counts beside what was counted. Least perplexity on other lines. */
+/**
+ * How much the log of what was learnt counts beside that of what was counted. As a product of the two, what either holds for
+ * unlikely stays so: on other lines a third fewer wrong choices than with their mean.
+ */
 const SHARE_OF_LEARNT = 0.5;
 /** Of what nobody ever said. */
 const NEVER = -30;
@@ -39,7 +42,7 @@ export class SaidChances {
     this.#learnt = learnt;
   }
 
-  /** Natural log of the chance of a whole line: half by what was counted, half by what was learnt, where that knows the word. */
+  /** How likely a whole line is, as a natural log: half by what was counted, half by what was learnt, where that knows the word. */
   ofLine(line: readonly string[]): number {
     let sum = 0;
     let before: Before = SaidChances.START;
@@ -47,7 +50,7 @@ export class SaidChances {
     for (const [at, word] of [...line, END].entries()) {
       const counted = this.of(word, before);
       const learnt = word === this.#call?.word ? undefined : this.#learnt?.of(word, line.slice(begins, at));
-      sum += learnt === undefined ? counted : mixed(counted, learnt);
+      sum += learnt === undefined ? counted : counted + SHARE_OF_LEARNT * (learnt - counted);
       before = this.afterSaying(word, before);
       if (word === this.#call?.word) begins = at + 1;
     }
@@ -77,9 +80,4 @@ export class SaidChances {
   afterSaying(word: string, [, last]: Before): Before {
     return last === this.#call?.word ? [BEGIN, word] : [last, word];
   }
-}
-
-/** The log of the two chances' mean, from their logs. */
-function mixed(counted: number, learnt: number): number {
-  return Math.log((1 - SHARE_OF_LEARNT) * Math.exp(counted) + SHARE_OF_LEARNT * Math.exp(learnt));
 }

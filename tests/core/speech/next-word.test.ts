@@ -33,8 +33,8 @@ describe("the network of next words, as it was taught", () => {
   });
 
   test("looks further back than two words", () => {
-    const after = (line: string) => learntNextWord().of("pounds", line.split(" ")) as number;
-    expect(after("torqued the bolts to forty foot")).not.toBeCloseTo(after("replaced it with a forty foot"), 3);
+    const pounds = (line: string) => learntNextWord().of("pounds", line.split(" ")) as number;
+    expect(pounds("torqued the bolts to forty foot")).not.toBeCloseTo(pounds("replaced it with a forty foot"), 3);
   });
 
   test("says nothing of a word that it has not learnt, and takes it for a rare one before others", () => {
@@ -75,14 +75,18 @@ describe("a whole line's chance", () => {
     biases: new Float32Array(to).fill(Math.log(0.25)),
   }));
   const network = new NextWord([BEGIN, RARE, "seat", END], layers);
-  const counts = counted([{ lines: [["seat", "leaks"]], weight: 1 }], { classes: {}, unsaid: new Map(), unsaidShare: 0 });
+  const counts = counted([{ lines: [["seat", "leaks"]], weight: 1 }], {
+    classes: {},
+    unsaid: new Map(),
+    unsaidShare: 0,
+  });
   const call = { word: "C_for_the_log", share: 0.2, alone: 0.3 };
   const alone = new SaidChances(counts, counts, call);
   const both = new SaidChances(counts, counts, call, network);
 
-  test("is the mean of what was counted and what was learnt, word by word; what was not learnt is counted alone", () => {
+  test("goes half by what was counted and half by what was learnt, word by word; what was not learnt is counted alone", () => {
     const mean = (word: string, before: readonly [string, string]) =>
-      Math.log(0.5 * Math.exp(alone.of(word, before)) + 0.5 * 0.25);
+      0.5 * alone.of(word, before) + 0.5 * Math.log(0.25);
     expect(both.ofLine(["seat", "leaks"])).toBeCloseTo(
       mean("seat", [BEGIN, BEGIN]) + alone.of("leaks", [BEGIN, "seat"]) + mean(END, ["seat", "leaks"]),
       6,
