@@ -15,7 +15,7 @@ export interface Call {
 const SHARE_OF_KINDS = 0.3;
 /**
  * How much the log of what was learnt counts beside that of what was counted. As a product of the two, what either holds for
- * unlikely stays so: on other lines a third fewer wrong choices than with their mean.
+ * unlikely stays so: on other lines fewer wrong choices than with their mean.
  */
 const SHARE_OF_LEARNT = 0.5;
 /** Of what nobody ever said. */

@@ -22,7 +22,7 @@ export interface WayHeard {
 /** How much the likelihood of words counts beside the sound, and what a word more costs: measured on lines not counted. */
 const ON_THE_WAY = 8;
 /** The same for whole lines: more is known of them, so it counts more. */
-export const LIKELIHOOD_WEIGHT = 11;
+export const LIKELIHOOD_WEIGHT = 10;
 const A_WORD_MORE = Math.log(0.2);
 const A_FILLER_MORE = -4.5;
 /** Ways that fall so far behind the best one at the same moment are given up, in the engine's units. */
