@@ -7,10 +7,10 @@ export interface Evidence {
 }
 
 /**
- * Fitted on 240 utterances of phrases and 222 of other talk in two synthetic voices, clean and in noise, none of them in the
- * language model. How much like speech the sound is told nothing beside these two.
+ * Fitted on 320 utterances of phrases, 80 of them in noise 10 dB below as well, and 90 of other talk, in two synthetic voices,
+ * none of them in the language model: of 224 that came out at 0.9 or more 218 were right. How much like speech the sound is told nothing beside these two.
  */
-const WEIGHTS = { constant: -2.61, overPhones: 0.259, ahead: 1.02 } as const;
+const WEIGHTS = { constant: -1.117, overPhones: 0.247, ahead: 0.681 } as const;
 /** Further ahead is no surer. */
 const MOST_AHEAD = 8;
 
