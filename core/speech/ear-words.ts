@@ -3,7 +3,7 @@ import { dictionaryText } from "./dictionary.ts";
 import { KINDS } from "./kinds.ts";
 import { counted, languageModel, type SaidLines } from "./language-model.ts";
 import { letterSound } from "./letter-sound.ts";
-import { mayBeAll } from "./may-be-all.ts";
+import { type MayBeAll, mayBeAll } from "./may-be-all.ts";
 import { networkText } from "./network.ts";
 import { learntNextWord } from "./next-word/weights.ts";
 import { SaidChances } from "./said-chances.ts";
@@ -35,7 +35,7 @@ export interface EarWords {
   /** words that nobody knows the sound of: they cannot be heard */
   unheard: string[];
   /** whether these words of the network may be all that somebody has to say */
-  mayBeAll(words: readonly string[]): boolean;
+  mayBeAll(words: readonly string[]): MayBeAll;
 }
 
 /** How a job is opened on a tag; `TAG` stands for it. */
@@ -102,18 +102,20 @@ export function earWords(soundsOf: (word: string) => readonly string[], site: Si
   if (call) words.add(call.word);
   const known = [...words].filter(heard);
   const calling = call && { word: call.word, share: CALLED_SHARE, alone: CALL_ALONE };
+  const chances = new SaidChances(counts, kinds, calling, learntNextWord());
   return {
     dictionary: dictionaryText(known, allSounds),
     network: networkText(model, allSounds, calling),
-    chances: new SaidChances(counts, kinds, calling, learntNextWord()),
+    chances,
     unheard: [...words].filter((word) => !heard(word)).sort(),
     // who called and says nothing more waits for its tone
     mayBeAll: (words) =>
-      (words.length === 1 && words.every(isCall)) ||
-      mayBeAll(
-        model,
-        words.filter((word) => !isCall(word)),
-      ),
+      words.length === 1 && words.every(isCall)
+        ? "maybe"
+        : mayBeAll(
+            chances,
+            words.filter((word) => !isCall(word)),
+          ),
   };
 }
 

@@ -1,6 +1,7 @@
 import { confidenceOf, type Evidence } from "./confidence.ts";
 import { type EarWords, isCall, writtenWord } from "./ear-words.ts";
 import { type AcousticModel, type Decoded, Engine, type EngineModule } from "./engine.ts";
+import type { MayBeAll } from "./may-be-all.ts";
 import { Denoiser } from "./noise/denoise.ts";
 import { PHONE_DICTIONARY, PHONE_NETWORK } from "./phone-loop.ts";
 import type { SaidChances } from "./said-chances.ts";
@@ -81,7 +82,7 @@ export class Hearing {
   }
 
   /** Whether the words so far may be all that somebody has to say: nobody breaks off at "torqued to". */
-  get mayBeAll(): boolean {
+  get mayBeAll(): MayBeAll {
     return this.#mayBeAll(this.#soFar());
   }
 

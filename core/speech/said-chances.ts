@@ -76,6 +76,14 @@ export class SaidChances {
     return known;
   }
 
+  /** The chance of `word` after the line so far: the mean of what was counted and what was learnt. */
+  next(word: string, line: readonly string[]): number {
+    const before = line.reduce((before, said) => this.afterSaying(said, before), SaidChances.START);
+    const counted = Math.exp(this.of(word, before));
+    const learnt = this.#learnt?.of(word, line);
+    return learnt === undefined ? counted : (counted + Math.exp(learnt)) / 2;
+  }
+
   /** What stands before the word after `word`. A phrase begins anew after the call. */
   afterSaying(word: string, [, last]: Before): Before {
     return last === this.#call?.word ? [BEGIN, word] : [last, word];

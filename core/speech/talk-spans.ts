@@ -1,3 +1,4 @@
+import type { MayBeAll } from "./may-be-all.ts";
 import { EAR_RATE } from "./resample.ts";
 
 /** Frames of 10 ms. */
@@ -7,10 +8,12 @@ const ABOVE = 7;
 /** A slow talker's longest pause inside a phrase, frames. */
 const PAUSE = 75;
 /**
- * The same where it is known what was said: short where that may be all, long where something must still come. The engine
- * Kaldi ends by these two as well (its online-endpoint.h, rules 2 and 3: half a second and a second).
+ * The same where it is known what was said: short where that may be all, shorter where it likely is, long where something
+ * must still come. The engine Kaldi ends by the first and the last of these as well (its online-endpoint.h, rules 2 and 3:
+ * half a second and a second). The ear wants some quiet behind a phrase, so none is shorter.
  */
 const PAUSE_AT_END = 50;
+const PAUSE_AT_LIKELY_END = 40;
 const PAUSE_WITHIN = 100;
 /** Shorter than this is an impact, frames. */
 const SHORTEST = 8;
@@ -42,8 +45,8 @@ export class TalkSpotter {
     return this.#talking;
   }
 
-  /** `mayBeAll` is asked, once a pause, whether what was said so far may be all of it. */
-  frame(samples: Float32Array, mayBeAll?: () => boolean): TalkEvent {
+  /** `mayBeAll` is asked, twice a pause at most, whether what was said so far may be all of it. */
+  frame(samples: Float32Array, mayBeAll?: () => MayBeAll): TalkEvent {
     const now = Math.max(STILL, this.#loudness(samples));
     const room = this.#room ?? now;
     // dB a frame: up 4 a second while quiet, half of that while somebody talks; down at once
@@ -66,9 +69,11 @@ export class TalkSpotter {
     return undefined;
   }
 
-  #isSilent(mayBeAll?: () => boolean): boolean {
+  #isSilent(mayBeAll?: () => MayBeAll): boolean {
     if (!mayBeAll) return this.#quiet >= PAUSE;
-    return this.#quiet >= PAUSE_WITHIN || (this.#quiet === PAUSE_AT_END && mayBeAll());
+    if (this.#quiet === PAUSE_AT_LIKELY_END) return mayBeAll() === "likely";
+    if (this.#quiet === PAUSE_AT_END) return mayBeAll() !== "no";
+    return this.#quiet >= PAUSE_WITHIN;
   }
 
   #loudness(samples: Float32Array): number {

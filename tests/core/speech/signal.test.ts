@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fourier } from "../../../core/speech/fourier.ts";
+import type { MayBeAll } from "../../../core/speech/may-be-all.ts";
 import { EAR_RATE, Resampler } from "../../../core/speech/resample.ts";
 import { Framer, TalkSpotter } from "../../../core/speech/talk-spans.ts";
 
@@ -57,7 +58,7 @@ describe("the resampler", () => {
 });
 
 describe("the talk spotter", () => {
-  const events = (sound: Float32Array, mayBeAll?: () => boolean) => {
+  const events = (sound: Float32Array, mayBeAll?: () => MayBeAll) => {
     const spotter = new TalkSpotter();
     return new Framer().push(sound).flatMap((frame, i) => {
       const event = spotter.frame(frame, mayBeAll);
@@ -81,27 +82,20 @@ describe("the talk spotter", () => {
     expect(heard[0]?.[1]).toBeCloseTo(1.1, 0);
     expect(heard[1]?.[1]).toBeCloseTo(3.5, 0);
   });
-  test("waits half a second where what was said may be all of it, and a whole one where more must come", () => {
+  test("waits less where what was said is likely all, half a second where it may be, and a whole one where more must come", () => {
     const said = tone(700, EAR_RATE, 0.6);
     const pausing = along(room(1), said, room(0.8), said, room(2));
-    const times = (found: ReturnType<typeof events>, wanted: string) =>
-      found.filter(([event]) => event === wanted).map(([, at]) => at);
-    expect(
-      times(
-        events(pausing, () => true),
-        "ends",
-      ),
-    ).toEqual([2.1, 3.5]);
-    expect(
-      times(
-        events(pausing, () => false),
-        "ends",
-      ),
-    ).toEqual([4]);
-    // asked once a pause: it costs something to say
+    const ends = (mayBeAll: () => MayBeAll) =>
+      events(pausing, mayBeAll)
+        .filter(([event]) => event === "ends")
+        .map(([, at]) => at);
+    expect(ends(() => "likely")).toEqual([2, 3.4]);
+    expect(ends(() => "maybe")).toEqual([2.1, 3.5]);
+    expect(ends(() => "no")).toEqual([4]);
+    // asked twice a pause: it costs something to say
     let asked = 0;
-    events(pausing, () => ++asked > 99);
-    expect(asked).toBe(2);
+    events(pausing, () => (++asked > 99 ? "maybe" : "no"));
+    expect(asked).toBe(4);
   });
   test("takes a short blow for none, and a compressor for the room after a while", () => {
     expect(events(along(room(1), tone(700, EAR_RATE, 0.05), room(2)))).toEqual([]);

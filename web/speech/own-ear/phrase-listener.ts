@@ -1,4 +1,5 @@
 import { HEARD_FROM, type Hearing } from "../../../core/speech/hearing.ts";
+import type { MayBeAll } from "../../../core/speech/may-be-all.ts";
 import { EAR_RATE, Resampler } from "../../../core/speech/resample.ts";
 import { Framer, type TalkSpotter } from "../../../core/speech/talk-spans.ts";
 import type { TurnTells } from "./messages.ts";
@@ -129,7 +130,8 @@ export class PhraseListener {
   }
 
   /** Of what the engine has so far; a phrase too short to have been judged yet goes on. */
-  readonly #mayBeAll = (): boolean => this.#phrase !== undefined && this.#phrase.fed > 0 && this.#hearing.mayBeAll;
+  readonly #mayBeAll = (): MayBeAll =>
+    this.#phrase !== undefined && this.#phrase.fed > 0 ? this.#hearing.mayBeAll : "no";
 
   #decode(phrase: Phrase, whole = false): void {
     if (phrase.fed === 0) {
