@@ -99,4 +99,9 @@ describe("a whole line's chance", () => {
       6,
     );
   });
+
+  test("of the next word alone it is the mean of the two, which is a chance again", () => {
+    expect(both.next("seat", [])).toBeCloseTo((Math.exp(alone.of("seat", [BEGIN, BEGIN])) + 0.25) / 2, 6);
+    expect(both.next("leaks", ["seat"])).toBeCloseTo(Math.exp(alone.of("leaks", [BEGIN, "seat"])), 6);
+  });
 });
