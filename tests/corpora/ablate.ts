@@ -11,7 +11,7 @@ const none = { byFirst: new Map() };
 const whole = lexicon();
 
 const ABLATIONS: [string, Lexicon, ((one: Case) => string[])?][] = [
-  ["everything", whole],
+  ["nothing", whole],
   ["without known confusions", { ...whole, confusions: new Map() }],
   ["without matching by sound", { ...whole, tradeWords: new Set() }],
   ["without words known to sound alike", { ...whole, soundAlikes: new Map() }],
