@@ -24,8 +24,9 @@ const NEVER = -30;
 const REMEMBERED = 50_000;
 
 /**
- * How likely each next word is, weighed with all that was counted: for choosing among the few ways in which something may
- * have been said. The network that is searched while sound comes knows much less (`language-model.ts`).
+ * How likely each next word is by all that was counted, and whole lines by that and what a network has learnt (`next-word/`):
+ * for choosing among the few ways in which something may have been said, and for telling where somebody may have finished.
+ * The network that is searched while sound comes knows much less (`language-model.ts`).
  */
 export class SaidChances {
   static readonly START: Before = [BEGIN, BEGIN];

@@ -66,7 +66,7 @@ export function waysHeard({ frames, words }: WordGraph, chances: SaidChances): W
     .sort((a, b) => b.score - a.score);
 }
 
-/** What the line's likelihood brings as a whole, each word's share of it is not asked for. */
+/** A way with the likelihood of its whole line; its words keep what they brought on the way. */
 function asWhole(way: Way, chances: SaidChances): WayHeard {
   const words = wordsOf(way);
   const line = words.map(({ word }) => word);
