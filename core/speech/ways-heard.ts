@@ -42,6 +42,14 @@ interface Way {
   back?: Way;
 }
 
+/** What a word brings to a way, wherever it ends. */
+interface Step {
+  text: string;
+  before: Before;
+  likely: number;
+  more: number;
+}
+
 /**
  * The likeliest ways in which an utterance may have been said, best first, each a different row of words. Goes through the
  * words that the search came past once more with all that was counted, and weighs the best as whole lines.
@@ -55,7 +63,18 @@ export function waysHeard({ frames, words }: WordGraph, chances: SaidChances): W
     const here = at[frame] as Map<string, Way>;
     const next = from[frame] as GraphWord[];
     if (here.size === 0 || next.length === 0) continue;
-    for (const way of best(here)) for (const word of next) keep(at[word.to], gone(way, word, chances));
+    for (const way of best(here)) {
+      // the same word often ends in many frames: how likely it is there, and what is said with it, is found once
+      const steps = new Map<string, Step>();
+      for (const word of next) {
+        let step = steps.get(word.word);
+        if (!step) {
+          step = stepFrom(way, word.word, chances);
+          steps.set(word.word, step);
+        }
+        keep(at[word.to], gone(way, word, step));
+      }
+    }
     here.clear();
   }
   return [...(at[frames] ?? new Map<string, Way>()).values()]
@@ -79,18 +98,19 @@ function best(ways: ReadonlyMap<string, Way>): Way[] {
   return all.slice(0, FOLLOWED).filter(({ score }) => score >= least);
 }
 
-function gone(way: Way, word: GraphWord, chances: SaidChances): Way {
-  const filler = isFiller(word.word);
-  const likely = filler ? 0 : ON_THE_WAY * chances.of(word.word, way.before);
-  const sound = word.fits + (filler ? A_FILLER_MORE : A_WORD_MORE) / UNIT;
+function stepFrom(way: Way, word: string, chances: SaidChances): Step {
+  if (isFiller(word)) return { text: way.text, before: way.before, likely: 0, more: A_FILLER_MORE / UNIT };
   return {
-    text: filler ? way.text : `${way.text} ${word.word}`,
-    score: way.score + sound + likely / UNIT,
-    sound: way.sound + sound,
-    before: filler ? way.before : chances.afterSaying(word.word, way.before),
-    word,
-    back: way,
+    text: `${way.text} ${word}`,
+    before: chances.afterSaying(word, way.before),
+    likely: (ON_THE_WAY * chances.of(word, way.before)) / UNIT,
+    more: A_WORD_MORE / UNIT,
   };
+}
+
+function gone(way: Way, word: GraphWord, { text, before, likely, more }: Step): Way {
+  const sound = word.fits + more;
+  return { text, score: way.score + sound + likely, sound: way.sound + sound, before, word, back: way };
 }
 
 /** Of two that say the same until the same moment, the better. */

@@ -36,9 +36,10 @@ export class NextWord {
   readonly #between: Layer;
   readonly #like: Layer;
   readonly #words: Layer;
-  readonly #in = new Float32Array(BEFORE * OF_A_WORD);
   readonly #bent = new Float32Array(BETWEEN);
   readonly #known = new Map<string, Float32Array>();
+  /** what each word brings to the first layer's sums from each place before */
+  readonly #brought = new Map<number, Float64Array>();
 
   /** `words` in the order of the last layer's rows. */
   constructor(words: readonly string[], [between, like, rows]: readonly Layer[]) {
@@ -68,12 +69,12 @@ export class NextWord {
     const key = last.join(" ");
     let like = this.#known.get(key);
     if (!like) {
-      const { weights } = this.#words;
-      for (const [n, word] of last.entries()) {
-        const row = OF_A_WORD * (this.#numbers.get(word) ?? (this.#numbers.get(RARE) as number));
-        this.#in.set(weights.subarray(row, row + OF_A_WORD), n * OF_A_WORD);
+      const brought = last.map((word, place) => this.#broughtBy(word, place));
+      for (let j = 0; j < BETWEEN; j++) {
+        let sum = this.#between.biases[j] as number;
+        for (const sums of brought) sum += sums[j] as number;
+        this.#bent[j] = sum;
       }
-      through(this.#between, this.#in, this.#bent);
       bend(this.#bent);
       like = new Float32Array(OF_A_WORD);
       through(this.#like, this.#bent, like);
@@ -81,5 +82,26 @@ export class NextWord {
       this.#known.set(key, like);
     }
     return like;
+  }
+
+  /** The ways weighed share most of their words: each word's part in a place is summed up once, not with every history. */
+  #broughtBy(word: string, place: number): Float64Array {
+    const number = this.#numbers.get(word) ?? (this.#numbers.get(RARE) as number);
+    const key = number * BEFORE + place;
+    let sums = this.#brought.get(key);
+    if (!sums) {
+      const like = this.#words.weights.subarray(number * OF_A_WORD, (number + 1) * OF_A_WORD);
+      const { weights } = this.#between;
+      sums = new Float64Array(BETWEEN);
+      for (let j = 0; j < BETWEEN; j++) {
+        const row = (j * BEFORE + place) * OF_A_WORD;
+        let sum = 0;
+        for (let i = 0; i < OF_A_WORD; i++) sum += (weights[row + i] as number) * (like[i] as number);
+        sums[j] = sum;
+      }
+      if (this.#brought.size >= REMEMBERED) this.#brought.clear();
+      this.#brought.set(key, sums);
+    }
+    return sums;
   }
 }
