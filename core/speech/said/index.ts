@@ -4,6 +4,7 @@ import { AT_THE_BENCH } from "./at-the-bench.ts";
 import { AT_THE_DUMP } from "./at-the-dump.ts";
 import { CAREFUL } from "./careful.ts";
 import { CLIPPED } from "./clipped.ts";
+import { EIGHT_TECHNICIANS } from "./eight-technicians.ts";
 import { FINDINGS } from "./findings.ts";
 import { IN_FULL_SENTENCES } from "./in-full-sentences.ts";
 import { LOGGED } from "./logged.ts";
@@ -53,4 +54,5 @@ export const SAID_LINES: readonly string[] = linesOf(
   AT_THE_DUMP,
   PART_AFTER_PART,
   AT_THE_BENCH,
+  EIGHT_TECHNICIANS,
 );
