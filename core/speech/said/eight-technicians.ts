@@ -207,7 +207,56 @@ the vent's clear
 bug screen's gone off the vent
 need a bug screen
 wiped it all down
-done here let's eat
+okay that's four let's eat
+one more after lunch l v nineteen
+two inch same as the first
+shut it in at the wing
+seventy on it
+bled it into a bucket
+bucket's full of black water
+zero and stays zero
+signal line's crimped
+cut the bad foot off the line
+lid's off it
+mouse nest in the top
+cleaned the nest out
+rubber on top got chewed
+chewed at the edge not through
+still swapped it
+the lower rubber's got a bubble in it
+swapped that one as well
+plate had a ding in it
+hammered the ding flat
+spring's six inches on the tape
+spring's good then
+stem won't slide
+stem's stuck in the bushing
+oil and a mallet and it came
+scuffed the stem up some
+emery on the stem and it's slick
+bushing's scored up top
+get me a bushing
+no i got one here
+drove the bushing in
+seat's like new
+plug's got two dings
+stoned the dings off
+cage had a rock in it
+a rock the size of a pea
+rock bent nothing
+cage is in it
+gasket's in and bonnet's down
+thirty on the bonnet nuts
+i mean twenty eight
+twelve on the packing nut
+put air to it
+wide open at twenty two
+shut at nine
+seventy on it no drip
+soaped all of it and it's dry
+pulled the lock
+nineteen's good
+bucket needs dumped
 work order starts with the tag p v three forty four
 tag on the body agrees with the tag on the paper
 valve is a two inch globe in carbon steel
@@ -547,6 +596,39 @@ i'd order a diaphragm and a seat kit for it before the fall
 i tell them it'll make it to the fall but not through the winter
 note that tango victor fifty was looked at and not opened
 so that's that and i'm headed to the house
+before i go there's one more and it's l v four oh one
+it's the one inch on the fuel gas scrubber and it hardly ever works
+it sat all winter so i expected the worst
+the scrubber had thirty eight pounds on it when i came
+i shut both sides and it bled right down to zero
+the tubing was full of water and it ran out on my boot
+when i loosened the lid the spring gave it a little push
+so i backed the screw off before i took the rest of the bolts
+the diaphragm looks like an old boot but it isn't torn
+an old boot won't last so i put a fresh one on
+the spring measured three and a half and it's as bright as a dime
+the stem came out with a skin of rust on it
+under the rust it was pitted up by the packing
+the pits are only three or four thousandths so i dressed them
+there were two rings of packing missing out of the five
+i put all five back in and they're the soft kind
+the bonnet gasket was paper and it had rotted
+so i cut one from a thirty second sheet and it fits
+the cage was free and there was a cricket in it
+the plug has its shine yet and the seat has too
+i wiped the two of them off and left them alone
+the guide's good and the o ring in it is still round
+i torqued the bonnet to eighteen foot pounds on those little bolts
+the lid bolts i did by feel at about ten
+the packing nut's at eight inch pounds and that's plenty
+with fifteen pounds on it the stem came up a quarter inch and stuck
+i worked it a few times and then it went the full half inch
+it's been holding thirty eight pounds a good while with no leak
+nothing's coming out around the stem or out of the bonnet
+i'd put it down for a look every six months so it doesn't sit
+somebody should blow the water out of that supply line too
+order a bottle of soap for the truck while you're at it
+that's four oh one and this time i'm really going
 okay so um this is f v three seventeen i think
 let me wipe it off yeah it says f v three seventeen alpha
 it's a two inch i'm pretty sure or a one and a half
@@ -717,6 +799,46 @@ found it in the gravel and put it back
 snugged that to about fifteen
 okay i'm gonna say it's good till next spring
 that's everything on my list close it out
+oh hang on there's one more on the back of the sheet
+it's um l c v thirteen by the water tank
+thirteen's shut in already somebody left their lock on it
+okay so i hung mine next to it
+is there pressure on it it says seven
+let me tap the gauge it's zero it was just stuck
+so the outside's all salty and the bolts are white
+i can't read the size but it looks like a one inch
+the bolts came out okay i counted six
+let's see is the gasket any good it's got a split
+the gasket's split so there's a new one
+the diaphragm's soft and i can't find a hole
+but there's salt on both sides of it so how'd it get there
+oh i see it there's a pinhole right in the crease
+good thing i looked so that's a new diaphragm
+spring's kind of crusty but it's four and a half like it should be
+cleaned the crust off it and it's pitted a little
+is pitted okay for a spring i'd say replace it
+i don't have one so it goes back and i'll order one
+the stem has um green stuff on it by the nut
+it wiped off and there's nothing under it
+the nut's stuck on the stem it's like welded
+soaked it ten minutes and it came off
+threads are fine i think yeah they're fine
+the seat looks shiny on top and kind of dull on the bottom
+which way's it supposed to go shiny side to the plug
+so no wear on it i'm gonna leave that alone
+the plug has a chip on it like somebody dropped it
+chip's on the edge and it's maybe a sixteenth
+so that's chipped and it needs a plug
+where's the plug in this kit there it is
+all back in it and twenty eight on all six
+was that twenty eight or thirty eight it's twenty eight for the one inch
+gave it some air and it popped open at twelve
+so it's full open at nineteen i guess that's fine
+the tank's only got nine pounds on it to test with
+nine pounds and it's not dripping so it's tight
+let me do it again with the hand pump fifty pounds
+still nothing at fifty okay it's a pass
+give the other guy his lock back and we're done with thirteen
 this is the l c v seven forty off the test separator
 the tag is wired to the yoke and it's hard to read
 the valve is a two inch and the air opens it
@@ -876,4 +998,625 @@ the ten is under what it's allowed so it's passed
 the vent is quiet so the diaphragm's holding
 the blind is out and the valve is lined up
 the p v eighty three is given back
+the one i forgot is the l v one eleven by the flare
+the one eleven is a one inch and it's the pressure to open
+the knockout is empty so there's no pressure on the valve
+the lock's on it all the same
+the line was drained and the water in it was a gallon
+the tubing to it has a hole where it rubbed on the skid
+the hole in the tubing is why it wouldn't open
+the tubing's new now and it's tied away from the skid
+the top of it was opened since the air was leaking
+the diaphragm in the top is good and the leak was at the bolts
+the bolts were loose and now they're at twelve foot pounds
+the spring is fine it's three and three quarters
+the stem moves by hand and it's smooth
+the packing is dry but it's only got the three rings left
+the three rings came out and the five went in
+the nut on the packing is at six foot pounds
+the bonnet was on tight and it stays on
+the seat was tested with the twenty five pounds there is
+the seat is passing a little it's about five bubbles a minute
+the stroke was done twenty times and it's down to one
+the one bubble is okay on a one inch
+the gauge on the supply is cracked but it reads
+the supply is at twenty two and the regulator's holding it
+the filter on it had the bowl full and it's drained
+the vent has the screen on it
+the valve opens in the two seconds and it shuts in three
+the indicator is bent and it's been straightened
+the label for it is new and it's easy to read
+the paint is for the spring time
+the one eleven is closed out and it's the last of the four
+two inch and air to open l c v four fifty five
+four fifty five that's the number on the tag
+sixty five pounds on the separator right now
+thirty pounds on the supply
+zero on the downstream since it dumps to the tank
+two locks on it mine and the operator's
+one bleeder open and one plugged
+sixty five down to twenty and dropping
+twenty down to five
+five pounds that won't leave
+five pounds trapped between the blocks i mean
+zero now after i worked the handle
+eight bolts on the bonnet all eight rusty
+two of the eight wouldn't turn
+one broke off flush
+seven came out whole
+twelve bolts in the housing and one's missing
+eleven of them were tight
+half an inch of water in the lower housing
+five and three quarters on the spring
+six even is what the spring should be so it's short a quarter
+a quarter inch short that's a weak spring
+one pinhole in the upper diaphragm
+two cracks at the edge of the bottom one
+both diaphragms replaced that's two out of the kit
+thirty five foot pounds on the diaphragm nut
+three seventy three on the stem at the worn spot
+three seventy five on the stem above it
+two thousandths of wear on the stem that's nothing
+seven thousandths runout on it though
+seven is over five so the stem's bent
+four licks in the press and it's back to two thousandths
+three eighty four in the guide
+eleven thousandths between the stem and the guide
+eleven is too much so it gets a guide
+five rings of packing and the bottom two are hard
+one backup ring's cut and the other's okay
+two new backup rings anyway
+three slots in the cage worn out of the four
+twenty thousandths of wear at the widest slot
+one side of the seat's wire drawn
+a third of the way around the seat it's cut
+zero wear on the flip side of that seat
+one flat on the plug about an eighth long
+ten thousandths off the plug to clean it up
+a hundred and five foot pounds on the seat ring
+one gasket under the seat and one on the cage
+twenty eight foot pounds on the bonnet bolts
+ten then twenty then twenty eight
+fifteen foot pounds on the housing in a star
+twelve inch pounds on the packing nut for now
+nine pounds it starts to lift
+nineteen pounds it's wide open
+nine to nineteen is the bench set
+three quarters of an inch of travel on the nose
+four seconds up and three seconds down
+fifty pounds under the seat no bubbles
+sixty five pounds under it and one bubble
+one bubble in two minutes on the seat
+no drips in five minutes at the packing
+a hundred and thirty on the body and no sweat
+one bolt to order and one spring
+one spring six inch free and one three eighths bolt
+six months till the next look at it
+one lock off and the other one off
+four fifty five is in and dumping
+one and a half inch and air to close f v sixteen
+sixteen's on the suction scrubber
+one twenty on the line as found
+twenty two pounds of signal and it's shut
+half a turn open on the bypass
+one twenty bled to zero in about a minute
+two drops a minute at the packing as found
+forty bubbles a minute through the seat as found
+forty is way over for that size
+twelve nuts off and all twelve good
+four and a half on the spring free length
+four and a half's what it calls for so okay
+a hundred and ten thousandths thick on the diaphragm
+one twenty five new so it's wore some
+one more year in that diaphragm i'd say
+point four nine seven on the stem
+point five oh one in the guide bore
+four thousandths clearance that's fine
+a sixteenth of rust scale in the bonnet
+two pits on the seat ring at the outlet side
+five thousandths deep on the pits
+ten minutes of lapping and the pits are out
+one thirty second wide on the seat line
+zero cracks in the cage
+one o ring flat and two that are okay
+three new o rings went in it regardless
+eighty newton meters on the bonnet
+eighty newton meters is about sixty foot pounds
+sixty five inch pounds on the packing flange nuts
+six thousandths under the head of one bolt so i went again
+fifteen sixteenths of travel and it wants an inch
+one inch even after two turns on the connector
+three point two on the low end of the bench set
+fourteen point eight on the top end
+zero bubbles at one twenty
+zero leaks at the bonnet at one twenty
+three parts used two gaskets and the o rings
+twelve months on this one
+sixteen's handed back at half past two
+four inch and fail closed p v ninety seven
+three hundred class flanges eight studs a side
+two eighty on the inlet before the shut in
+two eighty to zero in four minutes
+zero on two gauges so i believe it
+one crack on the yoke leg
+an inch and a half long the crack on the yoke is
+two hundred and twenty pounds this actuator so i got the hoist
+nine turns out on the adjusting screw
+nine and five eighths on the big spring
+nine and three quarters is new
+an eighth down on a spring that size isn't much
+three inches of tear in the diaphragm
+a hundred and ninety foot pounds to break the bonnet nuts
+two of sixteen nuts galled on the studs
+two studs and two nuts get replaced
+point seven four eight the stem measures at the bottom
+point seven four two up at the packing
+six thousandths off where the packing rides
+six is over the limit so that stem is done
+two rings of wear on the plug
+twenty five thousandths deep the upper ring
+one side only on the seat washed about a half inch
+a half inch of washout in a seat isn't worth cutting
+a new seat a new plug and stem and the old cage
+two eighty five foot pounds on the seat ring
+one seventy five on the bonnet the last time around
+fifty then one hundred then one seventy five
+twenty four inch pounds on the breather if you want to know
+two inches of travel it calls for two inches
+one and seven eighths with thirty five pounds
+two inches even with forty
+forty pounds on the supply then
+ten seconds opening and fourteen closing
+six to thirty is the bench set on the plate
+six and a half to thirty as it sits
+five hundred on the seat with water
+three milliliters a minute in the tube
+three is under so it's a pass
+four fifty on the shell for five minutes
+zero drop on the gauge in five
+one yoke to order for a four inch
+two three quarter studs with nuts on the list
+a year on the trim and three months on that yoke
+ninety seven is up at quarter to five
+three quarter inch angle valve l v sixty eight
+fifteen hundred class on this little thing
+nine hundred on the upstream as i found it
+eighteen on the supply
+nine hundred to six hundred and it hung up there
+six hundred still in there and the bleeder's froze
+ten minutes with the steam and it's bleeding
+zero psi and the bleeder's blowing clean
+six cap screws and every one's tight
+two turns and it started to hiss so i stopped
+thirty pounds was behind that bonnet
+zero behind it now i waited on it
+three and one eighth on the spring
+one hole in the diaphragm like a pencil lead
+eighty thousandths thick on the diaphragm
+two hundred fifty on the stem and it's straight
+a thousandth and a half of runout
+two fifty three in the guide
+three thousandths so that guide is fine
+a quarter of the seat's gone
+half of the plug tip's gone too
+one seat and one plug in new
+forty five foot pounds on the seat
+twenty inch pounds on the lock nut and a drop of thread locker
+thirty five newton meters for the six cap screws
+three eighths of travel
+five sixteenths is all i get at fifteen pounds
+three eighths at eighteen so eighteen it is
+nine hundred on the seat and no bubbles at all
+nine hundred on the packing and it's dry
+thirteen fifty on the shell three minutes
+two bubbles a minute at the inlet threads
+half a turn on the inlet and the bubbles quit
+three months for the next one on account of the sand
+a hundred percent back in service
+that's four valves and i'm done
+l v one forty and its bypass are both shut
+the inlet and the outlet are both locked and tagged
+both gauges say zero and i opened both bleeders
+supply and signal are off and the tubing's down
+breather and indicator both look alright
+the bonnet joint and the packing are both dry on the outside
+the upper housing and the lower housing are rusty but sound
+both housings have the paint off
+the plate and the nut came off together
+top and bottom diaphragms are both stiff
+top one's cracked and the bottom one's got a blister
+both of them are getting changed today
+spring's good and the spring seat's good too
+the spring and plate are going back as they are
+stem and plug came out in one piece
+the stem's straight but the plug is nicked
+stem is fine and so's the nut on it
+the guide's loose and its o ring's flat
+guide and guide o ring both went in new
+packing's hard and the follower is bent a little
+cage and cage gasket were stuck together
+the cage's clean now and the gasket is trash
+no cracks in the cage or in the bonnet
+seat and plug match each other worn on the same side
+the seat flipped okay but the plug had to be replaced
+both the seat gasket and the cage gasket are new
+o ring's swollen and the backup rings are pinched
+changed the o ring and left the backups
+no i changed the o ring and the backups both
+inlet threads are good the outlet ones are galled
+chased the outlet threads and wiped the inlet
+body and bonnet faces are both scraped
+seat's at ninety foot pounds and the lock nut's at sixteen
+bonnet bolts at twenty eight and the housing at fifteen
+diaphragm nut at thirty five and packing nut at ten
+travel's three quarters and the indicator agrees with it
+it opens at eight and it's full at seventeen
+five seconds up and five seconds down
+seat and packing both held at eighty pounds
+no leak at the seat and none at the bonnet
+the shell is dry and the vent's quiet
+order me a plug and a guide for the shelf
+need a seat gasket and a bonnet gasket for the truck
+lock's off and the tag's off and it's dumping
+one forty and the bypass are both back like they were
+now f v two ten and f v two eleven are side by side
+we'll do two ten first and then eleven
+two ten is a two inch and eleven's a three
+two ten is air to open and the other one's air to close
+both are on the same supply at twenty eight pounds
+both of them are bled to zero and locked
+okay two ten the packing and the bonnet gasket both leak
+packing nut was loose and two bonnet nuts were loose
+stem and guide are both worn about four thousandths
+stem's point three seven one and the guide is point three seven nine
+that's eight thousandths so the stem and the guide get changed
+plug face and seat face are both pitted
+lapped the plug and the seat together and they cleaned up
+there's sand in the cage and sand in the body
+the cage and the body are both washed out clean with solvent
+one bolt bent and one nut cracked
+the bolt and the nut are replaced
+spring is five and a half and the new one's five and a half
+diaphragm and plate reused on two ten
+seat to a hundred and five and the bonnet to thirty eight
+packing to twelve inch pounds and the follower's level
+stroke's full and travel's seven eighths
+seat test and shell test both passed
+seat at one fifty and the shell at two twenty five
+now f v two eleven the spring is broken and the plate's bent
+spring broke in two spots and wore into the housing
+upper housing is gouged and the diaphragm's cut
+the housing has a gouge but it's only a sixteenth deep
+diaphragm and spring need changing the housing can stay
+plate's bent about three sixteenths so order a plate and a spring
+got a plate and spring off the spare valve
+stem is bent from the spring and the connector's cracked
+the connector and stem are both out of stock
+straightened the stem to three thousandths and welded nothing
+found a connector on the other truck so that and the stem are in
+cage and seat look new the plug has a scratch
+scratch on the plug's polished out and the seat's wiped
+bonnet gasket and seat gasket were reused no they were replaced
+both gaskets are new strike the reused
+bonnet at sixty five foot pounds the seat i never touched
+housing bolts and the yoke nut at twenty and forty
+bench set is six to eighteen and travel is one inch
+closes at eighteen and it's wide open at six
+no bubbles at the seat and no foam at the stem
+two ten and two eleven both stroke together off the one controller
+the pressure's ninety upstream and thirty downstream
+handing both of them back and both locks are off
+next look for two ten is six months and for eleven it's three
+p c v thirty six and its pilot are on the bench
+valve and pilot came in with a ticket apiece
+the ticket says it hunts and it won't hold set point
+the filter and the restriction are both dirty
+cleaned the filter and rodded the restriction
+the restriction is point oh one eight and the nozzle's point oh four oh
+pilot diaphragm's good the pilot spring is rusty
+supply gauge and output gauge are both off by two
+replaced the two gauges and calibrated the pilot
+the bonnet and the yoke are one casting on this one
+packing and follower both came out clean
+packing is five rings and the lantern ring is on top of two
+plug's washed and the stem's scored so that's one assembly
+cage windows and plug skirt have the same wear
+cage and plug clearance is twelve thousandths it should be six
+cage and plug both on order they're ten days out
+while it's down i'm sending the seat and the bonnet out to be cleaned
+the body's good and the studs are good
+seat and cage are back and so's the plug
+seat at one forty and the bonnet at one twenty
+packing nuts are at fifty inch pounds left and right
+left one's at fifty the right one was at forty five
+diaphragm nut's thirty five and the jam nut is twenty
+supply at twenty and signal at nine gives half travel
+half travel's nine sixteenths and full is one and an eighth
+zero and span are set and the linkage is pinned
+lift starts at three and a quarter and ends at fifteen
+class four on the seat and it made six c c a minute
+both sides of the diaphragm held and the o rings held
+the valve and the pilot are wired together and wrapped
+next are the two little dumps l v five and l v six
+five's got a bad seat and six has a bad diaphragm
+took the seat for five out of the kit and the diaphragm for six
+five has sand and six has paraffin
+scraped the paraffin off the plug and the cage on six
+the seat and seat area on five are both cut
+five's seat area is cut a thirty second of an inch
+six's seat and plug are as good as they ever were
+springs on both are four and three eighths
+both breathers were stopped up one with mud and one with a wasp nest
+both stems are straight and both of the guides are tight
+bonnet gaskets on five and six are both replaced
+five and six are both torqued to twenty eight
+five opens at seven and six opens at seven and a half
+both travel a half inch and both shut off tight
+tested five at sixty pounds and six at seventy five
+no bubbles on five and two a minute on six
+six quit bubbling after two strokes so both pass
+tighten the union and the elbow on six they're weeping
+the union's fixed but the elbow needs to be replaced
+put an elbow and a union on the list
+both locks are off and both valves are dumping
+that's the pair of them done
+one more pair t v eight and t v nine on the glycol
+both glycol valves are hot so the gloves stay on
+steam's off to eight and off to nine
+eight's at a hundred and ninety degrees and nine is at two ten
+waiting on both to get down to a hundred
+both drained and there's glycol in the pan and on the floor
+spilled about a gallon off eight none off nine
+eight's packing and bonnet gasket are both cooked
+nine's packing is good but the bonnet gasket weeps
+stem on eight is scored the stem on nine's okay
+seat and plug on eight have scale on them
+wire brushed the scale off the seat and the plug
+nine's trim and cage are clean enough
+both springs are five and an eighth one's a shade over
+both diaphragms went hard from the heat
+got the hot rubber for eight and for nine
+diaphragm nuts are both at thirty five with locker on them
+order a stem and a packing set for eight
+i turned the stem end for end no you can't it's got threads
+so the stem and plug on eight go back in for now
+graphite packing in eight and in nine the same
+packing nuts are both at fifteen foot pounds hot
+bonnet bolts on eight and nine at eighty and eighty five
+i set them both at eighty two no make both eighty five
+eight strokes in six seconds and nine in seven
+travel on both is seven eighths by the scale
+bench set on eight is three to fifteen and on nine four to sixteen
+nine's set was off a pound so i turned the screw
+eight leaked six bubbles and nine leaked none at seventy five
+both of the shells are dry and the packing on both is dry
+hot again at one ninety and two hundred and nothing's leaking
+check the packing on eight and nine again in a week
+eight and nine are lined up and the floor's been mopped
+alright i'm gonna start on l c v eight nineteen
+it's gonna need a bleed down first
+gonna hang my lock and then we'll see
+this block valve needs grease it won't hardly turn
+it's gonna take two of us to shut it
+okay it's shut but it's gonna need to be watched
+there's a hundred and forty on it and it needs to come off slow
+gonna let it drain down for ten minutes
+it's at zero now i'm gonna crack a bolt
+needs some heat on that bolt it ain't moving
+gonna have to cut this stud off
+that stud needs replacing and so does the nut
+four studs need to be cleaned the rest are okay
+the breather's plugged so it's gonna need a new one
+tubing needs to be cut back an inch it's split
+the upper diaphragm's gonna have to go
+it's torn and it needs a new one today
+the lower one needs nothing it's good
+i'm gonna leave the lower one
+spring's gonna be alright it's six and a quarter
+needs to be six and a quarter and it is
+diaphragm plate needs a little cleaning
+the nut's gonna need some thread locker on it
+got a stem here that needs straightening
+it's out fifteen thousandths it's gonna need the press
+pressed it and it's four now that's gonna do
+the guide needs an o ring and that's all it needs
+packing's shot it's gonna need all six rings
+the packing nut needs a new follower with it
+gonna dig the old packing out with a pick
+bonnet needs to be scraped before it goes on
+bonnet gasket's gonna get replaced no matter what
+cage needs to soak it's plugged with paraffin
+gonna let the cage soak while i do the seat
+seat's got a nick so it needs lapping
+no it's too deep it's gonna have to be flipped
+already flipped so it needs to be a new seat
+the plug's gonna need to be lapped to that new seat
+lapped it and it needs about five more minutes
+okay it's got a line all around it's gonna seal
+seat gasket needs to be new too i've got one
+seat's gonna get one oh five foot pounds
+it needs to go in dry no it needs anti seize
+the cage's done soaking and it's clean
+there's one crack in it so it needs to be thrown out
+gonna order a cage for a two inch
+we need it by friday
+found a good used cage it's gonna work till then
+cage gasket and o ring need to be replaced i'm doing it now
+bonnet's on and it's gonna get twenty eight foot pounds
+bolts need a second pass they moved a little
+the housing's gonna get fifteen on every bolt
+gonna put thirty pounds of air to it
+it needs about ten to break loose
+it's full open at twenty one that's gonna work
+travel needs to be three quarters and i've got eleven sixteenths
+gonna give it a turn on the connector
+that's three quarters right there
+it's gonna get a hundred and forty on the seat
+there's three bubbles a minute it's gonna need a few strokes
+stroked it ten times and it's down to none
+packing needs a flat more it's weeping
+took it a flat and it's not gonna leak now
+it's gonna need looking at in ninety days
+gonna take my lock off and call the operator
+that's gonna be it for eight nineteen
+next we're gonna do f v seventy four
+it's a one inch and it needs air to close
+this one's gonna be sour so i'm on air
+the monitor's at zero but we're gonna leave it on
+gonna purge it twice before i open it
+still smells so it needs another purge
+okay that's four parts on the monitor it's gonna be fine
+the needle on the gauge is stuck it needs a gauge
+eight body bolts and they're all gonna be replaced
+they're pitted and i'm not gonna trust them
+the body needs to be checked for cracks
+put dye on the body and there's none so it's gonna go back
+the seat's corroded and it's gonna need to be cut
+took eight thousandths off the seat and it's clean
+plug's corroded worse it needs replacing
+the stem's got pits up by the packing it's gonna eat packing
+that stem needs to be the hard kind this time
+order a stem it's gonna be the hard one
+for now i'm gonna polish the old one
+the o rings are swollen every one of them needs to come out
+four o rings and two backups that's what it needs
+the guide's eaten up on the bottom it's gonna rattle
+needs a guide and i don't have it
+you're gonna have to bring me a one inch guide
+got the guide now it needs to be pressed in
+guide's in and the stem needs to slide free and it does
+diaphragms need to be the other rubber for sour
+put the right rubber in it top and bottom
+actuator spring's gonna need paint it's rusted some
+it measures four and seven sixteenths it needs to be four and a half
+that's a sixteenth it's gonna be okay
+bolts are gonna be forty two newton meters
+needs three passes so that's fifteen thirty and forty two
+lock nut's gonna need sixteen foot pounds and the locker
+gonna test it with nitrogen not with gas
+it's gonna see two hundred on the seat
+the seat needs to hold for three minutes
+it held three minutes it isn't gonna leak
+soaped it up and nothing's gonna show i don't think
+there's a bubble on the indicator that gasket needs a new one
+put an indicator gasket on it and it's dry
+signal needs to be fifteen to shut and it shuts at fourteen
+stroke time's gonna be about two and a half seconds
+seventy four needs a new tag this one can't be read
+i'm gonna stamp the tag tonight
+the operator's gonna sign for it
+that one's not gonna need us till fall
+third we're gonna pull p v one oh nine
+it needs the hoist it's a six inch
+twelve studs at an inch and an eighth they're gonna be tight
+needs about four hundred foot pounds to crack one
+one cracked loose at three eighty
+gonna number the studs as they come
+numbers four and nine need to be replaced
+the gasket's gonna stay on the body side it needs scraping
+plug's stuck in the cage it's gonna need the puller
+puller got it and the cage is galled it's gonna need honing
+gonna hone it five thousandths and see
+it needed eight but it's smooth now
+plug rings are worn and it needs a set
+the plug's gonna run again with new rings
+the seat needs nothing it's not even marked
+seat gasket's gonna be left alone then
+guide bushing's out nine thousandths it needs to be four
+gonna press a bushing in the bonnet
+stem's one inch and it needs to be measured
+it's nine ninety six in the packing so it's gonna stay
+the packing's gonna be the graphite kind seven rings
+packing nuts need fifteen foot pounds each
+gonna retorque those after it's warm
+yoke bolts need checking they were at fifty
+they need to be eighty so i took them to eighty
+the diaphragm's gonna be good for years it's new
+the spring's thirteen and a half it needs to be thirteen and three quarters
+i'm gonna mark the spring weak and keep it
+adjuster's gonna need two more turns to make up for it
+bench set needs to start at seven and it starts at seven
+it needs to be open at twenty four
+open at twenty three and a half that's gonna be close enough
+bonnet's gonna get three hundred and fifty foot pounds
+needs four passes the last one in a circle
+handwheel needs a pin it's gonna spin if you don't
+put a pin in the handwheel
+positioner's gonna have to be calibrated
+needs to be fifty percent at twelve milliamps and it is
+travel's two and a quarter it needs all of that
+gonna take about fifteen seconds to stroke
+took seventeen so it needs a bigger booster or more air
+gonna turn the supply up to forty five
+that's thirteen seconds so it's gonna pass
+water test at eleven hundred and it's not gonna drip
+seat leak's gonna be measured with the tube
+twelve milliliters a minute it needs to be under forty
+it needs two studs and a spring on the order
+note that the hoist chain needs greasing
+one oh nine's gonna go back on the line monday
+it's gonna need a re torque in a week
+last one's gonna be quick it's l v sixty one charlie
+sixty one charlie just needs a float arm they said
+the linkage is bent and it's gonna need bending back
+float's got water in it it needs to be replaced
+gonna shake it yeah it's half full
+float needs to be the four inch ball
+got one in the truck it's gonna fit
+pilot needs to be cleaned and it needs a screen
+the pilot's seat is gonna hold if i wipe it
+the controller needs eighteen pounds and it's getting twelve
+that regulator's gonna need to be turned up
+turned it up to eighteen it's gonna stay i hope
+the regulator bleeds so it needs a kit
+gonna bring a regulator kit tomorrow
+valve needs nothing it dumps and shuts
+it's not gonna be opened today
+leave it on the board it needs the kit yet
+don't close it out i'm gonna be back
+alright the kit's in and it needed that bad
+it's holding eighteen and it's not gonna bleed anymore
+sixty one charlie doesn't need anything else
+gonna close this out and go home
+got time for one more it's gonna be l c v two forty
+two forty's a two inch and it needs pressure to open
+they said it's gonna flood the tank if it sticks again
+gonna lock both blocks and it needs a third on the bypass
+there's fifty five on it and it needs to be none
+bleeder needs rodding it's solid with scale
+okay it's bleeding it's gonna take a while
+zero so i'm gonna break the bonnet now
+needs a bigger wrench they're on there at a hundred or better
+the bonnet's gonna need prying there's scale all in it
+scale's a quarter inch thick in the body it needs chipped out
+gonna put the trim in the acid bucket
+that needs about half an hour so i'm gonna do the top
+top diaphragm's dry it's gonna crack before long
+i'm replacing it so it isn't gonna be a problem
+the bottom one needs changing too there's scale in the fold
+spring needs to be five and a half and it's five and three eighths
+an eighth short it's gonna get by
+the guide ports need cleaning all three are stopped up
+drilled them out they're gonna need the three sixteenths bit
+stem's got scale rings on it that need to be polished off
+polished it and it's gonna measure point three seven three
+okay it's three seventy four even better
+the trim's out of the acid and the plug's gonna be fine
+seat's etched a little so it needs lapped
+gonna use the fine on it for two or three minutes
+lapped and blued and it isn't gonna need any more
+the cage needs to have all the holes open and it does
+every gasket needs to be new the acid gets them
+seat needs a hundred and five and it got a hundred and five
+bonnet bolts are gonna take twenty eight with oil on them
+packing needs to be loose on this one or it's gonna hang
+so ten inch pounds is all it's gonna get
+air's on and it's gonna open at about eight
+opened at eight and a half and it needs no help
+it needs to shut by itself and it does every time
+fifty five on the seat and it's gonna hold two bubbles in five minutes
+scale's gonna be back so it needs cleaning every three months
+order a seat kit it's gonna want one next time
+the third lock needs to come off too okay that's off
+two forty's gonna run now so close that out
 `;
