@@ -30,7 +30,7 @@ plate's okay just dirty
 nut on the plate was backed off
 stem's got a line on it
 line's up where the packing is
-packing's cooked
+the packing's cooked
 packing was hard as a bone
 bonnet nuts off
 one stud came out with the nut
@@ -108,7 +108,7 @@ thirty on the signal
 it jerks coming up
 jerks about halfway then goes
 backed the packing off a flat
-smooth now
+it's smooth now
 eight hundred on it and holding
 i see two bubbles
 two bubbles a minute
@@ -138,7 +138,7 @@ body's eat up behind the seat
 i could put my finger in it
 pencil fits in the washout
 seat ring's half gone
-plug's worse
+the plug's worse
 that whole trim's junk
 threw the trim in the bucket
 need a whole new body
@@ -174,7 +174,7 @@ inch and a half of travel
 took nine seconds
 the valve's in service
 pumper's got it now
-eleven's finished
+eleven's all finished
 last one is l v four
 three quarter valve on the drip pot
 little bitty thing
@@ -255,7 +255,7 @@ shut at nine
 seventy on it no drip
 soaped all of it and it's dry
 pulled the lock
-nineteen's good
+nineteen's good now
 bucket needs dumped
 work order starts with the tag p v three forty four
 tag on the body agrees with the tag on the paper
