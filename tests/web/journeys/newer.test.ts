@@ -72,9 +72,9 @@ inBrowser("a newer build", () => {
     version = "0123456789abcdef";
     await page.reload();
     // the browser looks for a newer worker some time after the page has loaded
-    await expect.poll(stores, { timeout: 15_000 }).toEqual([...before, "handsfull-0123456789abcdef"]);
+    await expect.poll(stores, { timeout: 60_000 }).toEqual([...before, "handsfull-0123456789abcdef"]);
     const waits = () => page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-    await expect.poll(waits, { timeout: 5000 }).toBe(true);
+    await expect.poll(waits, { timeout: 60_000 }).toBe(true);
     expect(asked).toContain("/");
     expect(asked.filter((path) => path.startsWith("/assets/"))).toEqual([]);
   });
@@ -83,7 +83,7 @@ inBrowser("a newer build", () => {
     const { page, context } = device;
     await page.locator(".menu summary").click();
     await page.getByRole("button", { name: "A newer version is here: load it" }).click();
-    await expect.poll(stores, { timeout: 5000 }).toEqual(["handsfull-0123456789abcdef"]);
+    await expect.poll(stores, { timeout: 60_000 }).toEqual(["handsfull-0123456789abcdef"]);
     await context.setOffline(true);
     host.closeAllConnections();
     await page.reload();
